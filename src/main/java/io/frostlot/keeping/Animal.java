@@ -1,0 +1,82 @@
+package io.frostlot.keeping;
+
+import io.frostlot.units.Grams;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One animal as the planning needs it.
+ *
+ * @param name unique in the collection
+ * @param growth expected body mass by days after {@code weighed}
+ * @param weighed day of the start mass
+ * @param diet what it takes
+ * @param programme when and how much
+ * @param fasts periods without meals, not overlapping
+ * @param present first to last day on which it is fed here
+ */
+public record Animal(
+    String name,
+    Curve growth,
+    LocalDate weighed,
+    Diet diet,
+    Programme programme,
+    List<Period> fasts,
+    Period present) {
+
+  public Animal {
+    fasts = List.copyOf(fasts);
+  }
+
+  /**
+   * What the animal takes.
+   *
+   * @param kinds kinds of prey accepted, at least one
+   * @param largestPiece the largest single piece it may get
+   * @param mostPieces pieces per meal, at least 1
+   */
+  public record Diet(Set<String> kinds, Grams largestPiece, int mostPieces) {
+    public Diet {
+      kinds = Set.copyOf(kinds);
+      if (kinds.isEmpty() || mostPieces < 1) {
+        throw new IllegalArgumentException("a diet needs a kind and a piece: " + kinds + ", " + mostPieces);
+      }
+    }
+  }
+
+  /**
+   * When and how much.
+   *
+   * @param days how far a meal may move
+   */
+  public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {}
+
+  /** Days by which a meal may come before or after its best day. */
+  public record Leeway(int early, int late) {
+    public static final Leeway NONE = new Leeway(0, 0);
+
+    public Leeway {
+      if (early < 0 || late < 0) {
+        throw new IllegalArgumentException("negative leeway: " + early + ", " + late);
+      }
+    }
+  }
+
+  /** Expected body mass on a day; before the weighing the mass then. */
+  public Grams massOn(LocalDate day) {
+    return growth.massAfter(Math.max(0, day.toEpochDay() - weighed.toEpochDay()));
+  }
+
+  /** Best days of its meals within a period, fasts left out. */
+  public List<LocalDate> mealDays(Period within) {
+    if (!within.overlaps(present)) {
+      return List.of();
+    }
+    return programme.schedule().days(within).stream()
+        .filter(present::contains)
+        .filter(day -> fasts.stream().noneMatch(fast -> fast.contains(day)))
+        .toList();
+  }
+}

@@ -1,0 +1,48 @@
+package io.frostlot.plan;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What a solve came to. */
+public sealed interface Answer {
+  /** A plan that passed every rule and the replay. */
+  sealed interface WithPlan extends Answer {
+    Judged plan();
+
+    /** Safe lower bound on money; empty until the levels before money are proven. */
+    OptionalDouble bound();
+  }
+
+  /** A plan with its judgement. */
+  record Judged(Plan plan, Books books) {
+    public Standing standing() {
+      return books.standing();
+    }
+  }
+
+  /** Nothing better exists: the bound is within half a minor unit. */
+  record Proven(Judged plan, double safeBound) implements WithPlan {
+    @Override
+    public OptionalDouble bound() {
+      return OptionalDouble.of(safeBound);
+    }
+  }
+
+  /** The best found so far, with what is known about how good it is. */
+  record BestFound(Judged plan, OptionalDouble bound) implements WithPlan {}
+
+  /**
+   * No plan can be had.
+   *
+   * @param clash sentences of rules that cannot hold together
+   * @param minimal with any one of them removed a plan exists
+   */
+  record Impossible(List<String> clash, boolean minimal) implements Answer {
+    public Impossible {
+      clash = List.copyOf(clash);
+    }
+  }
+
+  /** Time ran out before any plan was found. */
+  record NothingFound() implements Answer {}
+}

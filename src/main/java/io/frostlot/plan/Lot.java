@@ -1,0 +1,39 @@
+package io.frostlot.plan;
+
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Slot;
+import java.time.LocalDate;
+
+/**
+ * Pieces of one item that came together and lie in one freezer.
+ *
+ * @param id unique in the plan
+ * @param pieces at least 1
+ * @param freezer name
+ * @param earliest day from which it may take room
+ * @param latest day from which it can be eaten
+ * @param useBy last usable day, counted from {@code earliest}
+ * @param origin where it comes from
+ */
+public record Lot(
+    String id,
+    Item item,
+    int pieces,
+    String freezer,
+    LocalDate earliest,
+    LocalDate latest,
+    LocalDate useBy,
+    Origin origin) {
+
+  /** Where a lot comes from. */
+  public sealed interface Origin {}
+
+  /** In hand on the first day. */
+  public record InHand(String stockLot) implements Origin {}
+
+  /** A part of an order placed before. */
+  public record UnderWay(String placedLot) implements Origin {}
+
+  /** A part of a planned order. */
+  public record Ordered(Slot slot) implements Origin {}
+}

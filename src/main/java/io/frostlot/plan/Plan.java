@@ -1,0 +1,30 @@
+package io.frostlot.plan;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An order plan as plain numbers; what follows from it (bill, breaches, leftovers) is derived.
+ *
+ * @param orders by slot
+ * @param lots everything that lies in a freezer at some time, by id
+ * @param feedings by day
+ * @param discards by day
+ */
+public record Plan(
+    List<Order> orders, List<Lot> lots, List<Feeding> feedings, List<Discard> discards) {
+  public Plan {
+    orders = orders.stream().sorted().toList();
+    lots = List.copyOf(lots);
+    feedings = List.copyOf(feedings);
+    discards = List.copyOf(discards);
+  }
+
+  /** Meals served, by meal id. */
+  public Map<String, Integer> served() {
+    Map<String, Integer> served = new HashMap<>();
+    feedings.forEach(f -> served.merge(f.mealId(), f.meals(), Integer::sum));
+    return served;
+  }
+}

@@ -1,0 +1,75 @@
+package io.frostlot.plan;
+
+import io.frostlot.units.Money;
+import io.frostlot.units.Percent;
+
+/**
+ * What the keeper has decided beforehand.
+ *
+ * @param demand must every meal be met?
+ * @param tail what leftovers are worth
+ * @param freezerCheck when freezer space is checked on a delivery day
+ * @param charges reckoned money
+ * @param safety margins, which give way before a meal does
+ */
+public record Policy(
+    Demand demand, Tail tail, FreezerCheck freezerCheck, Charges charges, Safety safety) {
+  public static final Policy DEFAULT =
+      new Policy(
+          Demand.BEST_EFFORT,
+          new Tail(182),
+          FreezerCheck.AFTER_DELIVERY,
+          Charges.NONE,
+          Safety.NONE);
+
+  /** Unmet meals are counted, or forbidden. */
+  public enum Demand {
+    BEST_EFFORT,
+    ALL
+  }
+
+  /** When freezer space is checked. */
+  public enum FreezerCheck {
+    AFTER_DELIVERY,
+    END_OF_DAY
+  }
+
+  /**
+   * Days after the planning days whose meals are served by leftovers or bought at the tail price.
+   *
+   * @param days 0 = leftovers are worth nothing
+   */
+  public record Tail(int days) {
+    public static final Tail NONE = new Tail(0);
+
+    public Tail {
+      if (days < 0) {
+        throw new IllegalArgumentException("tail of " + days + " days");
+      }
+    }
+  }
+
+  /**
+   * Reckoned charges, none negative.
+   *
+   * @param holding per piece and night
+   * @param order effort per order
+   * @param deliveryDay effort per day on which something arrives
+   * @param lateMeal per meal and day late
+   */
+  public record Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
+    public static final Charges NONE =
+        new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
+  }
+
+  /**
+   * Margins.
+   *
+   * @param coverDays pieces that arrived less than so many days ago should still be there at night
+   * @param margin share of a size band's pieces eaten between two deliveries that should be left
+   *     when the second comes
+   */
+  public record Safety(int coverDays, Percent margin) {
+    public static final Safety NONE = new Safety(0, Percent.ZERO);
+  }
+}

@@ -1,0 +1,33 @@
+package io.frostlot.plan;
+
+import io.frostlot.units.Money;
+import java.util.Comparator;
+
+/**
+ * What answers are compared by, in this order.
+ *
+ * @param unmetMust unmet must-meals
+ * @param unmetOther other unmet meals of the planning days
+ * @param shortfall what soft rules lack, in piece-days and pieces
+ * @param money cash, reckoned and tail
+ */
+public record Standing(int unmetMust, int unmetOther, long shortfall, Money money)
+    implements Comparable<Standing> {
+  private static final Comparator<Standing> ORDER =
+      Comparator.comparingInt(Standing::unmetMust)
+          .thenComparingInt(Standing::unmetOther)
+          .thenComparingLong(Standing::shortfall)
+          .thenComparing(Standing::money);
+
+  /** Equal in everything that comes before money. */
+  public boolean sameBeforeMoney(Standing other) {
+    return unmetMust == other.unmetMust
+        && unmetOther == other.unmetOther
+        && shortfall == other.shortfall;
+  }
+
+  @Override
+  public int compareTo(Standing other) {
+    return ORDER.compare(this, other);
+  }
+}

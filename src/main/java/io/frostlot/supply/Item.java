@@ -1,0 +1,34 @@
+package io.frostlot.supply;
+
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
+
+/**
+ * Prey of one source under one name; all its pieces are interchangeable.
+ *
+ * @param id "supplier/name", or "stock/lot" for prey in hand that no chosen supplier sells
+ * @param name as on the price sheet
+ * @param kind mouse, rat, chick ...
+ * @param sizeWord the seller's word, shown and never compared
+ * @param grams of one piece
+ * @param litres room of one piece in a freezer
+ */
+public record Item(String id, String name, String kind, String sizeWord, Spread grams, Litres litres) {
+
+  /**
+   * Grams of one piece.
+   *
+   * @param guessed the spread is the band of the size word, not stated by the seller
+   */
+  public record Spread(Grams least, Grams mean, Grams most, boolean guessed) {
+    public Spread {
+      if (least.compareTo(mean) > 0 || mean.compareTo(most) > 0 || mean.milligrams() == 0) {
+        throw new IllegalArgumentException("spread out of order: " + least + ", " + mean + ", " + most);
+      }
+    }
+
+    public static Spread exactly(Grams grams) {
+      return new Spread(grams, grams, grams, false);
+    }
+  }
+}

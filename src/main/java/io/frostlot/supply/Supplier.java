@@ -1,0 +1,50 @@
+package io.frostlot.supply;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A supplier as seen from the keeper's place: its zone is looked up, its prices are per pack.
+ *
+ * @param id folder name, unique
+ * @param name shown
+ * @param sheet the price sheet
+ * @param terms what happens to the order as a whole
+ * @param boxing how an order is put into boxes
+ * @param shipping what that costs
+ * @param delivery when it comes
+ */
+public record Supplier(
+    String id,
+    String name,
+    PriceSheet sheet,
+    OrderTerms terms,
+    Boxing boxing,
+    Shipping shipping,
+    Delivery delivery) {
+
+  /**
+   * Prices of single packs.
+   *
+   * @param dated day of the prices
+   * @param packs in canonical order, ids unique
+   * @param breaks at most one per pack id
+   */
+  public record PriceSheet(LocalDate dated, List<Pack> packs, List<PriceBreak> breaks, List<Sale> sales) {
+    public PriceSheet {
+      packs = packs.stream()
+          .sorted((a, b) -> {
+            int byItem = a.item().id().compareTo(b.item().id());
+            return byItem != 0 ? byItem : Integer.compare(a.pieces(), b.pieces());
+          })
+          .toList();
+      breaks = List.copyOf(breaks);
+      sales = List.copyOf(sales);
+    }
+  }
+
+  /** A pick-up needs no box and no shipping. */
+  public boolean isPickUp() {
+    return !(delivery instanceof Delivery.Shipped);
+  }
+}
