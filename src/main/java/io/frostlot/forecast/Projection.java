@@ -28,7 +28,7 @@ public final class Projection {
               new Meal.Prey(
                   diet.kinds(),
                   programme.size().windowFor(animal.massOn(day)),
-                  diet.largestPiece(),
+                  diet.largest().forMass(animal.massOn(day)),
                   diet.mostPieces()),
               programme.importance()));
     }

@@ -34,10 +34,14 @@ public record Animal(
    * What the animal takes.
    *
    * @param kinds kinds of prey accepted, at least one
-   * @param largestPiece the largest single piece it may get
+   * @param largest the largest single piece it may get
    * @param mostPieces pieces per meal, at least 1
    */
-  public record Diet(Set<String> kinds, Grams largestPiece, int mostPieces) {
+  public record Diet(Set<String> kinds, PieceLimit largest, int mostPieces) {
+    public Diet(Set<String> kinds, Grams largestPiece, int mostPieces) {
+      this(kinds, new PieceLimit.OfGrams(largestPiece), mostPieces);
+    }
+
     public Diet {
       kinds = Set.copyOf(kinds);
       if (kinds.isEmpty() || mostPieces < 1) {

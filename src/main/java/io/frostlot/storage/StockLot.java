@@ -9,7 +9,7 @@ import java.time.LocalDate;
  * @param id unique among lots in hand and orders under way
  * @param pieces at least 1
  * @param freezer name of the freezer it lies in
- * @param arrived day it came, before the first planning day
+ * @param arrived day it came, not after the first planning day
  * @param useBy last usable day
  */
 public record StockLot(
