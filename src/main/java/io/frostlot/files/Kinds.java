@@ -1,0 +1,80 @@
+package io.frostlot.files;
+
+import io.frostlot.supply.Item;
+import io.frostlot.units.Grams;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Kinds of prey that may be named, and what their size words mean. */
+final class Kinds {
+  private final Map<String, Map<String, Item.Spread>> bands = new TreeMap<>();
+  private boolean complete = true;
+
+  /** The shipped kinds, common practice. */
+  static Kinds shipped() {
+    Kinds kinds = new Kinds();
+    ((Json.Arr) Resources.any("prey.json")).items().forEach(kind -> kinds.add((Json.Obj) kind));
+    return kinds;
+  }
+
+  /** Adds the keeper's own, which stand before the shipped ones. */
+  void addOwn(JsonSchema.Checked scenario, Problems problems) {
+    complete = scenario.sound("kinds");
+    for (Json.Obj kind : scenario.document().objects("kinds")) {
+      boolean ordered = true;
+      for (Json.Obj band : kind.objects("bands")) {
+        if (band.grams("leastG").compareTo(band.grams("mostG")) > 0) {
+          Json most = band.get("mostG");
+          problems.add(new Problem(most.where(), most.shown(), "at least leastG", ""));
+          ordered = false;
+        }
+      }
+      if (ordered) {
+        add(kind);
+      }
+    }
+  }
+
+  private void add(Json.Obj kind) {
+    Map<String, Item.Spread> words =
+        bands.computeIfAbsent(kind.text("kind"), name -> new TreeMap<>());
+    for (Json.Obj band : kind.objects("bands")) {
+      Grams least = band.grams("leastG");
+      Grams most = band.grams("mostG");
+      words.put(
+          lower(band.text("sizeWord")), new Item.Spread(least, middle(least, most), most, true));
+    }
+  }
+
+  /** The middle of two masses, half-up to the milligram. */
+  static Grams middle(Grams least, Grams most) {
+    return new Grams((least.milligrams() + most.milligrams() + 1) / 2);
+  }
+
+  /** What a size word of a kind stands for, marked as a guess. */
+  Optional<Item.Spread> band(String kind, String sizeWord) {
+    return Optional.ofNullable(bands.getOrDefault(kind, Map.of()).get(lower(sizeWord)));
+  }
+
+  String sizeWords(String kind) {
+    return String.join(", ", bands.getOrDefault(kind, Map.of()).keySet());
+  }
+
+  /** Reports a kind that nobody has described. */
+  void require(Row row, String column, String kind) {
+    if (complete && !bands.containsKey(kind)) {
+      String near = Nearest.hint(kind, bands.keySet());
+      row.wrong(
+          column,
+          Problem.quote(kind),
+          "one of " + String.join(", ", bands.keySet()),
+          near.isEmpty() ? "Other kinds are listed under kinds in scenario.json." : near);
+    }
+  }
+
+  private static String lower(String word) {
+    return word.strip().toLowerCase(Locale.ROOT);
+  }
+}

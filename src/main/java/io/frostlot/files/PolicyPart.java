@@ -1,0 +1,27 @@
+package io.frostlot.files;
+
+import io.frostlot.plan.Policy;
+
+/** The field {@code policy} of scenario.json. */
+final class PolicyPart {
+  private PolicyPart() {}
+
+  static Policy read(Json.Obj policy) {
+    Json.Obj charges = policy.object("charges");
+    Json.Obj safety = policy.object("safety");
+    return new Policy(
+        policy.text("meals").equals("all") ? Policy.Demand.ALL : Policy.Demand.BEST_EFFORT,
+        policy.text("endValue").equals("tail")
+            ? new Policy.Tail(policy.integer("tailDays"))
+            : Policy.Tail.NONE,
+        policy.text("freezerCheck").equals("end-of-day")
+            ? Policy.FreezerCheck.END_OF_DAY
+            : Policy.FreezerCheck.AFTER_DELIVERY,
+        new Policy.Charges(
+            charges.money("holdingPerPieceNight"),
+            charges.money("perOrder"),
+            charges.money("perDeliveryDay"),
+            charges.money("lateMealPerDay")),
+        new Policy.Safety(safety.integer("daysOfCover"), safety.percent("marginPercent")));
+  }
+}

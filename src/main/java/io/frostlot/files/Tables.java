@@ -1,0 +1,53 @@
+package io.frostlot.files;
+
+import io.frostlot.forecast.Need;
+import io.frostlot.keeping.Animal;
+import io.frostlot.plan.Scenario;
+import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
+import io.frostlot.storage.StockLot;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The CSV files of a scenario folder. */
+record Tables(Table animals, Table needs, Table freezers, Table stock, Table placed) {
+
+  static Tables read(Path folder, Problems problems) {
+    Tables tables =
+        new Tables(
+            table("animals", problems).readIfThere(folder.resolve("animals.csv")),
+            table("needs", problems).readIfThere(folder.resolve("needs.csv")),
+            table("freezers", problems).read(folder.resolve("freezers.csv")),
+            table("stock", problems).readIfThere(folder.resolve("stock.csv")),
+            table("placed", problems).readIfThere(folder.resolve("placed.csv")));
+    if (tables.animals.isEmpty() && tables.needs.isEmpty()) {
+      problems.add(
+          new Problem(Where.file("animals.csv"), "no animals here and no needs in needs.csv",
+              "at least one of either", ""));
+    }
+    if (tables.freezers.isEmpty()) {
+      problems.add(new Problem(Where.file("freezers.csv"), "no freezer", "at least one", ""));
+    }
+    return tables;
+  }
+
+  private static TableReader table(String name, Problems problems) {
+    TableSchema schema = TableSchema.named(name);
+    return new TableReader(schema, schema.file(), problems);
+  }
+
+  Scenario.Collection collection(ScenarioFile scenario) {
+    List<Animal> eaters = AnimalsFile.read(animals, scenario);
+    List<Need> rows = new NeedsFile(scenario, animals.texts("name")).read(needs);
+    return new Scenario.Collection(eaters, rows);
+  }
+
+  Scenario.Larder larder(ScenarioFile scenario, List<ProfileFile.Offer> offers) {
+    List<Freezer> all = FreezersFile.read(freezers);
+    LotPrey prey = new LotPrey(scenario, offers);
+    boolean known = freezers.whole() && freezers.rows().size() == all.size();
+    List<StockLot> inHand = new StockFile(scenario, prey, all, known).read(stock);
+    List<PlacedLot> coming = new PlacedFile(scenario, prey, stock.texts("lot")).read(placed);
+    return new Scenario.Larder(all, inHand, coming);
+  }
+}
