@@ -29,7 +29,7 @@ final class DeliveryPart {
     FIELDS_OF.values().stream()
         .filter(name -> delivery.has(name) && !FIELDS_OF.get(by).equals(name))
         .sorted()
-        .forEach(name -> refuse(delivery.get(name), "a field " + name, "none with " + by));
+        .forEach(name -> refuse(delivery.get(name), "a field " + Problem.quote(name), "none with " + by));
     Delivery.Lead lead = lead();
     if (by.equals("shop")) {
       return Optional.of(new Delivery.Shop(lead, weekdays("openWeekdays")));

@@ -17,11 +17,12 @@ record Header(TableSchema schema, Where where, Problems problems) {
       columns.remove(columns.size() - 1);
     }
     for (String column : columns) {
+      String near = Nearest.hint(column, schema.names());
       if (!schema.names().contains(column)) {
         refuse(
             column.isEmpty() ? "a column without a name" : "a column " + Problem.quote(column),
-            "the columns " + String.join(", ", schema.names()),
-            Nearest.hint(column, schema.names()));
+            "only known columns",
+            near.isEmpty() ? "Known are " + String.join(", ", schema.names()) + "." : near);
       } else if (!seen.add(column)) {
         refuse("a second column " + column, "each column once", "");
       }

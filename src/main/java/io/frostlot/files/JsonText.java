@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,24 +39,32 @@ final class JsonText {
   /** The value, or empty with a problem added where the text is not JSON. */
   static Optional<Json> parse(String text, String file, Problems problems) {
     try (JsonParser parser = FACTORY.createParser(text)) {
+      return new JsonText(file, parser, problems).document();
+    } catch (IOException e) {
+      throw new IllegalStateException("reading from memory", e);
+    }
+  }
+
+  private Optional<Json> document() throws IOException {
+    try {
       parser.nextToken();
-      Json value = new JsonText(file, parser, problems).value("");
+      Json value = value("");
       if (parser.nextToken() == null) {
         return Optional.of(value);
       }
-      JsonLocation place = parser.currentTokenLocation();
-      problems.add(notJson(file, place, "Something follows after its end."));
+      notJson("Something follows after its end.");
+    } catch (StreamConstraintsException e) {
+      notJson("It is nested too deep, or a number or name in it is too long.");
     } catch (JsonProcessingException e) {
-      problems.add(notJson(file, e.getLocation(), Problem.visible(e.getOriginalMessage()) + "."));
-    } catch (IOException e) {
-      throw new IllegalStateException("reading from memory", e);
+      notJson(Problem.visible(e.getOriginalMessage()) + ".");
     }
     return Optional.empty();
   }
 
-  private static Problem notJson(String file, JsonLocation place, String hint) {
+  private void notJson(String hint) {
+    JsonLocation place = parser.currentLocation();
     Where where = new Where(file, place.getLineNr(), String.valueOf(place.getColumnNr()));
-    return new Problem(where, "text that is not JSON", "a JSON document", hint);
+    problems.add(new Problem(where, "text that is not JSON", "a JSON document", hint));
   }
 
   private Json value(String path) throws IOException {

@@ -23,15 +23,15 @@ final class Kinds {
   void addOwn(JsonSchema.Checked scenario, Problems problems) {
     complete = scenario.sound("kinds");
     for (Json.Obj kind : scenario.document().objects("kinds")) {
-      boolean ordered = true;
+      int before = problems.count();
       for (Json.Obj band : kind.objects("bands")) {
         if (band.grams("leastG").compareTo(band.grams("mostG")) > 0) {
           Json most = band.get("mostG");
           problems.add(new Problem(most.where(), most.shown(), "at least leastG", ""));
-          ordered = false;
         }
       }
-      if (ordered) {
+      complete &= problems.count() == before;
+      if (problems.count() == before) {
         add(kind);
       }
     }
@@ -64,14 +64,24 @@ final class Kinds {
 
   /** Reports a kind that nobody has described. */
   void require(Row row, String column, String kind) {
-    if (complete && !bands.containsKey(kind)) {
+    if (!isKnown(kind)) {
       String near = Nearest.hint(kind, bands.keySet());
       row.wrong(
           column,
           Problem.quote(kind),
           "one of " + String.join(", ", bands.keySet()),
-          near.isEmpty() ? "Other kinds are listed under kinds in scenario.json." : near);
+          near.isEmpty() ? "Own kinds are listed under kinds in scenario.json." : near);
     }
+  }
+
+  /** Every kind is, where the keeper's own could not all be read. */
+  private boolean isKnown(String kind) {
+    return !complete || bands.containsKey(kind);
+  }
+
+  /** Are all bands there, so that one that is not found does not exist? */
+  boolean isComplete() {
+    return complete;
   }
 
   private static String lower(String word) {

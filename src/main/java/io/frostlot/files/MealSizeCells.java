@@ -33,7 +33,7 @@ record MealSizeCells(Row row) {
     row.forbid("with meal_table", "meal_least_percent", "meal_most_percent");
     String name = row.text("meal_table");
     Optional<MealSize> table = Optional.ofNullable(scenario.mealTables().get(name));
-    if (table.isEmpty() && scenario.sound("mealTables")) {
+    if (table.isEmpty() && scenario.allMealTablesKnown()) {
       row.wrong(
           "meal_table",
           "a name of mealTables in scenario.json",

@@ -16,7 +16,7 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
     String kind = row.text("kind");
     kinds.require(row, "kind", kind);
     String sizeWord = row.textOr("size_word", "");
-    if (!row.together("least_g", "most_g")) {
+    if (!row.isSound() || !row.together("least_g", "most_g")) {
       return Optional.empty();
     }
     Optional<Item.Spread> spread =
@@ -48,15 +48,14 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
   /** The band of the size word, widened to the mean where one is given. */
   private static Optional<Item.Spread> guessed(Row row, Kinds kinds, String kind, String sizeWord) {
     Optional<Item.Spread> band = kinds.band(kind, sizeWord);
-    if (band.isEmpty()) {
+    if (band.isEmpty() && kinds.isComplete()) {
       String words = kinds.sizeWords(kind);
       row.wrong(
           "least_g",
           "least_g and most_g" + (words.isEmpty() ? "" : ", or one of the size words " + words),
           "Without either the mass of a piece is not known.");
-      return band;
     }
-    if (!row.has("mean_g")) {
+    if (band.isEmpty() || !row.has("mean_g")) {
       return band;
     }
     Grams mean = row.grams("mean_g");

@@ -20,6 +20,7 @@ final class ScenarioFile {
   private final Problems problems;
   private final Kinds kinds = Kinds.shipped();
   private final Map<String, MealSize.ByMass> mealTables = new TreeMap<>();
+  private boolean allMealTablesKnown;
   private Optional<Period> planning = Optional.empty();
   private Optional<Currency> currency = Optional.empty();
 
@@ -45,7 +46,9 @@ final class ScenarioFile {
     if (json.sound("from", "to", "planningDays")) {
       planning = readPlanning();
     }
+    int before = problems.count();
     root().objects("mealTables").forEach(this::readMealTable);
+    allMealTablesKnown = json.sound("mealTables") && problems.count() == before;
     Days.overlap(away()).ifPresent(
         period -> refuse(root().get("away"), Days.text(period) + " overlapping another", "periods apart"));
   }
@@ -113,6 +116,11 @@ final class ScenarioFile {
   /** Meal tables by name. */
   Map<String, MealSize.ByMass> mealTables() {
     return mealTables;
+  }
+
+  /** Could all of them be read, so that one that is not found does not exist? */
+  boolean allMealTablesKnown() {
+    return allMealTablesKnown;
   }
 
   List<Period> away() {

@@ -22,11 +22,11 @@ final class ShippingPart {
       Stream.of("boxing", "shipping", "packing", "surcharges")
           .filter(root::has)
           .filter(name -> !(root.get(name) instanceof Json.Arr list) || !list.items().isEmpty())
-          .forEach(name -> refuse(root.get(name), "a field " + name, "none, because it is fetched"));
+          .forEach(name -> refuse(root.get(name), "a field " + Problem.quote(name), "none, because it is fetched"));
       return Optional.empty();
     }
     if (!root.has("shipping")) {
-      refuse(root, "no field shipping", "one, because it comes by carrier");
+      refuse(root, "no field \"shipping\"", "one, because it comes by carrier");
       return Optional.empty();
     }
     Json.Obj shipping = root.object("shipping");

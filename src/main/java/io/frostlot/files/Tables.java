@@ -45,7 +45,7 @@ record Tables(Table animals, Table needs, Table freezers, Table stock, Table pla
   Scenario.Larder larder(ScenarioFile scenario, List<ProfileFile.Offer> offers) {
     List<Freezer> all = FreezersFile.read(freezers);
     LotPrey prey = new LotPrey(scenario, offers);
-    boolean known = freezers.whole() && freezers.rows().size() == all.size();
+    boolean known = freezers.whole() && !all.isEmpty() && freezers.rows().size() == all.size();
     List<StockLot> inHand = new StockFile(scenario, prey, all, known).read(stock);
     List<PlacedLot> coming = new PlacedFile(scenario, prey, stock.texts("lot")).read(placed);
     return new Scenario.Larder(all, inHand, coming);
