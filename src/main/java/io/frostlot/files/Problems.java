@@ -1,24 +1,24 @@
 package io.frostlot.files;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Collects the problems of all files; past a thousand the rest is only mentioned. */
+/** Collects the problems of all files; past a thousand in one file the rest is only counted. */
 final class Problems {
-  private static final int MOST = 1000;
+  private static final int MOST_PER_FILE = 1000;
   private final List<Problem> found = new ArrayList<>();
-  private int dropped;
+  private final Map<String, Integer> countByFile = new LinkedHashMap<>();
 
   void add(Problem problem) {
-    if (found.size() < MOST) {
+    if (countByFile.merge(problem.where().file(), 1, Integer::sum) <= MOST_PER_FILE) {
       found.add(problem);
-    } else {
-      dropped++;
     }
   }
 
   int count() {
-    return found.size() + dropped;
+    return countByFile.values().stream().mapToInt(Integer::intValue).sum();
   }
 
   boolean isEmpty() {
@@ -27,14 +27,16 @@ final class Problems {
 
   List<Problem> all() {
     List<Problem> all = new ArrayList<>(found);
-    if (dropped > 0) {
-      all.add(
-          new Problem(
-              found.get(found.size() - 1).where(),
-              dropped + " more problems after this one",
-              "at most " + MOST + " in all",
-              "Mend the first ones and try again."));
-    }
+    countByFile.forEach((file, count) -> {
+      if (count > MOST_PER_FILE) {
+        all.add(
+            new Problem(
+                Where.file(file),
+                count + " problems",
+                "none; the first " + MOST_PER_FILE + " are shown",
+                "Mend them and try again."));
+      }
+    });
     return List.copyOf(all);
   }
 }
