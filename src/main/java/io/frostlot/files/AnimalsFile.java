@@ -16,7 +16,8 @@ import java.util.TreeSet;
 
 /** {@code animals.csv}. */
 final class AnimalsFile {
-  private static final Set<String> WEEKDAYS = Set.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  private static final Set<String> WEEKDAYS =
+      Set.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
   private AnimalsFile() {}
 
@@ -31,26 +32,33 @@ final class AnimalsFile {
     checkCurve(row);
     checkSchedule(row);
     boolean limited = row.exactlyOne("largest_piece_g", "largest_piece_percent");
-    Days.overlap(row.periods("fasts")).ifPresent(
-        fast -> row.wrong("fasts", Days.text(fast) + " overlapping another", "periods apart", ""));
+    Days.overlap(row.periods("fasts"))
+        .ifPresent(
+            fast ->
+                row.wrong("fasts", Days.text(fast) + " overlapping another", "periods apart", ""));
     if (row.has("from") && row.has("until") && row.date("until").isBefore(row.date("from"))) {
       row.wrong("until", "a day from " + row.date("from") + " on", "");
     }
-    return new MealSizeCells(row).read(scenario)
+    return new MealSizeCells(row)
+        .read(scenario)
         .filter(size -> limited && row.isSound())
-        .map(size -> new Animal(
-            row.text("name"),
-            curve(row),
-            row.date("weighed"),
-            new Animal.Diet(Set.copyOf(kinds), pieceLimit(row), row.integer("most_pieces")),
-            new Animal.Programme(
-                schedule(row),
-                size,
-                Importance.valueOf(row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
-                new Animal.Leeway(row.integer("early_days"), row.integer("late_days"))),
-            row.periods("fasts").stream().sorted(Days.BY_START).toList(),
-            new Period(
-                row.dateOr("from", Period.ALWAYS.from()), row.dateOr("until", Period.ALWAYS.to()))));
+        .map(
+            size ->
+                new Animal(
+                    row.text("name"),
+                    curve(row),
+                    row.date("weighed"),
+                    new Animal.Diet(Set.copyOf(kinds), pieceLimit(row), row.integer("most_pieces")),
+                    new Animal.Programme(
+                        schedule(row),
+                        size,
+                        Importance.valueOf(
+                            row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
+                        new Animal.Leeway(row.integer("early_days"), row.integer("late_days"))),
+                    row.periods("fasts").stream().sorted(Days.BY_START).toList(),
+                    new Period(
+                        row.dateOr("from", Period.ALWAYS.from()),
+                        row.dateOr("until", Period.ALWAYS.to()))));
   }
 
   private static void checkCurve(Row row) {
@@ -71,8 +79,10 @@ final class AnimalsFile {
   private static Curve curve(Row row) {
     Grams mass = row.grams("mass_g");
     return switch (row.text("curve")) {
-      case "logistic" -> new Curve.Logistic(mass, row.grams("adult_g"), row.number("rate_per_day").doubleValue());
-      case "gompertz" -> new Curve.Gompertz(mass, row.grams("adult_g"), row.number("rate_per_day").doubleValue());
+      case "logistic" ->
+          new Curve.Logistic(mass, row.grams("adult_g"), row.number("rate_per_day").doubleValue());
+      case "gompertz" ->
+          new Curve.Gompertz(mass, row.grams("adult_g"), row.number("rate_per_day").doubleValue());
       default -> new Curve.Constant(mass);
     };
   }
@@ -84,7 +94,10 @@ final class AnimalsFile {
       row.texts("weekdays").stream()
           .filter(word -> !WEEKDAYS.contains(word.toLowerCase(Locale.ROOT)))
           .findFirst()
-          .ifPresent(word -> row.wrong("weekdays", Problem.quote(word), "mon, tue, wed, thu, fri, sat or sun", ""));
+          .ifPresent(
+              word ->
+                  row.wrong(
+                      "weekdays", Problem.quote(word), "mon, tue, wed, thu, fri, sat or sun", ""));
     }
   }
 

@@ -28,8 +28,8 @@ sealed interface Cell {
   static Cell of(Json.Obj field, Json.Obj constraints) {
     boolean interval = field.has("interval");
     return switch (field.text("type")) {
-      case "integer" -> new Number(NumberRange.of(true, constraints));
-      case "number" -> new Number(NumberRange.of(false, constraints));
+      case "integer" -> new Figure(NumberRange.of(true, constraints));
+      case "number" -> new Figure(NumberRange.of(false, constraints));
       case "date" -> new Day();
       case "boolean" -> new YesNo(field.texts("trueValues"), field.texts("falseValues"));
       case "list" -> new Listed(interval ? new Interval() : Text.of(constraints));
@@ -37,7 +37,7 @@ sealed interface Cell {
     };
   }
 
-  record Number(NumberRange range) implements Cell {
+  record Figure(NumberRange range) implements Cell {
     @Override
     public Outcome read(String cell) {
       Optional<BigDecimal> number = NumberRange.plain(cell);
@@ -140,10 +140,12 @@ sealed interface Cell {
   }
 
   record Listed(Cell item) implements Cell {
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
     @Override
     public Outcome read(String cell) {
       List<Object> values = new ArrayList<>();
-      for (String part : cell.split("\\s+")) {
+      for (String part : SPACES.split(cell, -1)) {
         Outcome outcome = item.read(part);
         if (outcome instanceof Wrong) {
           return outcome;

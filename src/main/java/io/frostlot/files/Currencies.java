@@ -20,7 +20,8 @@ final class Currencies {
             .findFirst();
     if (found.isEmpty()) {
       problems.add(
-          new Problem(code.where(), code.shown(), "an ISO 4217 code of money in use, such as EUR", ""));
+          new Problem(
+              code.where(), code.shown(), "an ISO 4217 code of money in use, such as EUR", ""));
     }
     return found;
   }

@@ -23,27 +23,37 @@ final class DeliveryPart {
     this.problems = problems;
   }
 
-  /** Empty where there was a problem; for a carrier also where there is no rate. */
-  Optional<Delivery> read(Optional<Json.Obj> rate) {
+  boolean isByCarrier() {
+    return delivery.text("by").equals("carrier");
+  }
+
+  Delivery carried(Delivery.Transit transit) {
+    checkFields("carrier");
+    return new Delivery.Shipped(lead(), weekdays("shipWeekdays"), transit);
+  }
+
+  /** By shop or show; empty with a problem added. */
+  Optional<Delivery> fetched() {
     String by = delivery.text("by");
-    FIELDS_OF.values().stream()
-        .filter(name -> delivery.has(name) && !FIELDS_OF.get(by).equals(name))
-        .sorted()
-        .forEach(name -> refuse(delivery.get(name), "a field " + Problem.quote(name), "none with " + by));
-    Delivery.Lead lead = lead();
+    checkFields(by);
     if (by.equals("shop")) {
-      return Optional.of(new Delivery.Shop(lead, weekdays("openWeekdays")));
-    }
-    if (by.equals("carrier")) {
-      return rate.flatMap(this::transit)
-          .map(transit -> new Delivery.Shipped(lead, weekdays("shipWeekdays"), transit));
+      return Optional.of(new Delivery.Shop(lead(), weekdays("openWeekdays")));
     }
     if (!delivery.has("dates")) {
       refuse(delivery, "no field \"dates\"", "the days of the show");
       return Optional.empty();
     }
     List<LocalDate> dates = delivery.texts("dates").stream().map(LocalDate::parse).toList();
-    return Optional.of(new Delivery.Show(lead, dates));
+    return Optional.of(new Delivery.Show(lead(), dates));
+  }
+
+  private void checkFields(String by) {
+    FIELDS_OF.values().stream()
+        .filter(name -> delivery.has(name) && !FIELDS_OF.get(by).equals(name))
+        .sorted()
+        .forEach(
+            name ->
+                refuse(delivery.get(name), "a field " + Problem.quote(name), "none with " + by));
   }
 
   private Delivery.Lead lead() {
@@ -66,17 +76,6 @@ final class DeliveryPart {
         .filter(day -> day.name().startsWith(word.toUpperCase(Locale.ROOT)))
         .findFirst()
         .orElseThrow();
-  }
-
-  private Optional<Delivery.Transit> transit(Json.Obj rate) {
-    int earliest = rate.integer("transitEarliestDays");
-    int latest = rate.has("transitLatestDays") ? rate.integer("transitLatestDays") : earliest;
-    if (latest < earliest) {
-      Json typed = rate.get("transitLatestDays");
-      refuse(typed, typed.shown(), "at least transitEarliestDays, " + earliest);
-      return Optional.empty();
-    }
-    return Optional.of(new Delivery.Transit(earliest, latest));
   }
 
   private void refuse(Json at, String found, String expected) {

@@ -31,6 +31,10 @@ final class FreezersFile {
             : Freezer.Life.of(days);
     return Optional.of(
         new Freezer(
-            row.text("name"), Litres.of(row.number("usable_litres")), kind, life, row.yes("in_use")));
+            row.text("name"),
+            Litres.of(row.number("usable_litres")),
+            kind,
+            life,
+            row.yes("in_use")));
   }
 }

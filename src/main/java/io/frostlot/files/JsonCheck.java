@@ -52,36 +52,49 @@ final class JsonCheck {
     Map<String, Json> known =
         schema.has("properties") ? schema.object("properties").fields() : Map.of();
     Map<String, Json> right = new LinkedHashMap<>();
-    object.fields().forEach((name, value) -> {
-      int before = problems.count();
-      if (isKnown(name, value, known, schema)) {
-        Json.Obj inner =
-            schemas.resolve((Json.Obj) known.getOrDefault(name, schema.get("additionalProperties")));
-        Optional<? extends Json> checked =
-            top && value instanceof Json.Arr list && JsonSchema.isOfType(value, inner)
-                ? Optional.of(items(list, inner))
-                : value(value, inner);
-        checked.ifPresent(it -> right.put(name, it));
-      }
-      if (problems.count() > before) {
-        wrong.add(name);
-      }
-    });
-    known.keySet().stream().filter(name -> !object.has(name)).forEach(name -> {
-      Json.Obj inner = schemas.resolve((Json.Obj) known.get(name));
-      leftOut(name, object, schema, inner).ifPresentOrElse(it -> right.put(name, it), () -> {
-        if (isRequired(name, schema)) {
-          wrong.add(name);
-        }
-      });
-    });
+    object
+        .fields()
+        .forEach(
+            (name, value) -> {
+              int before = problems.count();
+              if (isKnown(name, value, known, schema)) {
+                Json.Obj inner =
+                    schemas.resolve(
+                        (Json.Obj) known.getOrDefault(name, schema.get("additionalProperties")));
+                Optional<? extends Json> checked =
+                    top && value instanceof Json.Arr list && JsonSchema.isOfType(value, inner)
+                        ? Optional.of(items(list, inner))
+                        : value(value, inner);
+                checked.ifPresent(it -> right.put(name, it));
+              }
+              if (problems.count() > before) {
+                wrong.add(name);
+              }
+            });
+    known.keySet().stream()
+        .filter(name -> !object.has(name))
+        .forEach(
+            name -> {
+              Json.Obj inner = schemas.resolve((Json.Obj) known.get(name));
+              leftOut(name, object, schema, inner)
+                  .ifPresentOrElse(
+                      it -> right.put(name, it),
+                      () -> {
+                        if (isRequired(name, schema)) {
+                          wrong.add(name);
+                        }
+                      });
+            });
     return new Json.Obj(object.where(), right);
   }
 
   private boolean isKnown(String name, Json value, Map<String, Json> known, Json.Obj schema) {
     if (schema.get("additionalProperties") instanceof Json.Bool) {
       if (!known.containsKey(name)) {
-        refuse(value.where(), "a field " + Problem.quote(name), "only known fields",
+        refuse(
+            value.where(),
+            "a field " + Problem.quote(name),
+            "only known fields",
             Nearest.hint(name, known.keySet()));
       }
       return known.containsKey(name);
@@ -100,7 +113,8 @@ final class JsonCheck {
 
   private Optional<Json> leftOut(String name, Json.Obj object, Json.Obj schema, Json.Obj inner) {
     if (isRequired(name, schema)) {
-      return refuse(object.where(), "no field " + Problem.quote(name), JsonSchema.expected(inner), "");
+      return refuse(
+          object.where(), "no field " + Problem.quote(name), JsonSchema.expected(inner), "");
     }
     return inner.has("default")
         ? value(inner.get("default").at(object.where()), inner)

@@ -36,8 +36,9 @@ record JsonScalar(Json.Obj schema, Problems problems) {
     if (value.codePointCount(0, value.length()) > most) {
       return refuse(text, "at most " + most + " characters", "");
     }
-    if (schema.has("minLength") && value.isBlank() || CONTROL.matcher(value).find()) {
-      return refuse(text, JsonSchema.expected(schema), "Blank text and control characters are refused.");
+    if ((schema.has("minLength") && value.isBlank()) || CONTROL.matcher(value).find()) {
+      return refuse(
+          text, JsonSchema.expected(schema), "Blank text and control characters are refused.");
     }
     if (schema.has("enum") && !schema.texts("enum").contains(value)) {
       return refuse(text, JsonSchema.expected(schema), Nearest.hint(value, schema.texts("enum")));

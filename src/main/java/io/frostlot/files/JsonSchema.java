@@ -15,9 +15,28 @@ import java.util.Set;
 final class JsonSchema {
   static final Set<String> KEYWORDS =
       Set.of(
-          "$schema", "$ref", "$defs", "title", "description", "default", "type", "enum", "pattern",
-          "format", "minLength", "maxLength", "minimum", "maximum", "minItems", "maxItems",
-          "uniqueItems", "items", "required", "properties", "additionalProperties", "propertyNames");
+          "$schema",
+          "$ref",
+          "$defs",
+          "title",
+          "description",
+          "default",
+          "type",
+          "enum",
+          "pattern",
+          "format",
+          "minLength",
+          "maxLength",
+          "minimum",
+          "maximum",
+          "minItems",
+          "maxItems",
+          "uniqueItems",
+          "items",
+          "required",
+          "properties",
+          "additionalProperties",
+          "propertyNames");
   private final Json.Obj root;
 
   private JsonSchema(Json.Obj root) {
@@ -72,14 +91,19 @@ final class JsonSchema {
       return value instanceof Json.Text;
     }
     List<String> types =
-        schema.get("type") instanceof Json.Arr ? schema.texts("type") : List.of(schema.text("type"));
-    return types.stream().anyMatch(type -> switch (type) {
-      case "object" -> value instanceof Json.Obj;
-      case "array" -> value instanceof Json.Arr;
-      case "boolean" -> value instanceof Json.Bool;
-      case "integer", "number" -> value instanceof Json.Num;
-      default -> value instanceof Json.Text;
-    });
+        schema.get("type") instanceof Json.Arr
+            ? schema.texts("type")
+            : List.of(schema.text("type"));
+    return types.stream()
+        .anyMatch(
+            type ->
+                switch (type) {
+                  case "object" -> value instanceof Json.Obj;
+                  case "array" -> value instanceof Json.Arr;
+                  case "boolean" -> value instanceof Json.Bool;
+                  case "integer", "number" -> value instanceof Json.Num;
+                  default -> value instanceof Json.Text;
+                });
   }
 
   /** The phrase for what a schema takes. */

@@ -107,7 +107,8 @@ final class JsonText {
   private Where where(String path) {
     JsonLocation place = parser.currentTokenLocation();
     String inner = path.length() <= 100 ? path : path.substring(0, 100) + "...";
-    String column = place.getColumnNr() + (path.isEmpty() ? "" : " (" + Problem.visible(inner) + ")");
+    String column =
+        place.getColumnNr() + (path.isEmpty() ? "" : " (" + Problem.visible(inner) + ")");
     return new Where(file, place.getLineNr(), column);
   }
 }

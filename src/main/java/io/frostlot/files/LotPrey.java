@@ -27,7 +27,8 @@ record LotPrey(ScenarioFile scenario, List<ProfileFile.Offer> offers) {
       if (scenario.sound("suppliers")) {
         row.wrong(
             "supplier",
-            "one of the scenario's suppliers" + (chosen.isEmpty() ? "" : " " + String.join(", ", chosen)),
+            "one of the scenario's suppliers"
+                + (chosen.isEmpty() ? "" : " " + String.join(", ", chosen)),
             "Prey of another supplier is described by kind and grams.");
       }
       return Optional.empty();
@@ -36,7 +37,8 @@ record LotPrey(ScenarioFile scenario, List<ProfileFile.Offer> offers) {
         offers.stream().filter(it -> it.id().equals(id)).findFirst();
     Optional<Item> item = offer.flatMap(it -> it.prices().item(row.text("item")));
     if (item.isEmpty() && offer.filter(it -> it.prices().whole()).isPresent()) {
-      List<String> names = offer.get().prices().packs().stream().map(pack -> pack.item().name()).toList();
+      List<String> names =
+          offer.get().prices().packs().stream().map(pack -> pack.item().name()).toList();
       row.wrong("item", "an item of " + id + "/prices.csv", Nearest.hint(row.text("item"), names));
     }
     return item;

@@ -56,8 +56,13 @@ final class NeedsFile {
     }
     return row.isSound()
         ? Optional.of(
-            new Need(label, row.text("kind"), row.grams("least_g"), row.grams("most_g"),
-                row.integer("pieces"), new Meal.Days(earliest, best, latest)))
+            new Need(
+                label,
+                row.text("kind"),
+                row.grams("least_g"),
+                row.grams("most_g"),
+                row.integer("pieces"),
+                new Meal.Days(earliest, best, latest)))
         : Optional.empty();
   }
 
@@ -82,20 +87,23 @@ final class NeedsFile {
     Map<String, Integer> counts = new HashMap<>();
     List<Need> labelled = new ArrayList<>();
     needs.stream()
-        .sorted(Comparator.comparing((Need need) -> need.days().earliest())
-            .thenComparing(need -> need.days().latest())
-            .thenComparingInt(Need::pieces))
-        .forEach(need -> {
-          String label = need.label();
-          while (label.isEmpty()) {
-            String base = description(need);
-            int number = counts.merge(base, 1, Integer::sum);
-            String candidate = number == 1 ? base : base + " #" + number;
-            label = taken.add(candidate) ? candidate : "";
-          }
-          labelled.add(
-              new Need(label, need.kind(), need.least(), need.most(), need.pieces(), need.days()));
-        });
+        .sorted(
+            Comparator.comparing((Need need) -> need.days().earliest())
+                .thenComparing(need -> need.days().latest())
+                .thenComparingInt(Need::pieces))
+        .forEach(
+            need -> {
+              String label = need.label();
+              while (label.isEmpty()) {
+                String base = description(need);
+                int number = counts.merge(base, 1, Integer::sum);
+                String candidate = number == 1 ? base : base + " #" + number;
+                label = taken.add(candidate) ? candidate : "";
+              }
+              labelled.add(
+                  new Need(
+                      label, need.kind(), need.least(), need.most(), need.pieces(), need.days()));
+            });
     return labelled;
   }
 

@@ -36,7 +36,8 @@ record NumberRange(boolean whole, BigDecimal least, BigDecimal most) {
   }
 
   String expected() {
-    return noun() + (least.equals(FAR.negate()) ? "" : " of at least " + least.toPlainString());
+    return noun()
+        + (least.compareTo(FAR.negate()) == 0 ? "" : " of at least " + least.toPlainString());
   }
 
   /** Names the limit that the number misses. */

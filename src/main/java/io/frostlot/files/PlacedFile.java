@@ -32,9 +32,15 @@ final class PlacedFile {
     }
     LocalDate earliest = row.date("arrives_earliest");
     LocalDate latest = row.dateOr("arrives_latest", earliest);
-    scenario.planning().filter(planning -> earliest.isBefore(planning.from())).ifPresent(
-        planning -> row.wrong("arrives_earliest", "a day from " + planning.from() + " on",
-            "What has arrived stands in stock.csv."));
+    scenario
+        .planning()
+        .filter(planning -> earliest.isBefore(planning.from()))
+        .ifPresent(
+            planning ->
+                row.wrong(
+                    "arrives_earliest",
+                    "a day from " + planning.from() + " on",
+                    "What has arrived stands in stock.csv."));
     if (latest.isBefore(earliest)) {
       row.wrong("arrives_latest", "a day from " + earliest + " on", "");
     }

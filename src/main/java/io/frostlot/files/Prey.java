@@ -5,7 +5,9 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import java.util.Optional;
 
-/** What a row says of its prey: columns kind, size_word, least_g, mean_g, most_g, litres_per_piece. */
+/**
+ * What a row says of its prey: columns kind, size_word, least_g, mean_g, most_g, litres_per_piece.
+ */
 record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
   static final String[] COLUMNS = {
     "kind", "size_word", "least_g", "mean_g", "most_g", "litres_per_piece"

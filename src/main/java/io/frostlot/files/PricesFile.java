@@ -7,7 +7,6 @@ import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +72,8 @@ final class PricesFile {
     }
     int pieces = row.has("pack_count") ? row.integer("pack_count") : piecesByMass(row, prey.get());
     if (pieces < 1) {
-      row.wrong("pack_count", "a whole number of at least 1", "Or a pack_least_kg that holds a piece.");
+      row.wrong(
+          "pack_count", "a whole number of at least 1", "Or a pack_least_kg that holds a piece.");
       return Optional.empty();
     }
     String name = row.text("item");
@@ -83,7 +83,8 @@ final class PricesFile {
         row.has("price")
             ? new Money(row.number("price"))
             : new Money(row.number("price_per_kg")).times(kg, decimals);
-    return Optional.of(new Pack(item, pieces, price, availability(row), packed(row, item, pieces, kg)));
+    return Optional.of(
+        new Pack(item, pieces, price, availability(row), packed(row, item, pieces, kg)));
   }
 
   private boolean packMassInOrder(Row row) {
@@ -94,7 +95,10 @@ final class PricesFile {
     if (stated && row.number("pack_least_kg").compareTo(row.number("pack_most_kg")) > 0) {
       row.wrong("pack_most_kg", "at least pack_least_kg", "");
     } else if (!stated && !row.has("pack_count")) {
-      row.wrong("pack_count", "a whole number of at least 1", "Only a pack sold by weight may leave it empty.");
+      row.wrong(
+          "pack_count",
+          "a whole number of at least 1",
+          "Only a pack sold by weight may leave it empty.");
     }
     return row.isSound();
   }
@@ -138,11 +142,13 @@ final class PricesFile {
             new Claim("litres_per_piece", first.litres(), prey.litres()))
         .filter(claim -> !claim.before().equals(claim.now()))
         .findFirst()
-        .ifPresent(claim -> row.wrong(
-            claim.column(),
-            claim.now().toString(),
-            claim.before() + " as in the row of this item before",
-            "Prey that differs needs another item name."));
+        .ifPresent(
+            claim ->
+                row.wrong(
+                    claim.column(),
+                    claim.now().toString(),
+                    claim.before() + " as in the row of this item before",
+                    "Prey that differs needs another item name."));
     return row.isSound();
   }
 

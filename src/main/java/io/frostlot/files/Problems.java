@@ -27,16 +27,17 @@ final class Problems {
 
   List<Problem> all() {
     List<Problem> all = new ArrayList<>(found);
-    countByFile.forEach((file, count) -> {
-      if (count > MOST_PER_FILE) {
-        all.add(
-            new Problem(
-                Where.file(file),
-                count + " problems",
-                "none; the first " + MOST_PER_FILE + " are shown",
-                "Mend them and try again."));
-      }
-    });
+    countByFile.forEach(
+        (file, count) -> {
+          if (count > MOST_PER_FILE) {
+            all.add(
+                new Problem(
+                    Where.file(file),
+                    count + " problems",
+                    "none; the first " + MOST_PER_FILE + " are shown",
+                    "Mend them and try again."));
+          }
+        });
     return List.copyOf(all);
   }
 }

@@ -55,9 +55,17 @@ final class ProfileFile {
   }
 
   private void requireSame(Currency currency, Json typed) {
-    scenario.currency().filter(it -> !it.equals(currency)).ifPresent(
-        it -> problems.add(new Problem(typed.where(), typed.shown(),
-            it.getCurrencyCode() + " as in scenario.json", "One scenario has one currency.")));
+    scenario
+        .currency()
+        .filter(it -> !it.equals(currency))
+        .ifPresent(
+            it ->
+                problems.add(
+                    new Problem(
+                        typed.where(),
+                        typed.shown(),
+                        it.getCurrencyCode() + " as in scenario.json",
+                        "One scenario has one currency.")));
   }
 
   /** A warning where the prices are older than the keeper wants. */
@@ -65,13 +73,22 @@ final class ProfileFile {
     LocalDate dated = supplier.sheet().dated();
     return dated.plusDays(mostDays).isBefore(from)
         ? Optional.of(
-            supplier.id() + ": the prices are of " + dated + ", more than " + mostDays
-                + " days before " + from + ".")
+            supplier.id()
+                + ": the prices are of "
+                + dated
+                + ", more than "
+                + mostDays
+                + " days before "
+                + from
+                + ".")
         : Optional.empty();
   }
 
   /** The folder of a supplier in the first of some folders that has it. */
   static Optional<Path> find(String id, List<Path> folders) {
-    return folders.stream().map(folder -> folder.resolve(id)).filter(Files::isDirectory).findFirst();
+    return folders.stream()
+        .map(folder -> folder.resolve(id))
+        .filter(Files::isDirectory)
+        .findFirst();
   }
 }

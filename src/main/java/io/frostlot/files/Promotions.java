@@ -56,13 +56,18 @@ final class Promotions {
       refuse(json.get("item"), Problem.quote(packId), "an item and pack count of prices.csv");
     }
     int packs = 1;
-    Money price = prices.pack(packId).map(Pack::price).orElse(new Money(java.math.BigDecimal.TEN.pow(9)));
+    Money price =
+        prices.pack(packId).map(Pack::price).orElse(new Money(java.math.BigDecimal.TEN.pow(9)));
     for (Json.Obj step : json.objects("steps")) {
       if (step.integer("fromPacks") <= packs) {
-        refuse(step.get("fromPacks"), step.get("fromPacks").shown(), "more packs than in the step before");
+        refuse(
+            step.get("fromPacks"),
+            step.get("fromPacks").shown(),
+            "more packs than in the step before");
       }
       if (step.money("price").compareTo(price) > 0) {
-        refuse(step.get("price"), step.get("price").shown(), "not above the price before, " + price);
+        refuse(
+            step.get("price"), step.get("price").shown(), "not above the price before, " + price);
       }
       packs = step.integer("fromPacks");
       price = step.money("price");
@@ -108,7 +113,9 @@ final class Promotions {
   private boolean hasOneTerm(Json.Obj json) {
     List<String> terms = Stream.of("percentOff", "price", "take").filter(json::has).toList();
     if (terms.size() != 1) {
-      refuse(json, terms.isEmpty() ? "no terms" : String.join(" and ", terms),
+      refuse(
+          json,
+          terms.isEmpty() ? "no terms" : String.join(" and ", terms),
           "exactly one of percentOff, price, and take with pay");
       return false;
     }

@@ -36,7 +36,10 @@ final class RowReader {
       if (!cells.get(i).isEmpty() && i < columns.size()) {
         typed.put(columns.get(i), cells.get(i));
       } else if (!cells.get(i).isEmpty()) {
-        row.wrong("", Problem.quote(cells.get(i)) + " after the last column", "no more cells than columns",
+        row.wrong(
+            "",
+            Problem.quote(cells.get(i)) + " after the last column",
+            "no more cells than columns",
             separator == ',' ? "A cell that holds a comma must stand in quotes." : "");
         return Optional.empty();
       }
@@ -71,7 +74,8 @@ final class RowReader {
 
   /** A decimal comma becomes a point where the comma does not separate cells. */
   private String withPoint(TableSchema.Field field, String cell) {
-    boolean comma = separator != ',' && field.cell() instanceof Cell.Number && cell.indexOf('.') < 0;
+    boolean comma =
+        separator != ',' && field.cell() instanceof Cell.Figure && cell.indexOf('.') < 0;
     return comma ? cell.replace(',', '.') : cell;
   }
 }

@@ -21,8 +21,6 @@ final class ScenarioFile {
   private final Kinds kinds = Kinds.shipped();
   private final Map<String, MealSize.ByMass> mealTables = new TreeMap<>();
   private boolean allMealTablesKnown;
-  private Optional<Period> planning = Optional.empty();
-  private Optional<Currency> currency = Optional.empty();
 
   private ScenarioFile(JsonSchema.Checked json, Problems problems) {
     this.json = json;
@@ -42,32 +40,42 @@ final class ScenarioFile {
 
   private void interpret() {
     kinds.addOwn(json, problems);
-    currency = Currencies.read(root(), problems);
-    if (json.sound("from", "to", "planningDays")) {
-      planning = readPlanning();
-    }
+    Currencies.read(root(), problems);
+    planning(problems);
     int before = problems.count();
     root().objects("mealTables").forEach(this::readMealTable);
     allMealTablesKnown = json.sound("mealTables") && problems.count() == before;
-    Days.overlap(away()).ifPresent(
-        period -> refuse(root().get("away"), Days.text(period) + " overlapping another", "periods apart"));
+    Days.overlap(away())
+        .ifPresent(
+            period ->
+                refuse(
+                    root().get("away"),
+                    Days.text(period) + " overlapping another",
+                    "periods apart"));
   }
 
-  private Optional<Period> readPlanning() {
+  private Optional<Period> planning(Problems found) {
+    if (!json.sound("from", "to", "planningDays")) {
+      return Optional.empty();
+    }
     LocalDate from = root().date("from");
     if (root().has("to") == root().has("planningDays")) {
-      refuse(root(), root().has("to") ? "both to and planningDays" : "neither to nor planningDays", "exactly one of them");
+      String typed = root().has("to") ? "both to and planningDays" : "neither to nor planningDays";
+      found.add(new Problem(root().where(), typed, "exactly one of them", ""));
       return Optional.empty();
     }
     if (root().has("planningDays")) {
       return Optional.of(new Period(from, from.plusDays(root().integer("planningDays") - 1L)));
     }
-    long days = ChronoUnit.DAYS.between(from, root().date("to")) + 1;
+    LocalDate to = root().date("to");
+    long days = ChronoUnit.DAYS.between(from, to) + 1;
     if (days < 1 || days > MOST_DAYS) {
-      refuse(root().get("to"), root().get("to").shown(), "a day from " + from + " on, at most " + MOST_DAYS + " planning days");
+      Json typed = root().get("to");
+      String expected = "a day from " + from + " on, at most " + MOST_DAYS + " planning days";
+      found.add(new Problem(typed.where(), typed.shown(), expected, ""));
       return Optional.empty();
     }
-    return Optional.of(new Period(from, root().date("to")));
+    return Optional.of(new Period(from, to));
   }
 
   private void readMealTable(Json.Obj table) {
@@ -75,7 +83,8 @@ final class ScenarioFile {
     for (Json.Obj step : table.objects("steps")) {
       Grams from = step.grams("fromMassG");
       if (!steps.isEmpty() && steps.get(steps.size() - 1).fromMass().compareTo(from) >= 0) {
-        refuse(step.get("fromMassG"), step.get("fromMassG").shown(), "more than in the step before");
+        refuse(
+            step.get("fromMassG"), step.get("fromMassG").shown(), "more than in the step before");
         return;
       }
       if (step.grams("leastG").compareTo(step.grams("mostG")) > 0) {
@@ -105,12 +114,14 @@ final class ScenarioFile {
     return kinds;
   }
 
+  /** Empty where it could not be read; that was reported. */
   Optional<Period> planning() {
-    return planning;
+    return planning(new Problems());
   }
 
+  /** Empty where it could not be read; that was reported. */
   Optional<Currency> currency() {
-    return currency;
+    return Currencies.read(root(), new Problems());
   }
 
   /** Meal tables by name. */

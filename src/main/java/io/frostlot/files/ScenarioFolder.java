@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Reads a scenario folder and the profiles of its suppliers. Whatever the bytes in it, the result is
- * a scenario or a list of problems; nothing is thrown.
+ * Reads a scenario folder and the profiles of its suppliers. Whatever the bytes in it, the result
+ * is a scenario or a list of problems; nothing is thrown.
  */
 public final class ScenarioFolder {
   private final Path folder;
@@ -26,12 +26,16 @@ public final class ScenarioFolder {
     this.profilesAsTyped = profilesAsTyped;
   }
 
-  /** Profiles are looked up in the scenario's own supplier-profiles, then in ../../supplier-profiles. */
+  /**
+   * Profiles are looked up in the scenario's own supplier-profiles, then in
+   * ../../supplier-profiles.
+   */
   public static Reading read(Path scenario) {
     Path folder = scenario.toAbsolutePath().normalize();
     Path shared = folder.resolve("../../supplier-profiles").normalize();
     List<Path> profiles = List.of(folder.resolve("supplier-profiles"), shared);
-    return new ScenarioFolder(scenario, profiles, "supplier-profiles or ../../supplier-profiles").read();
+    return new ScenarioFolder(scenario, profiles, "supplier-profiles or ../../supplier-profiles")
+        .read();
   }
 
   /** Profiles are looked up in a given folder only. */
@@ -51,7 +55,9 @@ public final class ScenarioFolder {
     return scenario.isEmpty()
         ? new Reading.Refused(problems.all())
         : new Reading.Accepted(
-            scenario.get(0), warnings(file.orElseThrow(), scenario.get(0)), Digest.of(scenario.get(0)));
+            scenario.get(0),
+            warnings(file.orElseThrow(), scenario.get(0)),
+            Digest.of(scenario.get(0)));
   }
 
   private Optional<Scenario> scenario(ScenarioFile file, Tables tables) {
@@ -79,11 +85,17 @@ public final class ScenarioFolder {
     for (Json.Text id : file.suppliers()) {
       Optional<Path> found = ProfileFile.find(id.value(), profiles);
       if (id.value().equals("stock")) {
-        problems.add(new Problem(id.where(), id.shown(), "another folder name", "This one stands for prey in hand."));
+        problems.add(
+            new Problem(
+                id.where(),
+                id.shown(),
+                "another folder name",
+                "This one stands for prey in hand."));
       } else if (found.isPresent()) {
         offers.add(new ProfileFile(id.value(), file, problems).read(found.get()));
       } else {
-        problems.add(new Problem(id.where(), id.shown(), "a folder of that name in " + profilesAsTyped, ""));
+        problems.add(
+            new Problem(id.where(), id.shown(), "a folder of that name in " + profilesAsTyped, ""));
       }
     }
     return offers;
@@ -93,8 +105,9 @@ public final class ScenarioFolder {
     int mostDays = file.root().integer("oldPricesAfterDays");
     Stream<String> old =
         scenario.suppliers().stream()
-            .flatMap((Supplier supplier) ->
-                ProfileFile.oldPrices(supplier, scenario.planning().from(), mostDays).stream());
+            .flatMap(
+                (Supplier supplier) ->
+                    ProfileFile.oldPrices(supplier, scenario.planning().from(), mostDays).stream());
     Stream<String> past =
         StockFile.pastUseBy(scenario.larder().stock(), scenario.planning().from()).stream();
     return Stream.concat(old, past).toList();

@@ -29,9 +29,15 @@ final class StockFile {
   private Optional<StockLot> lot(Row row) {
     Optional<Item> item = prey.of(row);
     LocalDate arrived = row.date("arrived");
-    scenario.planning().filter(planning -> arrived.isAfter(planning.from())).ifPresent(
-        planning -> row.wrong("arrived", "a day up to the first planning day, " + planning.from(),
-            "What is still to come stands in placed.csv."));
+    scenario
+        .planning()
+        .filter(planning -> arrived.isAfter(planning.from()))
+        .ifPresent(
+            planning ->
+                row.wrong(
+                    "arrived",
+                    "a day up to the first planning day, " + planning.from(),
+                    "What is still to come stands in placed.csv."));
     if (row.has("use_by") && row.date("use_by").isBefore(arrived)) {
       row.wrong("use_by", "a day from " + arrived + " on", "");
     }

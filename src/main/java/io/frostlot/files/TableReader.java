@@ -71,7 +71,10 @@ final class TableReader {
       }
     } catch (IOException | UncheckedIOException e) {
       problems.add(
-          new Problem(where, "quotes that do not pair", "a cell in quotes to be closed before the next",
+          new Problem(
+              where,
+              "quotes that do not pair",
+              "a cell in quotes to be closed before the next",
               "A quote inside a quoted cell is typed twice."));
     }
     return rows;

@@ -23,7 +23,9 @@ record TableSchema(String file, List<Field> fields) {
   record Field(String name, Json.Obj descriptor, Json.Obj constraints, Cell cell) {
     static Field of(Json.Obj json) {
       Json.Obj constraints =
-          json.has("constraints") ? json.object("constraints") : new Json.Obj(json.where(), java.util.Map.of());
+          json.has("constraints")
+              ? json.object("constraints")
+              : new Json.Obj(json.where(), java.util.Map.of());
       return new Field(json.text("name"), json, constraints, Cell.of(json, constraints));
     }
 

@@ -22,8 +22,11 @@ record Tables(Table animals, Table needs, Table freezers, Table stock, Table pla
             table("placed", problems).readIfThere(folder.resolve("placed.csv")));
     if (tables.animals.isEmpty() && tables.needs.isEmpty()) {
       problems.add(
-          new Problem(Where.file("animals.csv"), "no animals here and no needs in needs.csv",
-              "at least one of either", ""));
+          new Problem(
+              Where.file("animals.csv"),
+              "no animals here and no needs in needs.csv",
+              "at least one of either",
+              ""));
     }
     if (tables.freezers.isEmpty()) {
       problems.add(new Problem(Where.file("freezers.csv"), "no freezer", "at least one", ""));

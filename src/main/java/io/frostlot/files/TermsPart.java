@@ -12,15 +12,23 @@ final class TermsPart {
 
   static OrderTerms read(Json.Obj root, List<OrderTerms.Discount> discounts) {
     OrderTerms.Threshold minimum =
-        root.has("minimumOrder") ? threshold(root.object("minimumOrder")) : OrderTerms.Threshold.NONE;
+        root.has("minimumOrder")
+            ? threshold(root.object("minimumOrder"))
+            : OrderTerms.Threshold.NONE;
     OrderTerms.Tax tax =
         root.has("tax")
-            ? new OrderTerms.Tax(root.object("tax").percent("percent"), root.object("tax").yes("onCharges"))
+            ? new OrderTerms.Tax(
+                root.object("tax").percent("percent"), root.object("tax").yes("onCharges"))
             : OrderTerms.Tax.INCLUDED;
     List<OrderTerms.FreeShipping> free =
         root.objects("freeShipping").stream()
-            .map(json -> new OrderTerms.FreeShipping(
-                json.period("when"), Promotions.follows(json), threshold(json), waives(json)))
+            .map(
+                json ->
+                    new OrderTerms.FreeShipping(
+                        json.period("when"),
+                        Promotions.follows(json),
+                        threshold(json),
+                        waives(json)))
             .toList();
     return new OrderTerms(discounts, minimum, free, tax);
   }

@@ -10,7 +10,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads a whole UTF-8 text file, with or without a byte order mark, of at most 16 million bytes. */
+/**
+ * Reads a whole UTF-8 text file, with or without a byte order mark, of at most 16 million bytes.
+ */
 final class TextFile {
   private static final int MOST_BYTES = 16_000_000;
 
@@ -31,7 +33,8 @@ final class TextFile {
       return refuse(problems, where, "a folder", "a file", "");
     }
     if (!Files.isRegularFile(path)) {
-      return refuse(problems, where, "no plain file", "a file", "Maybe a link leads nowhere or to itself.");
+      return refuse(
+          problems, where, "no plain file", "a file", "Maybe a link leads nowhere or to itself.");
     }
     try (InputStream stream = Files.newInputStream(path)) {
       byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
@@ -39,7 +42,12 @@ final class TextFile {
           ? refuse(problems, where, "a larger file", "at most 16,000,000 bytes", "")
           : decode(bytes, where, problems);
     } catch (IOException e) {
-      return refuse(problems, where, "a file that cannot be read", "a readable file", "Maybe its permissions forbid it.");
+      return refuse(
+          problems,
+          where,
+          "a file that cannot be read",
+          "a readable file",
+          "Maybe its permissions forbid it.");
     }
   }
 
@@ -48,7 +56,12 @@ final class TextFile {
     try {
       text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      return refuse(problems, where, "bytes that are not UTF-8 text", "a UTF-8 text file", "Save it as CSV or JSON in UTF-8.");
+      return refuse(
+          problems,
+          where,
+          "bytes that are not UTF-8 text",
+          "a UTF-8 text file",
+          "Save it as CSV or JSON in UTF-8.");
     }
     if (text.startsWith("\uFEFF")) {
       text = text.substring(1);
@@ -57,7 +70,12 @@ final class TextFile {
       return refuse(problems, where, "an empty file", "text", "");
     }
     if (text.indexOf('\0') >= 0) {
-      return refuse(problems, where, "a binary file", "a UTF-8 text file", "Save it as CSV or JSON in UTF-8.");
+      return refuse(
+          problems,
+          where,
+          "a binary file",
+          "a UTF-8 text file",
+          "Save it as CSV or JSON in UTF-8.");
     }
     return Optional.of(text);
   }

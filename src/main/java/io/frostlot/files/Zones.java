@@ -23,7 +23,10 @@ final class Zones {
     Map<String, Json> zones = shipping.object("zones").fields();
     places.values().stream()
         .filter(zone -> !zones.containsKey(((Json.Text) zone).value()))
-        .forEach(zone -> refuse(zone, zone.shown(), "one of the zones " + String.join(", ", zones.keySet())));
+        .forEach(
+            zone ->
+                refuse(
+                    zone, zone.shown(), "one of the zones " + String.join(", ", zones.keySet())));
     Json.Obj root = scenario.root();
     if (!scenario.sound("place", "postalCode")) {
       return Optional.empty();
@@ -39,8 +42,14 @@ final class Zones {
             .filter(key -> rank(key, place, postal) > 0)
             .max(Comparator.comparingInt(key -> rank(key, place, postal)));
     if (nearest.isEmpty()) {
-      refuse(root.get("place"), root.get("place").shown(),
-          "a place of " + shipping.where().file() + " (" + String.join(", ", places.keySet()) + ")");
+      refuse(
+          root.get("place"),
+          root.get("place").shown(),
+          "a place of "
+              + shipping.where().file()
+              + " ("
+              + String.join(", ", places.keySet())
+              + ")");
     }
     return nearest
         .map(key -> shipping.object("places").text(key))

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * One folder a case under cases/: its files are laid over the good folder, and expected.txt says what
- * comes out, either the messages or "the same scenario".
+ * One folder a case under cases/: its files are laid over the good folder, and expected.txt says
+ * what comes out, either the messages or "the same scenario".
  */
 class CasesTest {
   static Stream<String> names() throws IOException {

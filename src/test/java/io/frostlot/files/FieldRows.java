@@ -29,7 +29,13 @@ final class FieldRows {
   private static String bands(Json.Obj kind) {
     String words =
         kind.objects("bands").stream()
-            .map(band -> band.text("sizeWord") + " " + band.get("leastG").shown() + "-" + band.get("mostG").shown())
+            .map(
+                band ->
+                    band.text("sizeWord")
+                        + " "
+                        + band.get("leastG").shown()
+                        + "-"
+                        + band.get("mostG").shown())
             .collect(Collectors.joining(", "));
     return "| " + kind.text("kind") + " | " + words + " |";
   }
@@ -37,9 +43,14 @@ final class FieldRows {
   private static List<String> tableRows(String name) {
     TableSchema schema = TableSchema.named(name);
     return schema.fields().stream()
-        .map(field -> row(
-            schema.file(), field.name(), field.descriptor(), range(field.descriptor(), field.constraints()),
-            field.isRequired() ? "required" : field.defaultText()))
+        .map(
+            field ->
+                row(
+                    schema.file(),
+                    field.name(),
+                    field.descriptor(),
+                    range(field.descriptor(), field.constraints()),
+                    field.isRequired() ? "required" : field.defaultText()))
         .toList();
   }
 
@@ -53,19 +64,23 @@ final class FieldRows {
     List<String> required = object.has("required") ? object.texts("required") : List.of();
     Map<String, Json> properties =
         object.has("properties") ? object.object("properties").fields() : Map.of();
-    properties.forEach((name, json) -> {
-      Json.Obj field = schema.resolve((Json.Obj) json);
-      String standard =
-          required.contains(name) ? "required" : field.has("default") ? shown(field.get("default")) : "";
-      rows.add(row(schema.root().text("title"), path + name, field, range(field, field), standard));
-      rows.addAll(fieldRows(schema, field, path + name + "."));
-      for (String inner : List.of("items", "additionalProperties")) {
-        if (field.has(inner) && field.get(inner) instanceof Json.Obj items) {
-          String deeper = path + name + (inner.equals("items") ? "[]." : ".NAME.");
-          rows.addAll(fieldRows(schema, schema.resolve(items), deeper));
-        }
-      }
-    });
+    properties.forEach(
+        (name, json) -> {
+          Json.Obj field = schema.resolve((Json.Obj) json);
+          String standard =
+              required.contains(name)
+                  ? "required"
+                  : field.has("default") ? shown(field.get("default")) : "";
+          rows.add(
+              row(schema.root().text("title"), path + name, field, range(field, field), standard));
+          rows.addAll(fieldRows(schema, field, path + name + "."));
+          for (String inner : List.of("items", "additionalProperties")) {
+            if (field.has(inner) && field.get(inner) instanceof Json.Obj items) {
+              String deeper = path + name + (inner.equals("items") ? "[]." : ".NAME.");
+              rows.addAll(fieldRows(schema, schema.resolve(items), deeper));
+            }
+          }
+        });
     return rows;
   }
 

@@ -31,7 +31,8 @@ import org.junit.jupiter.api.Test;
 
 /** What was typed in the good folder arrives as it was meant; values worked out by hand. */
 class GoodFolderTest {
-  private final Reading.Accepted reading = Samples.accepted(ScenarioFolder.read(Samples.folder("good")));
+  private final Reading.Accepted reading =
+      Samples.accepted(ScenarioFolder.read(Samples.folder("good")));
   private final Scenario scenario = reading.scenario();
 
   private static Period period(String from, String to) {
@@ -70,14 +71,16 @@ class GoodFolderTest {
                 Policy.Demand.BEST_EFFORT,
                 new Policy.Tail(91),
                 Policy.FreezerCheck.AFTER_DELIVERY,
-                new Policy.Charges(Money.of("0.001"), Money.of(5), Money.of("2.5"), Money.of("0.25")),
+                new Policy.Charges(
+                    Money.of("0.001"), Money.of(5), Money.of("2.5"), Money.of("0.25")),
                 new Policy.Safety(3, Percent.of("5"))));
   }
 
   @Test
   void warns_of_prices_older_than_the_keeper_wants() {
     assertThat(reading.warnings())
-        .containsExactly("fair: the prices are of 2030-08-01, more than 120 days before 2031-01-06.");
+        .containsExactly(
+            "fair: the prices are of 2030-08-01, more than 120 days before 2031-01-06.");
   }
 
   @Test
@@ -90,8 +93,7 @@ class GoodFolderTest {
     // 5 % of 420 g is 21 g; 80 % of it 16.8 g, 125 % of it 26.25 g
     assertThat(amber.programme().size().windowFor(Grams.of(420)))
         .isEqualTo(new MealSize.Window(Grams.of(16.8), Grams.of(21), Grams.of(26.25)));
-    assertThat(amber.diet())
-        .isEqualTo(new Animal.Diet(Set.of("mouse", "gerbil"), Grams.of(30), 2));
+    assertThat(amber.diet()).isEqualTo(new Animal.Diet(Set.of("mouse", "gerbil"), Grams.of(30), 2));
     assertThat(amber.fasts())
         .containsExactly(period("2031-01-20", "2031-02-02"), period("2031-03-01", "2031-03-01"));
   }
@@ -113,7 +115,8 @@ class GoodFolderTest {
   @Test
   void takes_the_percentage_of_a_mass_aimed_at() {
     // 6 % of 1400 g is 84 g, whatever the animal weighs
-    assertThat(animal("Cinder").programme().size().windowFor(Grams.of(9)).target()).isEqualTo(Grams.of(84));
+    assertThat(animal("Cinder").programme().size().windowFor(Grams.of(9)).target())
+        .isEqualTo(Grams.of(84));
     assertThat(animal("Cinder").present().to()).isEqualTo(LocalDate.parse("2031-03-15"));
   }
 
@@ -150,19 +153,26 @@ class GoodFolderTest {
   void reads_promotions() {
     Supplier.PriceSheet sheet = supplier("hillside").sheet();
 
-    assertThat(sheet.breaks()).singleElement().satisfies(it -> {
-      assertThat(it.packId()).isEqualTo("Adult mouse x25");
-      assertThat(it.counting()).isEqualTo(PriceBreak.Counting.ALL_UNITS);
-      assertThat(it.steps()).containsExactly(
-          new PriceBreak.Step(4, Money.of(19)), new PriceBreak.Step(8, Money.of("18.2")));
-    });
-    assertThat(sheet.sales()).extracting(Sale::terms)
+    assertThat(sheet.breaks())
+        .singleElement()
+        .satisfies(
+            it -> {
+              assertThat(it.packId()).isEqualTo("Adult mouse x25");
+              assertThat(it.counting()).isEqualTo(PriceBreak.Counting.ALL_UNITS);
+              assertThat(it.steps())
+                  .containsExactly(
+                      new PriceBreak.Step(4, Money.of(19)),
+                      new PriceBreak.Step(8, Money.of("18.2")));
+            });
+    assertThat(sheet.sales())
+        .extracting(Sale::terms)
         .containsExactly(new Sale.TakeAndPay(3, 2), new Sale.PercentOff(Percent.of("12.5")));
     assertThat(supplier("hillside").terms().discounts().get(0).tiers())
         .containsExactly(
             new OrderTerms.Tier(Money.of(150), Percent.of("3"), Money.ZERO),
             new OrderTerms.Tier(Money.of(300), Percent.of("5"), Money.of(2)));
-    assertThat(supplier("hillside").terms().tax()).isEqualTo(new OrderTerms.Tax(Percent.of("7"), true));
+    assertThat(supplier("hillside").terms().tax())
+        .isEqualTo(new OrderTerms.Tax(Percent.of("7"), true));
   }
 
   @Test
@@ -194,7 +204,8 @@ class GoodFolderTest {
   void gives_stock_the_life_of_its_freezer() {
     // household freezer, common practice 91 days, the day of arrival included: 1 December + 90 days
     assertThat(scenario.larder().stock().get(0).useBy()).isEqualTo(LocalDate.parse("2031-03-01"));
-    assertThat(scenario.larder().stock().get(0).item()).isEqualTo(pack("hillside", "Adult mouse x25").item());
+    assertThat(scenario.larder().stock().get(0).item())
+        .isEqualTo(pack("hillside", "Adult mouse x25").item());
     assertThat(scenario.larder().stock().get(1).item().id()).isEqualTo("stock/A2");
   }
 
@@ -205,7 +216,8 @@ class GoodFolderTest {
 
   @Test
   void labels_needs_that_have_no_label() {
-    assertThat(scenario.collection().needs()).extracting(need -> need.label())
+    assertThat(scenario.collection().needs())
+        .extracting(need -> need.label())
         .containsExactly("Open day", "rat 2031-03-01 60-120 g");
   }
 

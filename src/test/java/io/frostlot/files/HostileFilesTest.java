@@ -77,13 +77,17 @@ class HostileFilesTest {
     new Random(7).nextBytes(noise);
     Files.write(folder.resolve("placed.csv"), noise);
     Files.write(folder.resolve("stock.csv"), "lot,pieces\nA\0B,1".getBytes(StandardCharsets.UTF_8));
-    Files.write(folder.resolve("freezers.csv"), "name,usable_litres".getBytes(StandardCharsets.UTF_16));
+    Files.write(
+        folder.resolve("freezers.csv"), "name,usable_litres".getBytes(StandardCharsets.UTF_16));
 
     assertThat(messages())
         .containsExactly(
-            "freezers.csv: found bytes that are not UTF-8 text, expected a UTF-8 text file. Save it as CSV or JSON in UTF-8.",
-            "stock.csv: found a binary file, expected a UTF-8 text file. Save it as CSV or JSON in UTF-8.",
-            "placed.csv: found bytes that are not UTF-8 text, expected a UTF-8 text file. Save it as CSV or JSON in UTF-8.");
+            "freezers.csv: found bytes that are not UTF-8 text, expected a UTF-8 text file. Save it"
+                + " as CSV or JSON in UTF-8.",
+            "stock.csv: found a binary file, expected a UTF-8 text file. Save it as CSV or JSON in"
+                + " UTF-8.",
+            "placed.csv: found bytes that are not UTF-8 text, expected a UTF-8 text file. Save it"
+                + " as CSV or JSON in UTF-8.");
   }
 
   @Test
@@ -106,8 +110,8 @@ class HostileFilesTest {
     assertThat(messages())
         .containsExactly(
             "freezers.csv: found a folder, expected a file.",
-            "scenario.json line 9, column 39 (suppliers[2]): found \"fair\", expected a folder of that"
-                + " name in supplier-profiles or ../../supplier-profiles.");
+            "scenario.json line 9, column 39 (suppliers[2]): found \"fair\", expected a folder of"
+                + " that name in supplier-profiles or ../../supplier-profiles.");
     assertThat(Samples.messages(ScenarioFolder.read(folder.resolve("scenario.json"))))
         .singleElement()
         .asString()
@@ -117,14 +121,21 @@ class HostileFilesTest {
   @Test
   void names_every_missing_file() throws IOException {
     for (String file :
-        List.of("scenario.json", "freezers.csv", "animals.csv", "needs.csv", "stock.csv", "placed.csv")) {
+        List.of(
+            "scenario.json",
+            "freezers.csv",
+            "animals.csv",
+            "needs.csv",
+            "stock.csv",
+            "placed.csv")) {
       Files.delete(folder.resolve(file));
     }
 
     assertThat(messages())
         .containsExactly(
             "freezers.csv: found no such file, expected a file. Maybe its name is misspelt.",
-            "animals.csv: found no animals here and no needs in needs.csv, expected at least one of either.",
+            "animals.csv: found no animals here and no needs in needs.csv, expected at least one of"
+                + " either.",
             "scenario.json: found no such file, expected a file. Maybe its name is misspelt.");
     assertThat(Samples.messages(ScenarioFolder.read(folder.resolve("nowhere"))))
         .singleElement()
@@ -151,7 +162,8 @@ class HostileFilesTest {
 
     assertThat(messages())
         .containsExactly(
-            "stock.csv: found no plain file, expected a file. Maybe a link leads nowhere or to itself.");
+            "stock.csv: found no plain file, expected a file. Maybe a link leads nowhere or to"
+                + " itself.");
     assertThat(Samples.messages(ScenarioFolder.read(folder.resolve("loop")))).hasSize(1);
   }
 
@@ -161,10 +173,13 @@ class HostileFilesTest {
     write("needs.csv", "kind\n");
 
     List<String> messages = messages();
-    assertThat(messages).filteredOn(message -> message.startsWith("freezers.csv line")).hasSize(1000);
+    assertThat(messages)
+        .filteredOn(message -> message.startsWith("freezers.csv line"))
+        .hasSize(1000);
     assertThat(messages)
         .contains(
-            "freezers.csv: found 5000 problems, expected none; the first 1000 are shown. Mend them and try again.")
+            "freezers.csv: found 5000 problems, expected none; the first 1000 are shown. Mend them"
+                + " and try again.")
         .anyMatch(message -> message.startsWith("needs.csv line 1"));
   }
 
@@ -176,7 +191,9 @@ class HostileFilesTest {
     }
     write("freezers.csv", rows.toString());
 
-    assertThat(messages()).first().isEqualTo("freezers.csv line 20002: found more rows, expected at most 20000.");
+    assertThat(messages())
+        .first()
+        .isEqualTo("freezers.csv line 20002: found more rows, expected at most 20000.");
   }
 
   @Test
@@ -185,7 +202,8 @@ class HostileFilesTest {
     Reading elsewhere = ScenarioFolder.read(folder, folder);
 
     assertThat(Samples.accepted(reading).scenario().suppliers()).hasSize(3);
-    assertThat(Samples.messages(elsewhere)).hasSize(3)
+    assertThat(Samples.messages(elsewhere))
+        .hasSize(3)
         .anyMatch(message -> message.contains("found \"corner\", expected a folder of that name"));
   }
 
@@ -193,7 +211,8 @@ class HostileFilesTest {
   void prefers_the_scenarios_own_profiles_to_the_shared_ones() throws IOException {
     Path room = folder.resolve("scenarios/room");
     Samples.goodCopy(room);
-    Samples.copy(room.resolve("supplier-profiles/corner"), folder.resolve("supplier-profiles/corner"));
+    Samples.copy(
+        room.resolve("supplier-profiles/corner"), folder.resolve("supplier-profiles/corner"));
     for (Path file : Samples.files(room.resolve("supplier-profiles/corner"))) {
       Files.delete(file);
     }
@@ -203,7 +222,9 @@ class HostileFilesTest {
 
     Reading.Accepted reading = Samples.accepted(ScenarioFolder.read(room));
 
-    assertThat(reading.scenario().suppliers()).extracting(supplier -> supplier.name())
-        .containsExactly("Shared Shop (invented)", "Spring Fair (invented)", "Hillside Hatch (invented)");
+    assertThat(reading.scenario().suppliers())
+        .extracting(supplier -> supplier.name())
+        .containsExactly(
+            "Shared Shop (invented)", "Spring Fair (invented)", "Hillside Hatch (invented)");
   }
 }

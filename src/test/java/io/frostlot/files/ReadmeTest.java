@@ -11,7 +11,9 @@ class ReadmeTest {
   void every_field_stands_in_the_readme_as_its_schema_has_it() {
     String rows = String.join("\n", FieldRows.all());
 
-    assertThat(Samples.text(Path.of("README.md"))).as("rows as they should stand:\n" + rows).contains(rows);
+    assertThat(Samples.text(Path.of("README.md")))
+        .as("rows as they should stand:\n" + rows)
+        .contains(rows);
   }
 
   @Test

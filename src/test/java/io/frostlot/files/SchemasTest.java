@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Holds the shipped schemas to their standards, and readers and samples to the schemas; the judge of
- * JSON Schema is another implementation of it (networknt).
+ * Holds the shipped schemas to their standards, and readers and samples to the schemas; the judge
+ * of JSON Schema is another implementation of it (networknt).
  */
 class SchemasTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -48,7 +48,9 @@ class SchemasTest {
       }
     }
     return samples.stream()
-        .filter(path -> Set.of("scenario.json", "profile.json").contains(path.getFileName().toString()));
+        .filter(
+            path ->
+                Set.of("scenario.json", "profile.json").contains(path.getFileName().toString()));
   }
 
   private static String schemaOf(Path sample) {
@@ -76,15 +78,20 @@ class SchemasTest {
       return;
     }
     int textual = problems.count();
-    json.forEach(it -> JsonSchema.named("schema/" + schemaOf(sample) + ".schema.json").check(it, problems));
+    json.forEach(
+        it -> JsonSchema.named("schema/" + schemaOf(sample) + ".schema.json").check(it, problems));
 
     boolean right =
-        FACTORY.getSchema(resource("schema/" + schemaOf(sample) + ".schema.json")).validate(tree).isEmpty();
+        FACTORY
+            .getSchema(resource("schema/" + schemaOf(sample) + ".schema.json"))
+            .validate(tree)
+            .isEmpty();
 
     // Days that do not exist and periods that end before they start go beyond the keywords.
     long beyond =
         problems.all().stream()
-            .filter(it -> it.expected().startsWith("a period") || it.expected().startsWith("a date"))
+            .filter(
+                it -> it.expected().startsWith("a period") || it.expected().startsWith("a date"))
             .count();
     if (textual == 0 && beyond == 0) {
       assertThat(problems.isEmpty()).as(problems.all().toString()).isEqualTo(right);
@@ -126,7 +133,8 @@ class SchemasTest {
 
   @Test
   void the_shipped_kinds_follow_their_schema() {
-    assertThat(FACTORY.getSchema(resource("schema/prey.schema.json")).validate(resource("prey.json")))
+    assertThat(
+            FACTORY.getSchema(resource("schema/prey.schema.json")).validate(resource("prey.json")))
         .isEmpty();
     // mouse pinky 1-3 g, adult 17-26 g; day-old chick about 40 g: common practice
     Kinds kinds = Kinds.shipped();
