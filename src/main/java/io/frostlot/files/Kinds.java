@@ -2,15 +2,17 @@ package io.frostlot.files;
 
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Kinds of prey that may be named, and what their size words mean. */
+/** Kinds of prey that may be named, what their size words mean, and the room that prey takes. */
 final class Kinds {
   private final Map<String, Map<String, Item.Spread>> bands = new TreeMap<>();
   private boolean complete = true;
+  private double kgPerLitre = Litres.PREY_KG_PER_LITRE;
 
   /** The shipped kinds, common practice. */
   static Kinds shipped() {
@@ -22,6 +24,9 @@ final class Kinds {
   /** Adds the keeper's own, which stand before the shipped ones. */
   void addOwn(JsonSchema.Checked scenario, Problems problems) {
     complete = scenario.sound("kinds");
+    if (scenario.sound("kgPerLitre")) {
+      kgPerLitre = scenario.document().decimal("kgPerLitre").doubleValue();
+    }
     for (Json.Obj kind : scenario.document().objects("kinds")) {
       int before = problems.count();
       for (Json.Obj band : kind.objects("bands")) {
@@ -46,6 +51,11 @@ final class Kinds {
       words.put(
           lower(band.text("sizeWord")), new Item.Spread(least, middle(least, most), most, true));
     }
+  }
+
+  /** Room of a piece whose litres are not given. */
+  Litres litres(Grams mean) {
+    return Litres.ofPrey(mean, kgPerLitre);
   }
 
   /** The middle of two masses, half-up to the milligram. */

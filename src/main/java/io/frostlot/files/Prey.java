@@ -18,18 +18,34 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
     String kind = row.text("kind");
     kinds.require(row, "kind", kind);
     String sizeWord = row.textOr("size_word", "");
-    if (!row.isSound() || !row.together("least_g", "most_g")) {
+    boolean paired = row.together("least_g", "most_g") & row.together("sample_pieces", "sample_g");
+    if (row.isTyped("mean_g")) {
+      row.forbid("beside mean_g", "sample_pieces", "sample_g");
+    }
+    if (!paired || !row.isSound()) {
       return Optional.empty();
     }
     Optional<Item.Spread> spread =
         row.has("least_g") ? stated(row) : guessed(row, kinds, kind, sizeWord);
-    return spread.map(it -> new Prey(kind, sizeWord, it, litres(row, it)));
+    return spread.map(it -> new Prey(kind, sizeWord, it, litres(row, it, kinds)));
   }
 
-  private static Litres litres(Row row, Item.Spread spread) {
+  private static Litres litres(Row row, Item.Spread spread, Kinds kinds) {
     return row.has("litres_per_piece")
         ? Litres.of(row.number("litres_per_piece"))
-        : Litres.ofPrey(spread.mean());
+        : kinds.litres(spread.mean());
+  }
+
+  /** As typed, or of the bag that was weighed; never less than a milligram. */
+  private static Optional<Grams> mean(Row row) {
+    if (row.has("mean_g")) {
+      return Optional.of(row.grams("mean_g"));
+    }
+    if (!row.has("sample_g")) {
+      return Optional.empty();
+    }
+    Grams mean = row.grams("sample_g").times(1.0 / row.integer("sample_pieces"));
+    return Optional.of(mean.milligrams() == 0 ? new Grams(1) : mean);
   }
 
   private static Optional<Item.Spread> stated(Row row) {
@@ -39,15 +55,18 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
       row.wrong("most_g", "at least least_g, " + least, "");
       return Optional.empty();
     }
-    Grams mean = row.has("mean_g") ? row.grams("mean_g") : Kinds.middle(least, most);
+    Grams mean = mean(row).orElse(Kinds.middle(least, most));
     if (mean.compareTo(least) < 0 || mean.compareTo(most) > 0) {
-      row.wrong("mean_g", "between least_g and most_g, " + least + " to " + most, "");
+      row.wrong(
+          row.has("mean_g") ? "mean_g" : "sample_g",
+          "a mean mass between least_g and most_g, " + least + " to " + most,
+          "");
       return Optional.empty();
     }
     return Optional.of(new Item.Spread(least, mean, most, false));
   }
 
-  /** The band of the size word, widened to the mean where one is given. */
+  /** The band of the size word, widened to the mean where one is known. */
   private static Optional<Item.Spread> guessed(Row row, Kinds kinds, String kind, String sizeWord) {
     Optional<Item.Spread> band = kinds.band(kind, sizeWord);
     if (band.isEmpty() && kinds.isComplete()) {
@@ -57,13 +76,13 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
           "least_g and most_g" + (words.isEmpty() ? "" : ", or one of the size words " + words),
           "Without either the mass of a piece is not known.");
     }
-    if (band.isEmpty() || !row.has("mean_g")) {
-      return band;
-    }
-    Grams mean = row.grams("mean_g");
-    Grams least = band.get().least().compareTo(mean) < 0 ? band.get().least() : mean;
-    Grams most = band.get().most().compareTo(mean) > 0 ? band.get().most() : mean;
-    return Optional.of(new Item.Spread(least, mean, most, true));
+    return band.map(it -> mean(row).map(mean -> widened(it, mean)).orElse(it));
+  }
+
+  private static Item.Spread widened(Item.Spread band, Grams mean) {
+    Grams least = band.least().compareTo(mean) < 0 ? band.least() : mean;
+    Grams most = band.most().compareTo(mean) > 0 ? band.most() : mean;
+    return new Item.Spread(least, mean, most, true);
   }
 
   Item item(String id, String name) {

@@ -10,6 +10,9 @@ import java.math.RoundingMode;
  */
 public record Litres(long microlitres) implements Comparable<Litres> {
   public static final Litres ZERO = new Litres(0);
+  /** Bulk density of bagged frozen prey, common practice. */
+  public static final double PREY_KG_PER_LITRE = 0.45;
+
   public static final Litres UNLIMITED = new Litres(Long.MAX_VALUE / 1_000_000);
 
   public Litres {
@@ -28,7 +31,12 @@ public record Litres(long microlitres) implements Comparable<Litres> {
    * rounded to the microlitre.
    */
   public static Litres ofPrey(Grams mean) {
-    return new Litres(Math.round(mean.milligrams() * 1000.0 / 450.0));
+    return ofPrey(mean, PREY_KG_PER_LITRE);
+  }
+
+  /** Room that frozen prey takes by its mass at the keeper's own bulk density. */
+  public static Litres ofPrey(Grams mean, double kgPerLitre) {
+    return new Litres(Math.round(mean.milligrams() / kgPerLitre));
   }
 
   public Litres plus(Litres other) {
