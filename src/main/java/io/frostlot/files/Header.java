@@ -17,12 +17,11 @@ record Header(TableSchema schema, Where where, Problems problems) {
       columns.remove(columns.size() - 1);
     }
     for (String column : columns) {
-      String near = Nearest.hint(column, schema.names());
       if (!schema.names().contains(column)) {
         refuse(
             column.isEmpty() ? "a column without a name" : "a column " + Problem.quote(column),
             "only known columns",
-            near.isEmpty() ? "Known are " + String.join(", ", schema.names()) + "." : near);
+            hint(column));
       } else if (!seen.add(column)) {
         refuse("a second column " + column, "each column once", "");
       }
@@ -35,6 +34,11 @@ record Header(TableSchema schema, Where where, Problems problems) {
     return problems.count() == before
         ? Optional.of(new RowReader(schema, columns, separator, problems))
         : Optional.empty();
+  }
+
+  private String hint(String column) {
+    String near = Nearest.hint(column, schema.names());
+    return near.isEmpty() ? "Known are " + String.join(", ", schema.names()) + "." : near;
   }
 
   private void refuse(String found, String expected, String hint) {

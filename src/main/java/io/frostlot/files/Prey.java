@@ -18,11 +18,12 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
     String kind = row.text("kind");
     kinds.require(row, "kind", kind);
     String sizeWord = row.textOr("size_word", "");
-    boolean paired = row.together("least_g", "most_g") & row.together("sample_pieces", "sample_g");
+    row.together("least_g", "most_g");
+    row.together("sample_pieces", "sample_g");
     if (row.isTyped("mean_g")) {
       row.forbid("beside mean_g", "sample_pieces", "sample_g");
     }
-    if (!paired || !row.isSound()) {
+    if (!row.isSound()) {
       return Optional.empty();
     }
     Optional<Item.Spread> spread =
