@@ -1,0 +1,71 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Gap;
+import java.util.Locale;
+import java.util.Optional;
+
+/** How far the plan may be from the best possible: in money, in percent and in box charges. */
+final class HowSure implements Sections.Section {
+  private static final double[] SHARES = {0.1, 0.2, 0.25, 1 / 3.0, 0.5, 2 / 3.0, 0.75, 1, 1.5};
+  private static final String[] WORDS = {
+    "a tenth of a box charge", "a fifth of a box charge", "a quarter of a box charge",
+    "a third of a box charge", "half a box charge", "two thirds of a box charge",
+    "three quarters of a box charge", "one box charge", "one and a half box charges"
+  };
+
+  @Override
+  public void write(PlanReport report, Page page) {
+    page.heading("How sure this is");
+    if (report.answer() instanceof Answer.Proven) {
+      page.say(
+          "Proven best: under these prices, dates and rules no plan meets more of the meals, and none that"
+              + " meets as many costs less.");
+      return;
+    }
+    Optional<Gap> gap = Gap.of(report.answer());
+    if (gap.isEmpty()) {
+      page.say(
+          "The best plan found in the time given. How far it is from the best possible is not"
+              + " known yet: that as many meals and margins as possible are met comes first and is not"
+              + " proven. More time (--seconds) may tell.");
+      return;
+    }
+    page.say(
+        "The best plan found in the time given. That no plan meets more of the meals is proven; its money is "
+            + words(report, gap.get())
+            + ". More time (--seconds) may find a better one or prove this one.");
+  }
+
+  static String inShort(PlanReport report) {
+    if (report.answer() instanceof Answer.Proven) {
+      return "proven best.";
+    }
+    return Gap.of(report.answer())
+        .map(gap -> words(report, gap) + ".")
+        .orElse("the best found; how far from the best possible is not known.");
+  }
+
+  private static String words(PlanReport report, Gap gap) {
+    StringBuilder words = new StringBuilder();
+    words.append("at most ").append(report.wording().atMost(gap.amount()));
+    words.append(" above the best possible (");
+    words.append(String.format(Locale.ROOT, "%.1f", gap.percent()));
+    words.append(" % of cash and reckoned");
+    gap.boxCharges().ifPresent(charges -> words.append("; ").append(boxCharges(charges)));
+    return words.append(")").toString();
+  }
+
+  /** In words up to one and a half, rounded up to the next fraction. */
+  static String boxCharges(double charges) {
+    if (charges < 0.05) {
+      return "less than a twentieth of a box charge";
+    }
+    for (int i = 0; i < SHARES.length; i++) {
+      if (charges <= SHARES[i] + 0.005) {
+        return WORDS[i];
+      }
+    }
+    return String.format(Locale.ROOT, "%.1f box charges", Math.ceil(charges * 10) / 10);
+  }
+}

@@ -1,0 +1,54 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Changes;
+import io.frostlot.plan.Habit;
+import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import java.util.List;
+
+/**
+ * Everything that a letter about a plan shows.
+ *
+ * @param outcome of the answer's plan
+ * @param habits solved for comparison; may be none
+ * @param changes since earlier plans, at most one; none where there is nothing to compare with
+ */
+public record PlanReport(
+    Inputs inputs,
+    Answer.WithPlan answer,
+    Outcome outcome,
+    List<Habit> habits,
+    List<Changes> changes) {
+
+  public PlanReport {
+    habits = List.copyOf(habits);
+    changes = List.copyOf(changes);
+  }
+
+  World world() {
+    return inputs.world();
+  }
+
+  Plan plan() {
+    return answer.plan().plan();
+  }
+
+  Books books() {
+    return answer.plan().books();
+  }
+
+  Wording wording() {
+    return new Wording(world().scenario().currency());
+  }
+
+  /** The letter, laid out for so many characters in a line; 60 to 120 are used. */
+  public String text(int width) {
+    Page page = new Page(width);
+    Sections.IN_ORDER.forEach(section -> section.write(this, page));
+    return page.toString();
+  }
+}

@@ -1,0 +1,73 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Discard;
+import io.frostlot.plan.Leftover;
+import io.frostlot.plan.Lot;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What is thrown away, and what lies in the freezers when the planning days are over, and why. */
+final class WhatIsLeft implements Sections.Section {
+  @Override
+  public void write(PlanReport report, Page page) {
+    List<String> thrown = thrownAway(report);
+    if (!thrown.isEmpty()) {
+      page.heading("Thrown away");
+      thrown.forEach(page::point);
+    }
+    Map<String, List<String>> kept = kept(report);
+    page.heading("Left at the end, and why");
+    if (kept.isEmpty()) {
+      page.say("Nothing.");
+    }
+    kept.forEach((why, what) -> page.point(why + ": " + String.join(", ", what) + "."));
+  }
+
+  private static List<String> thrownAway(PlanReport report) {
+    List<String> thrown = new ArrayList<>();
+    for (Discard discard : report.plan().discards()) {
+      report.plan().lots().stream().filter(lot -> lot.id().equals(discard.lotId())).forEach(lot ->
+          thrown.add(
+              Wording.day(discard.day()) + ": " + pieces(lot, discard.pieces()) + ", to make room."));
+    }
+    for (Leftover leftover : report.outcome().leftovers()) {
+      if (leftover.reason() instanceof Leftover.PastUseBy) {
+        Lot lot = leftover.lot();
+        thrown.add(
+            Wording.day(lot.useBy().plusDays(1)) + ": " + pieces(lot, leftover.pieces()) + ", past its use-by.");
+      }
+    }
+    return thrown;
+  }
+
+  private static String pieces(Lot lot, int pieces) {
+    return pieces + " " + lot.item().id() + " from " + lot.freezer();
+  }
+
+  private static Map<String, List<String>> kept(PlanReport report) {
+    Map<String, List<String>> kept = new LinkedHashMap<>();
+    for (Leftover leftover : report.outcome().leftovers()) {
+      if (leftover.reason() instanceof Leftover.PastUseBy) {
+        continue;
+      }
+      Lot lot = leftover.lot();
+      kept.computeIfAbsent(why(leftover.reason()), why -> new ArrayList<>())
+          .add(pieces(lot, leftover.pieces()) + " (use\u00a0by\u00a0" + Wording.day(lot.useBy()) + ")");
+    }
+    return kept;
+  }
+
+  private static String why(Leftover.Reason reason) {
+    if (reason instanceof Leftover.PackSize pack) {
+      return "Bought because a pack holds " + pack.holds();
+    }
+    if (reason instanceof Leftover.Outgrown) {
+      return "Outgrown, no later meal takes it";
+    }
+    return reason instanceof Leftover.KeptForLater
+        ? "Kept for meals after the planning days"
+        : "More than is eaten, in hand before or bought at the better price";
+  }
+}
