@@ -105,7 +105,7 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"scenario", "profile", "prey"})
+  @ValueSource(strings = {"scenario", "profile", "prey", "plan"})
   void every_json_schema_is_one_by_its_standard_and_uses_only_known_keywords(String name) {
     JsonNode schema = resource("schema/" + name + ".schema.json");
 
@@ -145,7 +145,7 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"animals", "needs", "freezers", "stock", "placed", "prices"})
+  @ValueSource(strings = {"animals", "needs", "freezers", "stock", "placed", "prices", "order-sheet"})
   void every_table_schema_keeps_the_rules_of_its_standard(String name) {
     JsonNode schema = resource("schema/" + name + ".table-schema.json");
     List<String> names = new ArrayList<>();

@@ -1,0 +1,110 @@
+package io.frostlot.files;
+
+import io.frostlot.plan.Outline;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A plan written as JSON before (see {@link PlanJson}). */
+public final class PlanFile {
+  private final Json.Obj root;
+  private final String file;
+
+  private PlanFile(Json.Obj root, String file) {
+    this.root = root;
+    this.file = file;
+  }
+
+  /** What reading came to. */
+  public sealed interface Reading<T> {}
+
+  /** Everything was right. */
+  public record Read<T>(T value) implements Reading<T> {}
+
+  /**
+   * Something was wrong.
+   *
+   * @param problems at least one
+   */
+  public record Refused<T>(List<Problem> problems) implements Reading<T> {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Reads a file that must hold a plan, not an answer without one. */
+  public static Reading<PlanFile> read(Path path) {
+    Problems problems = new Problems();
+    String name = String.valueOf(path.getFileName());
+    Optional<Json.Obj> root =
+        TextFile.read(path, name, problems)
+            .flatMap(text -> JsonText.parse(text, name, problems))
+            .flatMap(json -> JsonSchema.named("schema/plan.schema.json").check(json, problems))
+            .map(JsonSchema.Checked::document);
+    if (!problems.isEmpty() || root.isEmpty()) {
+      return new Refused<>(problems.all());
+    }
+    PlanFile plan = new PlanFile(root.get(), name);
+    if (!(root.get().get("cost") instanceof Json.Text)) {
+      Json status = root.get().get("status");
+      return new Refused<>(
+          List.of(new Problem(status.where(), status.shown(), "an answer with a plan", "")));
+    }
+    return new Read<>(plan);
+  }
+
+  /** The digest of the inputs that it was made from. */
+  public String digest() {
+    return root.text("digest");
+  }
+
+  /** ISO 4217 code of all its money. */
+  public String currency() {
+    return root.text("currency");
+  }
+
+  /** What it says of itself. */
+  public Outline outline() {
+    List<Outline.Ordered> orders = new ArrayList<>();
+    for (Json.Obj order : root.objects("orders")) {
+      TreeMap<String, Integer> packs = new TreeMap<>();
+      order.objects("packs").forEach(
+          pack -> packs.put(packId(pack), pack.integer("packs")));
+      orders.add(
+          new Outline.Ordered(
+              order.text("supplier"),
+              order.date("orderBy"),
+              order.date("arrivesEarliest"),
+              packs,
+              order.money("total")));
+    }
+    return new Outline(
+        digest(),
+        new Outline.Totals(root.money("cost"), root.money("cash")),
+        orders,
+        root.objects("unmetMeals").stream()
+            .map(meal -> new Outline.Unmet(meal.text("animal"), meal.date("day")))
+            .toList());
+  }
+
+  /** As the price sheet's rows are named in a plan. */
+  static String packId(Json.Obj pack) {
+    return pack.text("item") + " x" + pack.integer("packCount");
+  }
+
+  /** The plan itself, every name in it found in the world; what it costs is for the rules to judge. */
+  public Reading<Plan> plan(World world) {
+    Problems problems = new Problems();
+    Plan plan = new PlanPart(world, problems).read(root);
+    return problems.isEmpty() ? new Read<>(plan) : new Refused<>(problems.all());
+  }
+
+  @Override
+  public String toString() {
+    return file;
+  }
+}

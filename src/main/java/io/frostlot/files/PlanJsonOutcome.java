@@ -1,0 +1,53 @@
+package io.frostlot.files;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.keeping.Importance;
+import io.frostlot.plan.FreezerLoad;
+import io.frostlot.plan.Leftover;
+import io.frostlot.plan.Outcome;
+
+/** {@code unmetMeals[]}, {@code leftovers[]} and {@code freezers[]} of a plan in JSON. */
+final class PlanJsonOutcome {
+  private PlanJsonOutcome() {}
+
+  static void write(JsonLines json, Outcome outcome) {
+    json.list("unmetMeals", outcome.missed(), PlanJsonOutcome::missed)
+        .list("leftovers", outcome.leftovers(), PlanJsonOutcome::leftover)
+        .list("freezers", outcome.freezers(), PlanJsonOutcome::freezer);
+  }
+
+  private static void missed(JsonLines json, Outcome.Missed missed) {
+    Meal meal = missed.demand().meal();
+    json.text("animal", meal.eater())
+        .day("day", meal.days().best())
+        .day("earliest", meal.days().earliest())
+        .day("latest", meal.days().latest())
+        .number("meals", missed.count())
+        .yes("must", meal.importance() == Importance.MUST)
+        .number("gramsFrom", meal.prey().window().least().toDecimal())
+        .number("gramsTo", meal.prey().window().most().toDecimal());
+    if (missed.nearestItem().isEmpty()) {
+      json.nothing("nearestItem");
+    } else {
+      json.text("nearestItem", missed.nearestItem());
+    }
+  }
+
+  private static void leftover(JsonLines json, Leftover leftover) {
+    json.text("lot", leftover.lot().id())
+        .text("item", leftover.lot().item().id())
+        .number("pieces", leftover.pieces())
+        .text("freezer", leftover.lot().freezer())
+        .day("useBy", leftover.lot().useBy())
+        .text("reason", leftover.reason().id());
+  }
+
+  private static void freezer(JsonLines json, FreezerLoad load) {
+    json.text("name", load.freezer().name())
+        .number("litres", load.freezer().usable().toDecimal())
+        .number("peakLitres", load.peak().toDecimal())
+        .day("peakDay", load.peakDay())
+        .list("byDay", load.byDay().entrySet(), (one, day) ->
+            one.day("day", day.getKey()).number("litres", day.getValue().toDecimal()));
+  }
+}
