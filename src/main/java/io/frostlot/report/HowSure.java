@@ -50,8 +50,8 @@ final class HowSure implements Sections.Section {
     StringBuilder words = new StringBuilder();
     words.append("at most ").append(report.wording().atMost(gap.amount()));
     words.append(" above the best possible (");
-    words.append(String.format(Locale.ROOT, "%.1f", gap.percent()));
-    words.append(" % of cash and reckoned");
+    words.append(String.format(Locale.ROOT, "%.1f", gap.percent())).append(Wording.NO_BREAK);
+    words.append("% of cash and reckoned");
     gap.boxCharges().ifPresent(charges -> words.append("; ").append(boxCharges(charges)));
     return words.append(")").toString();
   }

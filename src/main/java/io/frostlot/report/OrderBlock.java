@@ -25,7 +25,7 @@ final class OrderBlock {
         "order by "
             + Wording.day(order.slot().ordered())
             + (supplier.isPickUp() ? "; to be fetched on " : "; arrives ")
-            + Wording.arrival(order.slot()));
+            + Wording.arrival(order.slot().arrivesEarliest(), order.slot().arrivesLatest()));
     lines(report, order, page);
     sums(report, order, supplier, page);
     boxes(order, supplier, page);

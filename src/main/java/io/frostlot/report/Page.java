@@ -5,7 +5,7 @@ import java.util.List;
 
 /** A page of plain text that grows downwards; nothing on it is wider than the page unless one word is. */
 final class Page {
-  private static final int LEAST = 60;
+  private static final int LEAST = 72;
   private static final int MOST = 120;
   private static final int WIDEST_PROSE = 96;
   private static final int WIDEST_AMOUNTS = 72;
@@ -15,7 +15,7 @@ final class Page {
   /**
    * A page.
    *
-   * @param width in characters; 60 to 120 are used
+   * @param width in characters; 72 to 120 are used
    */
   Page(int width) {
     this.width = Math.max(LEAST, Math.min(MOST, width));

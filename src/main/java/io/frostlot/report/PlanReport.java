@@ -45,7 +45,7 @@ public record PlanReport(
     return new Wording(world().scenario().currency());
   }
 
-  /** The letter, laid out for so many characters in a line; 60 to 120 are used. */
+  /** The letter, laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
     Page page = new Page(width);
     Sections.IN_ORDER.forEach(section -> section.write(this, page));

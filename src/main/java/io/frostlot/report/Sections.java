@@ -9,6 +9,7 @@ final class Sections {
           new InShort(),
           new ChangesSince(),
           new NextOrders(),
+          new UnderWay(),
           new Cautions(),
           new Bill(),
           new MealsNotMet(),

@@ -1,7 +1,5 @@
 package io.frostlot.report;
 
-import io.frostlot.supply.Slot;
-import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -31,10 +29,8 @@ record Wording(Currency currency) {
     return SHORT_DAY.format(day);
   }
 
-  static String arrival(Slot slot) {
-    return slot.arrivesEarliest().equals(slot.arrivesLatest())
-        ? day(slot.arrivesEarliest())
-        : day(slot.arrivesEarliest()) + ", at the latest " + day(slot.arrivesLatest());
+  static String arrival(LocalDate earliest, LocalDate latest) {
+    return earliest.equals(latest) ? day(earliest) : day(earliest) + ", at the latest " + day(latest);
   }
 
   /** Such as "1 box", "2 boxes". */
@@ -68,10 +64,6 @@ record Wording(Currency currency) {
     return withoutNoise.setScale(digits, towards).toPlainString() + NO_BREAK + currency.getCurrencyCode();
   }
 
-  static String litres(Litres litres) {
-    return decimal(litres.toDouble()) + " l";
-  }
-
   /** One decimal, or none where it is zero. */
   static String decimal(double value) {
     String text = String.format(Locale.ROOT, "%.1f", value);
@@ -79,7 +71,7 @@ record Wording(Currency currency) {
   }
 
   static String percent(double share) {
-    return Math.round(100 * share) + " %";
+    return Math.round(100 * share) + String.valueOf(NO_BREAK) + "%";
   }
 
   /** A rule's id as words. */

@@ -9,6 +9,7 @@ import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.keeping.Schedule;
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.DateBasis;
@@ -168,7 +169,7 @@ public final class HandmadeRoom {
                     new Freezer("Chest", Litres.of(new java.math.BigDecimal("3")), "deep", Freezer.Life.of(182), true)),
                 List.of(
                     new StockLot("A1", ADULT, 18, "Kitchen", LocalDate.parse("2030-12-01"), LocalDate.parse("2031-03-01"))),
-                List.of()),
+                List.of(new PlacedLot("P1", HOPPER, 4, FIRST.plusDays(7), FIRST.plusDays(8)))),
             List.of(hillside(), corner()),
             List.of(),
             new Policy(
@@ -215,6 +216,15 @@ public final class HandmadeRoom {
     List<Lot> lots =
         List.of(
             new Lot("A1", ADULT, 18, "Kitchen", inHand, inHand, LocalDate.parse("2031-03-01"), new Lot.InHand("A1")),
+            new Lot(
+                "P1",
+                HOPPER,
+                4,
+                "Chest",
+                FIRST.plusDays(7),
+                FIRST.plusDays(8),
+                FIRST.plusDays(7 + 181),
+                new Lot.UnderWay("P1")),
             lot("O1", ADULT, 25, first, 182),
             lot("O2", HOPPER, 50, first, 182),
             lot("O3", SHOP_MOUSE, 2, second, 182));
