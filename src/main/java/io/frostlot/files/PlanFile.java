@@ -12,11 +12,9 @@ import java.util.TreeMap;
 /** A plan written as JSON before (see {@link PlanJson}). */
 public final class PlanFile {
   private final Json.Obj root;
-  private final String file;
 
-  private PlanFile(Json.Obj root, String file) {
+  private PlanFile(Json.Obj root) {
     this.root = root;
-    this.file = file;
   }
 
   /** What reading came to. */
@@ -48,7 +46,7 @@ public final class PlanFile {
     if (!problems.isEmpty() || root.isEmpty()) {
       return new Refused<>(problems.all());
     }
-    PlanFile plan = new PlanFile(root.get(), name);
+    PlanFile plan = new PlanFile(root.get());
     if (!(root.get().get("cost") instanceof Json.Text)) {
       Json status = root.get().get("status");
       return new Refused<>(
@@ -62,9 +60,13 @@ public final class PlanFile {
     return root.text("digest");
   }
 
-  /** ISO 4217 code of all its money. */
-  public String currency() {
-    return root.text("currency");
+  /** A problem where its money is in another currency, and cannot be compared. */
+  public Optional<Problem> otherCurrency(String expected) {
+    Json found = root.get("currency");
+    return root.text("currency").equals(expected)
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(found.where(), found.shown(), expected + ", as in the scenario", ""));
   }
 
   /** What it says of itself. */
@@ -101,10 +103,5 @@ public final class PlanFile {
     Problems problems = new Problems();
     Plan plan = new PlanPart(world, problems).read(root);
     return problems.isEmpty() ? new Read<>(plan) : new Refused<>(problems.all());
-  }
-
-  @Override
-  public String toString() {
-    return file;
   }
 }

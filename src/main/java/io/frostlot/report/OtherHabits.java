@@ -8,15 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The plan beside habits solved under the same rules; money only where the meals are the same. */
-final class OtherHabits implements Sections.Section {
+record OtherHabits(List<Habit> habits) implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    if (report.habits().isEmpty()) {
+    if (habits.isEmpty()) {
       return;
     }
     page.heading("Compared with habits");
     page.say("Each is planned as well as it can be, under the same rules.");
-    report.habits().forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
+    habits.forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
   }
 
   private static String verdict(PlanReport report, Habit habit) {

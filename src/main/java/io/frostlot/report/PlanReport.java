@@ -14,18 +14,15 @@ import java.util.List;
  * Everything that a letter about a plan shows.
  *
  * @param outcome of the answer's plan
- * @param habits solved for comparison; may be none
  * @param changes since earlier plans, at most one; none where there is nothing to compare with
  */
 public record PlanReport(
     Inputs inputs,
     Answer.WithPlan answer,
     Outcome outcome,
-    List<Habit> habits,
     List<Changes> changes) {
 
   public PlanReport {
-    habits = List.copyOf(habits);
     changes = List.copyOf(changes);
   }
 
@@ -49,6 +46,17 @@ public record PlanReport(
   public String text(int width) {
     Page page = new Page(width);
     Sections.IN_ORDER.forEach(section -> section.write(this, page));
+    return page.toString();
+  }
+
+  /**
+   * The end of the letter, which may follow later: the plan beside habits.
+   *
+   * @param habits solved under the same rules; nothing is written where there is none
+   */
+  public String habits(List<Habit> habits, int width) {
+    Page page = new Page(width);
+    new OtherHabits(habits).write(this, page);
     return page.toString();
   }
 }

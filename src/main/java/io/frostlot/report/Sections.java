@@ -14,7 +14,6 @@ final class Sections {
           new Bill(),
           new MealsNotMet(),
           new HowSure(),
-          new OtherHabits(),
           new FreezerUse(),
           new StockOverTime(),
           new WhatIsLeft(),

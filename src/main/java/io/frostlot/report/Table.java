@@ -3,6 +3,7 @@ package io.frostlot.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Rows under headings; where the page is too narrow the widest text columns are wrapped. */
 final class Table {
@@ -58,21 +59,34 @@ final class Table {
 
   private int[] widths(int width) {
     int[] widths = IntStream.range(0, columns.size()).map(this::natural).toArray();
-    int gaps = 2 * (columns.size() - 1);
-    while (IntStream.of(widths).sum() + gaps > width) {
+    int room = width - 2 * (columns.size() - 1);
+    shrink(widths, room, IntStream.range(0, columns.size()).map(this::longestWord).toArray());
+    shrink(widths, room, IntStream.range(0, columns.size()).map(c -> NARROWEST).toArray());
+    return widths;
+  }
+
+  /** Takes from the widest text column, none below its least width, until all fit. */
+  private void shrink(int[] widths, int room, int[] least) {
+    while (IntStream.of(widths).sum() > room) {
       int widest = -1;
       for (int c = 0; c < widths.length; c++) {
-        boolean mayShrink = columns.get(c).side() == Side.LEFT && widths[c] > NARROWEST;
+        boolean mayShrink = columns.get(c).side() == Side.LEFT && widths[c] > least[c];
         if (mayShrink && (widest < 0 || widths[c] > widths[widest])) {
           widest = c;
         }
       }
       if (widest < 0) {
-        break;
+        return;
       }
       widths[widest]--;
     }
-    return widths;
+  }
+
+  private int longestWord(int column) {
+    return rows.stream()
+        .flatMap(row -> Stream.of(row.get(column).split(" ")))
+        .mapToInt(String::length)
+        .reduce(NARROWEST, Math::max);
   }
 
   private int natural(int column) {

@@ -17,7 +17,7 @@ class HowSureTest {
 
   private String letter(Answer.WithPlan answer) {
     Outcome outcome = Outcome.of(world, answer.plan().plan());
-    return new PlanReport(HandmadeRoom.inputs(world), answer, outcome, List.of(), List.of())
+    return new PlanReport(HandmadeRoom.inputs(world), answer, outcome, List.of())
         .text(100)
         .replaceAll("\\s+", " ");
   }

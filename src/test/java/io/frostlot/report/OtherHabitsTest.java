@@ -23,8 +23,8 @@ class OtherHabitsTest {
     Habit habit =
         new Habit("a habit", new Standing(unmetMust, 0, 0, Money.of(140)), late, dearerBy);
     Outcome outcome = Outcome.of(world, answer.plan().plan());
-    return new PlanReport(HandmadeRoom.inputs(world), answer, outcome, List.of(habit), List.of())
-        .text(100)
+    return new PlanReport(HandmadeRoom.inputs(world), answer, outcome, List.of())
+        .habits(List.of(habit), 100)
         .replaceAll("\\s+", " ");
   }
 

@@ -1,0 +1,106 @@
+package io.frostlot.app;
+
+import io.frostlot.files.PlanFile;
+import io.frostlot.files.Problem;
+import io.frostlot.files.Reading;
+import io.frostlot.files.ScenarioFolder;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Changes;
+import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Outline;
+import io.frostlot.plan.World;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the order plan of a scenario folder. */
+public final class MakePlan {
+  private final Planner planner;
+
+  public MakePlan(Planner planner) {
+    this.planner = planner;
+  }
+
+  /**
+   * What is asked for.
+   *
+   * @param profiles folder of supplier profiles, at most one; none: beside the scenario
+   * @param since an earlier plan to compare with, at most one
+   */
+  public record Request(Path folder, List<Path> profiles, List<Path> since) {
+    public Request {
+      profiles = List.copyOf(profiles);
+      since = List.copyOf(since);
+    }
+  }
+
+  /** What reading the folder came to. */
+  public sealed interface Prepared {}
+
+  /**
+   * Something cannot be used.
+   *
+   * @param problems of all files, at least one
+   */
+  public record Refused(List<Problem> problems) implements Prepared {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * Everything is there to plan with.
+   *
+   * @param since the earlier plan, at most one
+   */
+  public record Ready(Inputs inputs, List<Outline> since) implements Prepared {
+    public Ready {
+      since = List.copyOf(since);
+    }
+
+    /** Differences from the earlier plan; empty where none was given. */
+    public Optional<Changes> changes(Answer.WithPlan answer, Outcome outcome) {
+      Outline after = Outline.of(inputs.digest(), answer.plan(), outcome);
+      return since.stream().findFirst().map(before -> Changes.between(before, after));
+    }
+  }
+
+  /** Reads everything; all problems come together. */
+  public Prepared prepare(Request request) {
+    Reading reading =
+        request.profiles().isEmpty()
+            ? ScenarioFolder.read(request.folder())
+            : ScenarioFolder.read(request.folder(), request.profiles().get(0));
+    List<Problem> problems = new ArrayList<>();
+    if (reading instanceof Reading.Refused refused) {
+      problems.addAll(refused.problems());
+    }
+    List<PlanFile> since = new ArrayList<>();
+    for (Path path : request.since()) {
+      PlanFile.Reading<PlanFile> earlier = PlanFile.read(path);
+      if (earlier instanceof PlanFile.Refused<PlanFile> refused) {
+        problems.addAll(refused.problems());
+      } else {
+        since.add(((PlanFile.Read<PlanFile>) earlier).value());
+      }
+    }
+    if (reading instanceof Reading.Accepted accepted) {
+      String currency = accepted.scenario().currency().getCurrencyCode();
+      since.forEach(earlier -> earlier.otherCurrency(currency).ifPresent(problems::add));
+      if (problems.isEmpty()) {
+        World world = World.of(accepted.scenario());
+        return new Ready(
+            new Inputs(world, accepted.digest(), accepted.warnings()),
+            since.stream().map(PlanFile::outline).toList());
+      }
+    }
+    return new Refused(problems);
+  }
+
+  /** The answer, within the budget. */
+  public Answer plan(Ready ready, Budget budget, Planner.Watch watch) {
+    return planner.plan(ready.inputs().world(), budget, watch);
+  }
+}

@@ -1,0 +1,35 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Inputs;
+
+/** Why there is no plan. */
+public record NoPlanReport(Inputs inputs, Answer answer) {
+
+  /** Laid out for so many characters in a line; 72 to 120 are used. */
+  public String text(int width) {
+    Page page = new Page(width);
+    page.title("Frostlot: no plan for " + inputs.world().scenario().name());
+    if (answer instanceof Answer.Impossible impossible) {
+      impossible(impossible, page);
+    } else {
+      page.say(
+          "No plan was found in the time given. That does not mean that there is none: give it more"
+              + " time (--seconds).");
+    }
+    if (!inputs.warnings().isEmpty()) {
+      page.heading("Look at");
+      inputs.warnings().forEach(page::point);
+    }
+    return page.toString();
+  }
+
+  private static void impossible(Answer.Impossible impossible, Page page) {
+    page.say("No plan can keep all of these at once:");
+    impossible.clash().forEach(page::point);
+    page.say(
+        impossible.minimal()
+            ? "With any one of them gone there is a plan."
+            : "Not shown minimal: perhaps fewer of them clash already.");
+  }
+}
