@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.World;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,7 @@ class OrderSheetsTest {
 
   @Test
   void a_supplier_gets_a_sheet_of_its_own() {
-    assertThat(OrderSheets.bySupplier(world, HandmadeRoom.plan(world)))
+    assertThat(OrderSheets.bySupplier(world, HandmadePlan.plan(world)))
         .containsOnlyKeys("hillside", "corner")
         .containsEntry(
             "corner",
@@ -25,7 +26,7 @@ class OrderSheetsTest {
 
   @Test
   void one_sheet_holds_all_orders_in_the_columns_of_its_schema() {
-    String sheet = OrderSheets.all(world, HandmadeRoom.plan(world));
+    String sheet = OrderSheets.all(world, HandmadePlan.plan(world));
     assertThat(sheet.lines()).hasSize(4);
     assertThat(sheet).contains("Hopper,mouse,hopper,25,2,2 winter,14.25,EUR");
     assertThat(sheet.lines().findFirst().orElseThrow().split(",", -1))

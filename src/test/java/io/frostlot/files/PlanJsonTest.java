@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
@@ -29,7 +30,7 @@ class PlanJsonTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private final World world = HandmadeRoom.world();
   private final Inputs inputs = HandmadeRoom.inputs(world);
-  private final Answer found = new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.of(95.123456));
+  private final Answer found = new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95.123456));
 
   @TempDir Path folder;
 
@@ -83,9 +84,9 @@ class PlanJsonTest {
   void every_status_follows_the_schema() {
     List<Answer> answers =
         List.of(
-            new Answer.Proven(HandmadeRoom.judged(world), 103.2),
+            new Answer.Proven(HandmadePlan.judged(world), 103.2),
             found,
-            new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.empty()),
+            new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty()),
             new Answer.Impossible(List.of("Chest holds 3 l."), true),
             new Answer.NothingFound());
     List<String> statuses = new ArrayList<>();
@@ -118,9 +119,9 @@ class PlanJsonTest {
   @Test
   void a_bound_is_rounded_down_and_left_out_where_there_is_none() {
     assertThat(tree(PlanJson.text(inputs, found)).get("bound").asText()).isEqualTo("95.1234");
-    Answer boundless = new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.empty());
+    Answer boundless = new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty());
     assertThat(tree(PlanJson.text(inputs, boundless)).get("bound").isNull()).isTrue();
-    Answer proven = new Answer.Proven(HandmadeRoom.judged(world), 103.2150001);
+    Answer proven = new Answer.Proven(HandmadePlan.judged(world), 103.2150001);
     assertThat(tree(PlanJson.text(inputs, proven)).get("bound").asText()).isEqualTo("103.215");
   }
 
@@ -137,13 +138,13 @@ class PlanJsonTest {
   @Test
   void a_plan_read_back_is_the_same_plan() {
     PlanFile file = value(read(PlanJson.text(inputs, found)));
-    Plan plan = HandmadeRoom.plan(world);
+    Plan plan = HandmadePlan.plan(world);
 
     assertThat(value(file.plan(world))).isEqualTo(plan);
     assertThat(file.digest()).isEqualTo(HandmadeRoom.DIGEST);
     assertThat(file.outline())
         .isEqualTo(
-            Outline.of(HandmadeRoom.DIGEST, HandmadeRoom.judged(world), Outcome.of(world, plan)));
+            Outline.of(HandmadeRoom.DIGEST, HandmadePlan.judged(world), Outcome.of(world, plan)));
   }
 
   @Test

@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class BoxFillTest {
-  private final Order order = HandmadeRoom.plan(HandmadeRoom.world()).orders().get(0);
+  private final Order order = HandmadePlan.plan(HandmadeRoom.world()).orders().get(0);
 
   private static Boxing by(Boxing.Way way, int grams, String litres, int pieces) {
     return new Boxing(

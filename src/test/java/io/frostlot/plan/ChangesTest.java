@@ -56,8 +56,8 @@ class ChangesTest {
   void a_saving_lies_between_bound_and_cost_on_both_sides() {
     World world = HandmadeRoom.world();
     // the plan costs 103.215 with a bound of 100; the other the same with a bound of 101
-    Answer.WithPlan shown = new Answer.BestFound(HandmadeRoom.judged(world), java.util.OptionalDouble.of(100));
-    Answer.WithPlan other = new Answer.BestFound(HandmadeRoom.judged(world), java.util.OptionalDouble.of(101));
+    Answer.WithPlan shown = new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(100));
+    Answer.WithPlan other = new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(101));
     Interval dearer = Interval.dearer(other, shown);
     assertThat(dearer.least().getAsDouble()).isCloseTo(-2.215, org.assertj.core.data.Offset.offset(1e-9));
     assertThat(dearer.most().getAsDouble()).isCloseTo(3.215, org.assertj.core.data.Offset.offset(1e-9));

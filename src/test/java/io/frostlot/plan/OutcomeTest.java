@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** What the handmade plan comes to, counted by hand. */
 class OutcomeTest {
   private final World world = HandmadeRoom.world();
-  private final Plan plan = HandmadeRoom.plan(world);
+  private final Plan plan = HandmadePlan.plan(world);
   private final Outcome outcome = Outcome.of(world, plan);
 
   private static LocalDate day(String day) {

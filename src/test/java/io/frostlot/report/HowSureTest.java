@@ -3,6 +3,7 @@ package io.frostlot.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.World;
@@ -42,7 +43,7 @@ class HowSureTest {
   void a_gap_is_told_in_money_percent_and_box_charges() {
     // 103.215 - 95.995 = 7.22; of 99.80 + 2.595 = 102.395 that is 7.05 %; a box charge is 43 / 2 = 21.50
     Answer.WithPlan answer =
-        new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.of(95.995));
+        new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95.995));
     assertThat(letter(answer))
         .contains(
             "at most 7.22 EUR above the best possible (7.1 % of cash and reckoned; a third of a box charge)");
@@ -50,14 +51,14 @@ class HowSureTest {
 
   @Test
   void a_proven_plan_is_called_so_and_only_a_proven_one() {
-    assertThat(letter(new Answer.Proven(HandmadeRoom.judged(world), 103.215))).contains("Proven best:");
-    assertThat(letter(new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.of(103.215))))
+    assertThat(letter(new Answer.Proven(HandmadePlan.judged(world), 103.215))).contains("Proven best:");
+    assertThat(letter(new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(103.215))))
         .doesNotContain("roven best");
   }
 
   @Test
   void without_a_bound_nothing_is_claimed() {
-    assertThat(letter(new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.empty())))
+    assertThat(letter(new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty())))
         .contains("How far it is from the best possible is not known yet")
         .doesNotContain("at most");
   }

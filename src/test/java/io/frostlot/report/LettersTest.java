@@ -6,6 +6,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Habit;
+import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Interval;
@@ -34,9 +35,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LettersTest {
   private static final Path FOLDER = Path.of("src/test/resources/io/frostlot/report");
   private final World world = HandmadeRoom.world();
-  private final Plan plan = HandmadeRoom.plan(world);
+  private final Plan plan = HandmadePlan.plan(world);
   private final Outcome outcome = Outcome.of(world, plan);
-  private final Answer.Judged judged = HandmadeRoom.judged(world);
+  private final Answer.Judged judged = HandmadePlan.judged(world);
 
   private PlanReport full() {
     Outline before =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Habit;
+import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
@@ -19,7 +20,7 @@ class OtherHabitsTest {
   private final World world = HandmadeRoom.world();
 
   private String letter(int unmetMust, int late, Interval dearerBy) {
-    Answer.WithPlan answer = new Answer.BestFound(HandmadeRoom.judged(world), OptionalDouble.of(95));
+    Answer.WithPlan answer = new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95));
     Habit habit =
         new Habit("a habit", new Standing(unmetMust, 0, 0, Money.of(140)), late, dearerBy);
     Outcome outcome = Outcome.of(world, answer.plan().plan());
