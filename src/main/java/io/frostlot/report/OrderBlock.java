@@ -4,6 +4,7 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.BoxFill;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
+import io.frostlot.supply.Item;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
@@ -33,16 +34,23 @@ final class OrderBlock {
   }
 
   private static void lines(PlanReport report, Order order, Page page) {
-    Table table = Table.of("", "", "");
+    Table table = Table.of("", "", "", "");
     for (Order.Line line : order.lines()) {
       table.row(
           "  " + line.packs() + " x " + line.pack().item().name() + ", " + line.pack().pieces() + " a pack",
+          grams(line.pack().item()),
           "list price " + report.wording().bare(line.pack().price()),
           line.underSale().entrySet().stream()
               .map(sale -> sale.getValue() + " under \"" + sale.getKey() + "\"")
               .collect(Collectors.joining(", ")));
     }
     page.table(table);
+  }
+
+  private static String grams(Item item) {
+    return Wording.decimal(item.grams().mean().toDouble())
+        + " g a piece"
+        + (item.grams().guessed() ? ", a guess" : "");
   }
 
   private static void sums(PlanReport report, Order order, Supplier supplier, Page page) {

@@ -1,12 +1,33 @@
 package io.frostlot.report;
 
-/** What was accepted but should be looked at. */
+import io.frostlot.supply.Item;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What was accepted but should be looked at, and what is ordered on a guess. */
 final class Warnings implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    if (!report.inputs().warnings().isEmpty()) {
+    List<String> warnings = new ArrayList<>(report.inputs().warnings());
+    String guessed =
+        report.plan().orders().stream()
+            .flatMap(order -> order.lines().stream())
+            .map(line -> line.pack().item())
+            .filter(item -> item.grams().guessed())
+            .map(Item::id)
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    if (!guessed.isEmpty()) {
+      warnings.add(
+          "The grams of these are guessed from their size words: "
+              + guessed
+              + ". Weigh a bag and type what you find (sample_pieces, sample_g).");
+    }
+    if (!warnings.isEmpty()) {
       page.heading("Look at");
-      report.inputs().warnings().forEach(page::point);
+      warnings.forEach(page::point);
     }
   }
 }

@@ -48,7 +48,7 @@ public final class HandmadeRoom {
 
   private static Item item(String supplier, String name, String word, int least, int mean, int most) {
     Item.Spread spread =
-        new Item.Spread(Grams.of(least), Grams.of(mean), Grams.of(most), false);
+        new Item.Spread(Grams.of(least), Grams.of(mean), Grams.of(most), word.equals("hopper"));
     return new Item(supplier + "/" + name, name, "mouse", word, spread, Litres.ofPrey(Grams.of(mean)));
   }
 
