@@ -39,7 +39,7 @@ final class OrderBlock {
       table.row(
           "  " + line.packs() + " x " + line.pack().item().name() + ", " + line.pack().pieces() + " a pack",
           grams(line.pack().item()),
-          "list price " + report.wording().bare(line.pack().price()),
+          "list " + report.wording().bare(line.pack().price()),
           line.underSale().entrySet().stream()
               .map(sale -> sale.getValue() + " under \"" + sale.getKey() + "\"")
               .collect(Collectors.joining(", ")));
@@ -49,8 +49,8 @@ final class OrderBlock {
 
   private static String grams(Item item) {
     return Wording.decimal(item.grams().mean().toDouble())
-        + " g a piece"
-        + (item.grams().guessed() ? ", a guess" : "");
+        + " g"
+        + (item.grams().guessed() ? " (guess)" : "");
   }
 
   private static void sums(PlanReport report, Order order, Supplier supplier, Page page) {
