@@ -18,9 +18,9 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * What keepers do by habit, planned as well as it can be under the same rules: one order a month from
- * each supplier that ships, and everything from one supplier, each tried; gaps are filled at the local
- * shops.
+ * What keepers do by habit, planned as well as it can be under the same rules: one order a month
+ * from each supplier that ships, and everything from one supplier, each tried; gaps are filled at
+ * the local shops.
  */
 public final class Habits {
   private final Planner planner;
@@ -37,7 +37,8 @@ public final class Habits {
    *
    * @param budget for all of them together
    */
-  public List<Habit> compare(World world, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
+  public List<Habit> compare(
+      World world, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
     List<Way> ways = ways(world);
     List<Habit> habits = new ArrayList<>();
     for (Way way : ways) {
@@ -48,7 +49,8 @@ public final class Habits {
     return habits;
   }
 
-  private Optional<Habit> habit(Way way, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
+  private Optional<Habit> habit(
+      Way way, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
     Answer answer = planner.plan(way.world(), budget, onlyStop(watch));
     if (!(answer instanceof Answer.WithPlan habit)) {
       return Optional.empty();

@@ -24,20 +24,25 @@ final class Commands implements Runnable {
   private Commands() {}
 
   /** Returns the exit code. */
-  static int run(Planner planner, Terminal terminal, Interruption interruption, String... arguments) {
+  static int run(
+      Planner planner, Terminal terminal, Interruption interruption, String... arguments) {
     CommandLine commands = new CommandLine(new Commands());
     commands.addSubcommand(new PlanCommand(planner, terminal, interruption));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commands.registerConverter(Format.class, Format::typed);
-    commands.registerConverter(Double.class, text -> number(text, it -> new BigDecimal(it).doubleValue(), "a number"));
-    commands.registerConverter(Integer.class, text -> number(text, Integer::valueOf, "a whole number"));
-    commands.registerConverter(double.class, text -> number(text, it -> new BigDecimal(it).doubleValue(), "a number"));
+    commands.registerConverter(
+        Double.class, text -> number(text, it -> new BigDecimal(it).doubleValue(), "a number"));
+    commands.registerConverter(
+        Integer.class, text -> number(text, Integer::valueOf, "a whole number"));
+    commands.registerConverter(
+        double.class, text -> number(text, it -> new BigDecimal(it).doubleValue(), "a number"));
     commands.registerConverter(int.class, text -> number(text, Integer::valueOf, "a whole number"));
-    commands.setExecutionExceptionHandler((exception, command, parsed) -> {
-      terminal.err().println(Fault.message(exception));
-      return ExitCode.FAULT;
-    });
+    commands.setExecutionExceptionHandler(
+        (exception, command, parsed) -> {
+          terminal.err().println(Fault.message(exception));
+          return ExitCode.FAULT;
+        });
     try {
       return commands.execute(arguments);
     } catch (Error e) {
@@ -56,7 +61,8 @@ final class Commands implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "What shall be done? plan FOLDER, for example.");
+    throw new ParameterException(
+        spec.commandLine(), "What shall be done? plan FOLDER, for example.");
   }
 
   static final class Version implements CommandLine.IVersionProvider {

@@ -8,8 +8,8 @@ final class Fault {
 
   static String message(Throwable thrown) {
     if (thrown instanceof OutOfMemoryError) {
-      return "The memory given to Java is not enough for this. Give it more, for example java -Xmx3g"
-          + " -jar frostlot.jar ..., or plan fewer days.";
+      return "The memory given to Java is not enough for this. Give it more, for example java"
+                 + " -Xmx3g -jar frostlot.jar ..., or plan fewer days.";
     }
     return String.join(
         System.lineSeparator(),
@@ -17,13 +17,21 @@ final class Fault {
         "Please report it with the command you typed, your files if you may share them, and this:",
         "  " + what(thrown),
         "  at " + where(thrown),
-        "  " + version() + ", Java " + System.getProperty("java.version") + ", "
-            + System.getProperty("os.name") + " " + System.getProperty("os.arch"));
+        "  "
+            + version()
+            + ", Java "
+            + System.getProperty("java.version")
+            + ", "
+            + System.getProperty("os.name")
+            + " "
+            + System.getProperty("os.arch"));
   }
 
   private static String what(Throwable thrown) {
     String message = String.valueOf(thrown.getMessage()).replaceAll("\\s+", " ");
-    return thrown.getClass().getName() + ": " + message.substring(0, Math.min(500, message.length()));
+    return thrown.getClass().getName()
+        + ": "
+        + message.substring(0, Math.min(500, message.length()));
   }
 
   /** The first place of our own on the way. */
@@ -31,7 +39,9 @@ final class Fault {
     return Arrays.stream(thrown.getStackTrace())
         .filter(frame -> frame.getClassName().startsWith("io.frostlot."))
         .findFirst()
-        .map(frame -> frame.getClassName() + "." + frame.getMethodName() + ":" + frame.getLineNumber())
+        .map(
+            frame ->
+                frame.getClassName() + "." + frame.getMethodName() + ":" + frame.getLineNumber())
         .orElse("an unknown place");
   }
 

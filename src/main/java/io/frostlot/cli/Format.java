@@ -19,7 +19,8 @@ enum Format {
     return Arrays.stream(values())
         .filter(format -> format.toString().equalsIgnoreCase(text))
         .findFirst()
-        .orElseThrow(() ->
-            new TypeConversionException("found \"" + text + "\", expected text, json or csv"));
+        .orElseThrow(
+            () ->
+                new TypeConversionException("found \"" + text + "\", expected text, json or csv"));
   }
 }

@@ -7,9 +7,9 @@ import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 
 /**
- * Ctrl-C, or any other friendly request to end. It asks the work to stop, and gives it a moment to end
- * by itself with the best that was found; where solver threads do not stop, the last resort is run.
- * Either way the program ends without waiting for them.
+ * Ctrl-C, or any other friendly request to end. It asks the work to stop, and gives it a moment to
+ * end by itself with the best that was found; where solver threads do not stop, the last resort is
+ * run. Either way the program ends without waiting for them.
  */
 final class Interruption {
   private static final Duration GRACE = Duration.ofSeconds(3);
@@ -30,8 +30,8 @@ final class Interruption {
   /**
    * Does the work.
    *
-   * @param resort done instead of all that follows, where the work does not end in time once asked to;
-   *     gives the exit code
+   * @param resort done instead of all that follows, where the work does not end in time once asked
+   *     to; gives the exit code
    */
   <T> T guard(IntSupplier resort, Supplier<T> work) {
     lastResort.set(Optional.of(resort));

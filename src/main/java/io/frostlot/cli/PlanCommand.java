@@ -26,7 +26,10 @@ import picocli.CommandLine.Spec;
     description = "Makes the order plan of a scenario folder and prints it.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:a plan", "1:a fault of the program", "2:input problems", "3:impossible; says what clashes",
+      "0:a plan",
+      "1:a fault of the program",
+      "2:input problems",
+      "3:impossible; says what clashes",
       "4:no plan in the time given"
     })
 final class PlanCommand implements Callable<Integer> {
@@ -41,28 +44,54 @@ final class PlanCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
   private Path folder = NOT_GIVEN;
 
-  @Option(names = "--profiles", paramLabel = "DIR", description = "Folder of supplier profiles; else supplier-profiles in FOLDER, then ../../supplier-profiles beside it.")
+  @Option(
+      names = "--profiles",
+      paramLabel = "DIR",
+      description =
+          "Folder of supplier profiles; else supplier-profiles in FOLDER, then"
+              + " ../../supplier-profiles beside it.")
   private Path profiles = NOT_GIVEN;
 
-  @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "text, json or csv (default: ${DEFAULT-VALUE}).")
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text, json or csv (default: ${DEFAULT-VALUE}).")
   private Format format = Format.TEXT;
 
-  @Option(names = "--out", paramLabel = "DIR", description = "With csv: write an order sheet per supplier into this folder.")
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "With csv: write an order sheet per supplier into this folder.")
   private Path out = NOT_GIVEN;
 
-  @Option(names = "--seconds", paramLabel = "N", description = "Stop looking after so many seconds (default: 30; with --effort: no limit).")
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Stop looking after so many seconds (default: 30; with --effort: no limit).")
   private double seconds = Double.NaN;
 
-  @Option(names = "--effort", paramLabel = "N", description = "Stop after so many rounds of work: the same answer every time (default: no limit).")
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description =
+          "Stop after so many rounds of work: the same answer every time (default: no limit).")
   private int effort;
 
-  @Option(names = "--since", paramLabel = "PLAN.json", description = "Show what differs from this earlier plan.")
+  @Option(
+      names = "--since",
+      paramLabel = "PLAN.json",
+      description = "Show what differs from this earlier plan.")
   private Path since = NOT_GIVEN;
 
-  @Option(names = "--no-habits", description = "With text: do not compare with habits, which takes up to half the time again.")
+  @Option(
+      names = "--no-habits",
+      description = "With text: do not compare with habits, which takes up to half the time again.")
   private boolean withoutHabits;
 
-  @Option(names = "--progress", description = "Say how it goes on standard error, even where that is no terminal.")
+  @Option(
+      names = "--progress",
+      description = "Say how it goes on standard error, even where that is no terminal.")
   private boolean progress;
 
   PlanCommand(Planner planner, Terminal terminal, Interruption interruption) {
@@ -78,7 +107,8 @@ final class PlanCommand implements Callable<Integer> {
       throw wrong("--out goes with --format csv");
     }
     MakePlan makePlan = new MakePlan(planner);
-    MakePlan.Prepared prepared = makePlan.prepare(new MakePlan.Request(folder, given(profiles), given(since)));
+    MakePlan.Prepared prepared =
+        makePlan.prepare(new MakePlan.Request(folder, given(profiles), given(since)));
     if (prepared instanceof MakePlan.Refused refused) {
       return refuse(refused.problems());
     }
@@ -112,15 +142,19 @@ final class PlanCommand implements Callable<Integer> {
 
   private int refuse(List<Problem> problems) {
     problems.forEach(problem -> terminal.err().println(problem));
-    terminal.err().println(
-        (problems.size() == 1 ? "1 problem" : problems.size() + " problems") + "; nothing was planned.");
+    terminal
+        .err()
+        .println(
+            (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
+                + "; nothing was planned.");
     return ExitCode.INPUT_PROBLEMS;
   }
 
   private Budget budget() {
     double most = !Double.isNaN(seconds) ? seconds : effort > 0 ? MOST_SECONDS : USUAL_SECONDS;
     if (!(most > 0 && most <= MOST_SECONDS)) {
-      throw wrong("--seconds: found " + seconds + ", expected a number above 0, at most " + MOST_SECONDS);
+      throw wrong(
+          "--seconds: found " + seconds + ", expected a number above 0, at most " + MOST_SECONDS);
     }
     if (effort < 0) {
       throw wrong("--effort: found " + effort + ", expected a whole number of at least 1");

@@ -65,7 +65,7 @@ final class Progress implements Planner.Watch {
     status.show(line((drawn - start) / 1e9), news);
   }
 
-  /** Such as " 4.2 s  best 612.30  bound 604.10  gap 8.20 EUR (1.3 %)". */
+  /** Such as " 4.2 s best 612.30 bound 604.10 gap 8.20 EUR (1.3 %)". */
   private String line(double seconds) {
     String clock = String.format(Locale.ROOT, "%5.1f s", seconds);
     return clock + best.map(this::standing).orElse("  no plan yet");

@@ -67,10 +67,11 @@ final class JsonLines {
   }
 
   JsonLines number(String name, BigDecimal value) {
-    return then(() -> {
-      json.writeFieldName(name);
-      json.writeNumber(value.toPlainString());
-    });
+    return then(
+        () -> {
+          json.writeFieldName(name);
+          json.writeNumber(value.toPlainString());
+        });
   }
 
   JsonLines yes(String name, boolean value) {
@@ -82,33 +83,37 @@ final class JsonLines {
   }
 
   JsonLines object(String name, Consumer<JsonLines> fields) {
-    return then(() -> {
-      json.writeObjectFieldStart(name);
-      fields.accept(this);
-      json.writeEndObject();
-    });
+    return then(
+        () -> {
+          json.writeObjectFieldStart(name);
+          fields.accept(this);
+          json.writeEndObject();
+        });
   }
 
   /** A list of objects. */
-  <T> JsonLines list(String name, Iterable<T> items, java.util.function.BiConsumer<JsonLines, T> fields) {
-    return then(() -> {
-      json.writeArrayFieldStart(name);
-      for (T item : items) {
-        json.writeStartObject();
-        fields.accept(this, item);
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-    });
+  <T> JsonLines list(
+      String name, Iterable<T> items, java.util.function.BiConsumer<JsonLines, T> fields) {
+    return then(
+        () -> {
+          json.writeArrayFieldStart(name);
+          for (T item : items) {
+            json.writeStartObject();
+            fields.accept(this, item);
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+        });
   }
 
   JsonLines texts(String name, Iterable<String> texts) {
-    return then(() -> {
-      json.writeArrayFieldStart(name);
-      for (String text : texts) {
-        json.writeString(text);
-      }
-      json.writeEndArray();
-    });
+    return then(
+        () -> {
+          json.writeArrayFieldStart(name);
+          for (String text : texts) {
+            json.writeString(text);
+          }
+          json.writeEndArray();
+        });
   }
 }

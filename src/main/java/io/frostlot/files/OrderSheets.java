@@ -18,8 +18,19 @@ import org.apache.commons.csv.CSVFormat;
 public final class OrderSheets {
   private static final List<String> HEADER =
       List.of(
-          "supplier", "supplier_name", "order_by", "arrives_earliest", "arrives_latest", "item", "kind",
-          "size_word", "pack_count", "packs", "packs_under_sales", "list_price", "currency");
+          "supplier",
+          "supplier_name",
+          "order_by",
+          "arrives_earliest",
+          "arrives_latest",
+          "item",
+          "kind",
+          "size_word",
+          "pack_count",
+          "packs",
+          "packs_under_sales",
+          "list_price",
+          "currency");
   private final World world;
 
   private OrderSheets(World world) {
@@ -73,7 +84,9 @@ public final class OrderSheets {
         world.scenario().currency().getCurrencyCode());
   }
 
-  /** Cells that begin with one of these are run as formulas by spreadsheets (OWASP, CSV injection). */
+  /**
+   * Cells that begin with one of these are run as formulas by spreadsheets (OWASP, CSV injection).
+   */
   static String harmless(String text) {
     return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }

@@ -74,8 +74,7 @@ public final class PlanFile {
     List<Outline.Ordered> orders = new ArrayList<>();
     for (Json.Obj order : root.objects("orders")) {
       TreeMap<String, Integer> packs = new TreeMap<>();
-      order.objects("packs").forEach(
-          pack -> packs.put(packId(pack), pack.integer("packs")));
+      order.objects("packs").forEach(pack -> packs.put(packId(pack), pack.integer("packs")));
       orders.add(
           new Outline.Ordered(
               order.text("supplier"),
@@ -98,7 +97,9 @@ public final class PlanFile {
     return pack.text("item") + " x" + pack.integer("packCount");
   }
 
-  /** The plan itself, every name in it found in the world; what it costs is for the rules to judge. */
+  /**
+   * The plan itself, every name in it found in the world; what it costs is for the rules to judge.
+   */
   public Reading<Plan> plan(World world) {
     Problems problems = new Problems();
     Plan plan = new PlanPart(world, problems).read(root);

@@ -47,10 +47,19 @@ public final class PlanJson {
     } else {
       List.of("cost", "bound", "cash").forEach(json::nothing);
       List.of(
-              "orders", "lots", "feedings", "discards", "unmetMeals", "leftovers", "freezers", "bill")
+              "orders",
+              "lots",
+              "feedings",
+              "discards",
+              "unmetMeals",
+              "leftovers",
+              "freezers",
+              "bill")
           .forEach(name -> json.texts(name, List.of()));
     }
-    json.texts("clash", answer instanceof Answer.Impossible impossible ? impossible.clash() : List.of())
+    json.texts(
+            "clash",
+            answer instanceof Answer.Impossible impossible ? impossible.clash() : List.of())
         .texts("warnings", inputs.warnings());
   }
 
@@ -64,8 +73,9 @@ public final class PlanJson {
   private void totals(JsonLines json, Answer.WithPlan answer) {
     Money cost = answer.plan().standing().money();
     json.text("cost", cost.toText(decimals));
-    bound(answer).ifPresentOrElse(
-        bound -> json.text("bound", bound.toText(decimals)), () -> json.nothing("bound"));
+    bound(answer)
+        .ifPresentOrElse(
+            bound -> json.text("bound", bound.toText(decimals)), () -> json.nothing("bound"));
     json.text("cash", answer.plan().books().total(Books.Account.CASH).toText(decimals));
   }
 
@@ -73,7 +83,8 @@ public final class PlanJson {
   private static Optional<Money> bound(Answer.WithPlan answer) {
     Money cost = answer.plan().standing().money();
     return answer.bound().stream()
-        .mapToObj(b -> new Money(BigDecimal.valueOf(b).setScale(BOUND_DECIMALS, RoundingMode.FLOOR)))
+        .mapToObj(
+            b -> new Money(BigDecimal.valueOf(b).setScale(BOUND_DECIMALS, RoundingMode.FLOOR)))
         .map(bound -> bound.atLeast(cost) ? cost : bound)
         .findFirst();
   }
@@ -94,13 +105,18 @@ public final class PlanJson {
     }
     List<Entry> entries =
         bill.entrySet().stream()
-            .flatMap(account -> account.getValue().entrySet().stream()
-                .map(rule -> new Entry(account.getKey(), rule.getKey(), rule.getValue())))
+            .flatMap(
+                account ->
+                    account.getValue().entrySet().stream()
+                        .map(rule -> new Entry(account.getKey(), rule.getKey(), rule.getValue())))
             .toList();
-    json.list("bill", entries, (one, entry) ->
-        one.text("rule", entry.rule())
-            .text("amount", entry.amount().toText(decimals))
-            .text("kind", entry.account().name().toLowerCase(Locale.ROOT)));
+    json.list(
+        "bill",
+        entries,
+        (one, entry) ->
+            one.text("rule", entry.rule())
+                .text("amount", entry.amount().toText(decimals))
+                .text("kind", entry.account().name().toLowerCase(Locale.ROOT)));
   }
 
   private record Entry(Books.Account account, String rule, Money amount) {}

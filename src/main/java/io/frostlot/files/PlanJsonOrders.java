@@ -45,21 +45,28 @@ record PlanJsonOrders(World world, Books books) {
         .number("packCount", line.pack().pieces())
         .number("packs", line.packs())
         .text("price", line.pack().price().toText(world.decimals()))
-        .list("underSales", line.underSale().entrySet(), (one, sale) ->
-            one.text("sale", sale.getKey()).number("packs", sale.getValue()));
+        .list(
+            "underSales",
+            line.underSale().entrySet(),
+            (one, sale) -> one.text("sale", sale.getKey()).number("packs", sale.getValue()));
   }
 
   private static void box(JsonLines json, BoxFill box) {
-    json.list("contents", box.contents(), (one, content) ->
-            one.text("item", content.pack().item().name())
-                .number("packCount", content.pack().pieces())
-                .number("packs", content.packs()))
+    json.list(
+            "contents",
+            box.contents(),
+            (one, content) ->
+                one.text("item", content.pack().item().name())
+                    .number("packCount", content.pack().pieces())
+                    .number("packs", content.packs()))
         .text("unit", box.tightest().unit().name().toLowerCase(Locale.ROOT))
         .number("used", decimal(box.tightest().used()))
         .number("limit", decimal(box.tightest().limit()));
   }
 
   private static BigDecimal decimal(double value) {
-    return BigDecimal.valueOf(value).setScale(FILL_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    return BigDecimal.valueOf(value)
+        .setScale(FILL_DECIMALS, RoundingMode.HALF_UP)
+        .stripTrailingZeros();
   }
 }

@@ -47,7 +47,10 @@ final class PlanJsonOutcome {
         .number("litres", load.freezer().usable().toDecimal())
         .number("peakLitres", load.peak().toDecimal())
         .day("peakDay", load.peakDay())
-        .list("byDay", load.byDay().entrySet(), (one, day) ->
-            one.day("day", day.getKey()).number("litres", day.getValue().toDecimal()));
+        .list(
+            "byDay",
+            load.byDay().entrySet(),
+            (one, day) ->
+                one.day("day", day.getKey()).number("litres", day.getValue().toDecimal()));
   }
 }

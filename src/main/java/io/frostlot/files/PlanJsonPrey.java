@@ -18,12 +18,17 @@ final class PlanJsonPrey {
   static void write(JsonLines json, Plan plan, World world) {
     Map<String, Demand> demands = world.demandsById();
     json.list("lots", plan.lots(), PlanJsonPrey::lot)
-        .list("feedings", plan.feedings(), (one, feeding) ->
-            feeding(one, feeding, demands.get(feeding.mealId()).meal().eater()))
-        .list("discards", plan.discards(), (one, discard) ->
-            one.text("lot", discard.lotId())
-                .day("day", discard.day())
-                .number("pieces", discard.pieces()));
+        .list(
+            "feedings",
+            plan.feedings(),
+            (one, feeding) -> feeding(one, feeding, demands.get(feeding.mealId()).meal().eater()))
+        .list(
+            "discards",
+            plan.discards(),
+            (one, discard) ->
+                one.text("lot", discard.lotId())
+                    .day("day", discard.day())
+                    .number("pieces", discard.pieces()));
   }
 
   private static void lot(JsonLines json, Lot lot) {
@@ -57,7 +62,9 @@ final class PlanJsonPrey {
         .text("item", feeding.option().item().id())
         .number("pieces", feeding.option().pieces())
         .number("meals", feeding.meals())
-        .list("draws", feeding.draws(), (one, draw) ->
-            one.text("lot", draw.lotId()).number("pieces", draw.pieces()));
+        .list(
+            "draws",
+            feeding.draws(),
+            (one, draw) -> one.text("lot", draw.lotId()).number("pieces", draw.pieces()));
   }
 }

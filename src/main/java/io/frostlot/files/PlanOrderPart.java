@@ -71,16 +71,16 @@ final class PlanOrderPart {
     Set<String> seen = new HashSet<>();
     for (Json.Obj line : json.objects("packs")) {
       TreeMap<String, Integer> underSale = new TreeMap<>();
-      line.objects("underSales").forEach(
-          sale -> underSale.merge(sale.text("sale"), sale.integer("packs"), Integer::sum));
+      line.objects("underSales")
+          .forEach(sale -> underSale.merge(sale.text("sale"), sale.integer("packs"), Integer::sum));
       long onSale = underSale.values().stream().mapToLong(n -> n).sum();
       if (onSale > line.integer("packs")) {
         refuse(line.get("packs"), "at least the " + onSale + " packs under sales", "");
       } else if (!seen.add(PlanFile.packId(line))) {
         refuse(line.get("item"), "each pack of an order once", "");
       } else {
-        pack(line, packs).ifPresent(
-            pack -> lines.add(new Order.Line(pack, line.integer("packs"), underSale)));
+        pack(line, packs)
+            .ifPresent(pack -> lines.add(new Order.Line(pack, line.integer("packs"), underSale)));
       }
     }
     return lines;
@@ -93,9 +93,11 @@ final class PlanOrderPart {
       if (!box.objects("contents").isEmpty()) {
         boxes.add(
             box.objects("contents").stream()
-                .flatMap(content -> pack(content, packs)
-                    .map(pack -> new Order.Content(pack, content.integer("packs")))
-                    .stream())
+                .flatMap(
+                    content ->
+                        pack(content, packs)
+                            .map(pack -> new Order.Content(pack, content.integer("packs")))
+                            .stream())
                 .toList());
       }
     }
@@ -107,7 +109,9 @@ final class PlanOrderPart {
     if (pack.isEmpty()) {
       String found = Problem.quote(PlanFile.packId(json));
       String hint = Nearest.hint(PlanFile.packId(json), packs.keySet());
-      problems.add(new Problem(json.get("item").where(), found, "a pack on the supplier's price sheet", hint));
+      problems.add(
+          new Problem(
+              json.get("item").where(), found, "a pack on the supplier's price sheet", hint));
     }
     return pack;
   }

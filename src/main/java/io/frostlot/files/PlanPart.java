@@ -39,10 +39,13 @@ final class PlanPart {
     List<Order> orders = new ArrayList<>();
     PlanOrderPart reader = new PlanOrderPart(world, problems);
     for (Json.Obj json : root.objects("orders")) {
-      reader.read(json).ifPresent(order -> {
-        orders.add(order);
-        slots.put(key(json), order.slot());
-      });
+      reader
+          .read(json)
+          .ifPresent(
+              order -> {
+                orders.add(order);
+                slots.put(key(json), order.slot());
+              });
     }
     allOrdersRead = problems.isEmpty();
     root.objects("lots").forEach(this::lot);
@@ -113,10 +116,11 @@ final class PlanPart {
     find(json, "meal", demands, "a meal of the scenario");
     List<Feeding.Draw> draws =
         json.objects("draws").stream()
-            .map(draw -> {
-              find(draw, "lot", lots, "a lot of this plan");
-              return new Feeding.Draw(draw.text("lot"), draw.integer("pieces"));
-            })
+            .map(
+                draw -> {
+                  find(draw, "lot", lots, "a lot of this plan");
+                  return new Feeding.Draw(draw.text("lot"), draw.integer("pieces"));
+                })
             .toList();
     return item.map(
         it ->

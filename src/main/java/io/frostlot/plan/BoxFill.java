@@ -38,8 +38,10 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
   /** One entry per box; by totals, every box but the last is full by its tightest limit. */
   public static List<BoxFill> of(Boxing boxing, Order order) {
     List<BoxFill> boxes = new ArrayList<>();
-    order.boxes().contents().forEach(
-        contents -> boxes.add(new BoxFill(contents, tightest(boxing.limits(), contents))));
+    order
+        .boxes()
+        .contents()
+        .forEach(contents -> boxes.add(new BoxFill(contents, tightest(boxing.limits(), contents))));
     if (boxes.isEmpty()) {
       List<Order.Content> all =
           order.lines().stream().map(line -> new Order.Content(line.pack(), line.packs())).toList();
@@ -55,11 +57,13 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
   private static Fill tightest(Boxing.Limits limits, List<Order.Content> contents) {
     List<Fill> fills = new ArrayList<>();
     if (!limits.grams().isUnlimited()) {
-      double grams = sum(contents.stream().map(c -> c.packs() * c.pack().packed().grams().toDouble()));
+      double grams =
+          sum(contents.stream().map(c -> c.packs() * c.pack().packed().grams().toDouble()));
       fills.add(new Fill(Unit.KILOGRAMS, grams / 1000, limits.grams().toDouble() / 1000));
     }
     if (!limits.litres().isUnlimited()) {
-      double litres = sum(contents.stream().map(c -> c.packs() * c.pack().packed().litres().toDouble()));
+      double litres =
+          sum(contents.stream().map(c -> c.packs() * c.pack().packed().litres().toDouble()));
       fills.add(new Fill(Unit.LITRES, litres, limits.litres().toDouble()));
     }
     if (limits.pieces() != Pack.UNLIMITED) {

@@ -65,7 +65,9 @@ public record Changes(
     after.forEach(order -> changes.put(new Key(order), new Added(order)));
     for (Outline.Ordered old : before) {
       changes.merge(
-          new Key(old), new Dropped(old), (added, dropped) -> new Changed(old, ((Added) added).order()));
+          new Key(old),
+          new Dropped(old),
+          (added, dropped) -> new Changed(old, ((Added) added).order()));
     }
     List<OrderChange> different = new ArrayList<>(changes.values());
     different.removeIf(

@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
  *
  * @param amount not negative
  * @param percent of cash and reckoned money, without the tail; 0 where there is none of it
- * @param boxCharges in box charges, one being the shipping of the plan / its boxes; empty where no box
- *     is paid for
+ * @param boxCharges in box charges, one being the shipping of the plan / its boxes; empty where no
+ *     box is paid for
  */
 public record Gap(double amount, double percent, OptionalDouble boxCharges) {
 
@@ -42,7 +42,8 @@ public record Gap(double amount, double percent, OptionalDouble boxCharges) {
     return boxed.stream()
         .map(order -> judged.books().ledger(order.slot()).allCharges())
         .reduce(Money::plus)
-        .map(all -> new Money(
-            all.amount().divide(BigDecimal.valueOf(boxes), 4, RoundingMode.HALF_UP)));
+        .map(
+            all ->
+                new Money(all.amount().divide(BigDecimal.valueOf(boxes), 4, RoundingMode.HALF_UP)));
   }
 }

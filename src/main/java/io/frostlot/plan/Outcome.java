@@ -88,11 +88,13 @@ public record Outcome(
     }
 
     private Litres taken(List<Lot> lots, LocalDate day) {
-      boolean endOfDay =
-          world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
+      boolean endOfDay = world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
       return lots.stream()
-          .map(lot -> lot.item().litres().times(
-              endOfDay ? levels.atNight(lot, day) : levels.beforeMeals(lot, day)))
+          .map(
+              lot ->
+                  lot.item()
+                      .litres()
+                      .times(endOfDay ? levels.atNight(lot, day) : levels.beforeMeals(lot, day)))
           .reduce(Litres.ZERO, Litres::plus);
     }
 

@@ -29,7 +29,11 @@ public record Outline(String digest, Totals totals, List<Ordered> orders, List<U
    * @param packs by pack id
    */
   public record Ordered(
-      String supplier, LocalDate orderBy, LocalDate arrives, SortedMap<String, Integer> packs, Money total) {
+      String supplier,
+      LocalDate orderBy,
+      LocalDate arrives,
+      SortedMap<String, Integer> packs,
+      Money total) {
     public Ordered {
       packs = Collections.unmodifiableSortedMap(new TreeMap<>(packs));
     }

@@ -7,21 +7,22 @@ final class Cautions implements Sections.Section {
   /** US Centers for Disease Control and Prevention, key messages on feeder rodents. */
   private static final List<String> HYGIENE =
       List.of(
-          "Freezing does not kill the germs on prey animals, such as Salmonella. Wash hands with soap"
-              + " right after handling prey, packs or anything that touched them.",
-          "Keep prey out of the kitchen and away from food and drink. Never thaw it in the microwave or"
-              + " the kitchen sink.",
+          "Freezing does not kill the germs on prey animals, such as Salmonella. Wash hands with"
+              + " soap right after handling prey, packs or anything that touched them.",
+          "Keep prey out of the kitchen and away from food and drink. Never thaw it in the"
+              + " microwave or the kitchen sink.",
           "Children of 5 and under, pregnant women and people with weakened immunity should not"
               + " handle it.");
 
   /** Temperature and hazards of solid carbon dioxide, UN 1845; venting: 49 CFR 173.217. */
   private static final String DRY_ICE =
       "A box may hold dry ice (-78.5 C): open it in a well aired room, do not touch it with bare"
-          + " hands, keep it from children, and let the gas escape: never shut it in anything tight.";
+          + " hands, keep it from children, and let the gas escape: never shut it in anything"
+          + " tight.";
 
   private static final String DEFER =
-      "This is no veterinary advice: ask a vet who knows your animals, and keep to the rules of your"
-          + " place.";
+      "This is no veterinary advice: ask a vet who knows your animals, and keep to the rules of"
+          + " your place.";
 
   @Override
   public void write(PlanReport report, Page page) {

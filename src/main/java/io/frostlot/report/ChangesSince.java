@@ -4,6 +4,7 @@ import io.frostlot.plan.Changes;
 import io.frostlot.plan.Outline;
 import io.frostlot.units.Money;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -11,10 +12,10 @@ import java.util.stream.Collectors;
 final class ChangesSince implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    report.changes().forEach(changes -> write(changes, report, page));
+    report.changes().forEach(changes -> write(changes, report.wording(), page));
   }
 
-  private static void write(Changes changes, PlanReport report, Page page) {
+  private static void write(Changes changes, Wording wording, Page page) {
     page.heading("Changed since the earlier plan");
     if (changes.stale()) {
       page.say("The earlier plan is stale: it was made from other inputs.");
@@ -25,48 +26,49 @@ final class ChangesSince implements Sections.Section {
     }
     meals(changes.nowUnmet(), "no longer met", page);
     meals(changes.nowMet(), "now met", page);
-    changes.orders().forEach(change -> page.point(order(change, report)));
-    money(changes, report, page);
+    changes.orders().forEach(change -> page.point(order(change, wording)));
+    Outline.Totals before = changes.costs().before();
+    Outline.Totals after = changes.costs().after();
+    if (!before.equals(after)) {
+      page.point(
+          "Cash %s; with reckoned costs and the days after %s."
+              .formatted(
+                  instead(wording, after.cash(), before.cash()),
+                  instead(wording, after.cost(), before.cost())));
+    }
   }
 
   private static void meals(List<Outline.Unmet> meals, String what, Page page) {
     if (!meals.isEmpty()) {
-      page.point(
-          Wording.count(meals.size(), "meal ", "meals ")
-              + what
-              + ": "
-              + meals.stream()
-                  .map(meal -> meal.animal() + " on " + Wording.day(meal.day()))
-                  .collect(Collectors.joining(", "))
-              + ".");
+      String which =
+          meals.stream()
+              .map(meal -> meal.animal() + " on " + Wording.day(meal.day()))
+              .collect(Collectors.joining(", "));
+      page.point("%s %s: %s.".formatted(Wording.count(meals.size(), "meal", "meals"), what, which));
     }
   }
 
-  private static String order(Changes.OrderChange change, PlanReport report) {
-    Wording wording = report.wording();
+  private static String order(Changes.OrderChange change, Wording wording) {
     if (change instanceof Changes.Added added) {
-      return "Added: " + order(added.order()) + ": " + packs(added.order()) + "; " + wording.money(added.order().total()) + ".";
+      Outline.Ordered order = added.order();
+      return "Added: %s: %s; %s."
+          .formatted(name(order), packs(order), wording.money(order.total()));
     }
     if (change instanceof Changes.Dropped dropped) {
-      return "Dropped: " + order(dropped.order()) + "; " + wording.money(dropped.order().total()) + ".";
+      Outline.Ordered order = dropped.order();
+      return "Dropped: %s; %s.".formatted(name(order), wording.money(order.total()));
     }
-    Changes.Changed changed = (Changes.Changed) change;
-    String arrival =
-        changed.before().arrives().equals(changed.after().arrives())
-            ? ""
-            : "arrives " + Wording.day(changed.after().arrives()) + " instead of " + Wording.day(changed.before().arrives()) + "; ";
-    return "Changed: "
-        + order(changed.after())
-        + ": "
-        + arrival
-        + packsChanged(changed)
-        + wording.bare(changed.after().total())
-        + " instead of "
-        + wording.money(changed.before().total())
-        + ".";
+    Outline.Ordered before = ((Changes.Changed) change).before();
+    Outline.Ordered after = ((Changes.Changed) change).after();
+    return "Changed: %s: %s%s%s."
+        .formatted(
+            name(after),
+            arrival(before, after),
+            packs(before.packs(), after.packs()),
+            instead(wording, after.total(), before.total()));
   }
 
-  private static String order(Outline.Ordered order) {
+  private static String name(Outline.Ordered order) {
     return order.supplier() + ", order by " + Wording.day(order.orderBy());
   }
 
@@ -76,27 +78,26 @@ final class ChangesSince implements Sections.Section {
         .collect(Collectors.joining(", "));
   }
 
-  private static String packsChanged(Changes.Changed changed) {
-    TreeSet<String> ids = new TreeSet<>(changed.before().packs().keySet());
-    ids.addAll(changed.after().packs().keySet());
-    return ids.stream()
-        .filter(id -> !changed.before().packs().getOrDefault(id, 0).equals(changed.after().packs().getOrDefault(id, 0)))
-        .map(id -> changed.after().packs().getOrDefault(id, 0) + " x " + id + " instead of " + changed.before().packs().getOrDefault(id, 0) + "; ")
-        .collect(Collectors.joining());
+  private static String arrival(Outline.Ordered before, Outline.Ordered after) {
+    return before.arrives().equals(after.arrives())
+        ? ""
+        : "arrives %s instead of %s; "
+            .formatted(Wording.day(after.arrives()), Wording.day(before.arrives()));
   }
 
-  private static void money(Changes changes, PlanReport report, Page page) {
-    Wording wording = report.wording();
-    Outline.Totals before = changes.costs().before();
-    Outline.Totals after = changes.costs().after();
-    if (!before.equals(after)) {
-      page.point(
-          "Cash " + was(wording, after.cash(), before.cash())
-              + "; with reckoned costs and the days after " + was(wording, after.cost(), before.cost()) + ".");
+  private static String packs(SortedMap<String, Integer> before, SortedMap<String, Integer> after) {
+    TreeSet<String> ids = new TreeSet<>(before.keySet());
+    ids.addAll(after.keySet());
+    StringBuilder changed = new StringBuilder();
+    for (String id : ids) {
+      int was = before.getOrDefault(id, 0);
+      int is = after.getOrDefault(id, 0);
+      changed.append(was == is ? "" : "%s x %s instead of %s; ".formatted(is, id, was));
     }
+    return changed.toString();
   }
 
-  private static String was(Wording wording, Money now, Money before) {
+  private static String instead(Wording wording, Money now, Money before) {
     return wording.bare(now) + " instead of " + wording.money(before);
   }
 }

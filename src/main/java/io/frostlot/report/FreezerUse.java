@@ -16,7 +16,13 @@ final class FreezerUse implements Sections.Section {
     Period planning = report.world().scenario().planning();
     page.heading("Freezers");
     Table table =
-        Table.of("", ">litres", ">most", ">full", "on", "weeks from " + Wording.shortDay(planning.from()));
+        Table.of(
+            "",
+            ">litres",
+            ">most",
+            ">full",
+            "on",
+            "weeks from " + Wording.shortDay(planning.from()));
     for (FreezerLoad load : report.outcome().freezers()) {
       table.row(
           load.freezer().name(),
@@ -27,15 +33,16 @@ final class FreezerUse implements Sections.Section {
           weeks(load, planning));
     }
     page.table(table);
-    page.say("One digit a week: tenths of the room taken when it is fullest, 9 for nine tenths or more.");
+    page.say(
+        "One digit a week: tenths of the room taken when it is fullest, 9 for nine tenths or"
+            + " more.");
   }
 
   private static String weeks(FreezerLoad load, Period planning) {
     StringBuilder weeks = new StringBuilder();
     int week = 0;
     for (LocalDate day = planning.from(); planning.contains(day); day = day.plusWeeks(1), week++) {
-      double fullest =
-          day.datesUntil(day.plusWeeks(1)).mapToDouble(load::share).max().orElse(0);
+      double fullest = day.datesUntil(day.plusWeeks(1)).mapToDouble(load::share).max().orElse(0);
       weeks.append(week > 0 && week % WEEKS_IN_GROUP == 0 ? " " : "");
       weeks.append(fullest > 1 ? "!" : String.valueOf(Math.min(9, (int) (10 * fullest))));
     }

@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Gap;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How far the plan may be from the best possible: in money, in percent and in box charges. */
 final class HowSure implements Sections.Section {
@@ -19,20 +20,21 @@ final class HowSure implements Sections.Section {
     page.heading("How sure this is");
     if (report.answer() instanceof Answer.Proven) {
       page.say(
-          "Proven best: under these prices, dates and rules no plan meets more of the meals, and none that"
-              + " meets as many costs less.");
+          "Proven best: under these prices, dates and rules no plan meets more of the meals, and"
+              + " none that meets as many costs less.");
       return;
     }
     Optional<Gap> gap = Gap.of(report.answer());
     if (gap.isEmpty()) {
       page.say(
-          "The best plan found in the time given. How far it is from the best possible is not"
-              + " known yet: that as many meals and margins as possible are met comes first and is not"
+          "The best plan found in the time given. How far it is from the best possible is not known"
+              + " yet: that as many meals and margins as possible are met comes first and is not"
               + " proven. More time (--seconds) may tell.");
       return;
     }
     page.say(
-        "The best plan found in the time given. That no plan meets more of the meals is proven; its money is "
+        "The best plan found in the time given. That no plan meets more of the meals is proven; its"
+            + " money is "
             + words(report, gap.get())
             + ". More time (--seconds) may find a better one or prove this one.");
   }
@@ -47,13 +49,16 @@ final class HowSure implements Sections.Section {
   }
 
   private static String words(PlanReport report, Gap gap) {
-    StringBuilder words = new StringBuilder();
-    words.append("at most ").append(report.wording().atMost(gap.amount()));
-    words.append(" above the best possible (");
-    words.append(String.format(Locale.ROOT, "%.1f", gap.percent())).append(Wording.NO_BREAK);
-    words.append("% of cash and reckoned");
-    gap.boxCharges().ifPresent(charges -> words.append("; ").append(boxCharges(charges)));
-    return words.append(")").toString();
+    String boxes =
+        gap.boxCharges().stream()
+            .mapToObj(charges -> "; " + boxCharges(charges))
+            .collect(Collectors.joining());
+    return "at most %s above the best possible (%s of cash and reckoned%s)"
+        .formatted(report.wording().atMost(gap.amount()), percent(gap.percent()), boxes);
+  }
+
+  private static String percent(double percent) {
+    return String.format(Locale.ROOT, "%.1f", percent) + Wording.NO_BREAK + "%";
   }
 
   /** In words up to one and a half, rounded up to the next fraction. */

@@ -2,6 +2,7 @@ package io.frostlot.report;
 
 import io.frostlot.forecast.Meal;
 import io.frostlot.keeping.Importance;
+import io.frostlot.keeping.MealSize;
 import io.frostlot.plan.Outcome;
 import io.frostlot.supply.Item;
 
@@ -20,7 +21,10 @@ final class MealsNotMet implements Sections.Section {
     }
     if (shortfall > 0) {
       page.heading("Margins that gave way");
-      page.say("So that meals are met, the safety margins fall short by " + shortfall + " in all, in pieces and piece-days.");
+      page.say(
+          "So that meals are met, the safety margins fall short by "
+              + shortfall
+              + " in all, in pieces and piece-days.");
     }
     if (!outcome.late().isEmpty()) {
       page.heading("Meals that come late");
@@ -36,12 +40,16 @@ final class MealsNotMet implements Sections.Section {
           eater(meal, missed.count()),
           Wording.day(meal.days().best()),
           days(meal.days()),
-          Wording.decimal(meal.prey().window().least().toDouble())
-              + "-"
-              + Wording.decimal(meal.prey().window().most().toDouble()),
+          grams(meal.prey().window()),
           nearest(report, missed));
     }
     return table;
+  }
+
+  private static String grams(MealSize.Window window) {
+    return Wording.decimal(window.least().toDouble())
+        + "-"
+        + Wording.decimal(window.most().toDouble());
   }
 
   private static String days(Meal.Days days) {
@@ -61,8 +69,11 @@ final class MealsNotMet implements Sections.Section {
       return "none of a kind that it takes";
     }
     Item item = report.world().items().get(missed.nearestItem());
-    String grams = item.id() + ", " + Wording.decimal(item.grams().mean().toDouble()) + " g";
-    return missed.demand().options().isEmpty() ? grams + ": does not fit" : grams + ": not there in time";
+    return "%s, %s g: %s"
+        .formatted(
+            item.id(),
+            Wording.decimal(item.grams().mean().toDouble()),
+            missed.demand().options().isEmpty() ? "does not fit" : "not there in time");
   }
 
   private static Table late(Outcome outcome) {

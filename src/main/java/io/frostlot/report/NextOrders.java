@@ -14,8 +14,7 @@ final class NextOrders implements Sections.Section {
 
   @Override
   public void write(PlanReport report, Page page) {
-    LocalDate lastDue =
-        report.world().scenario().planning().from().plusDays(DUE_WITHIN_DAYS);
+    LocalDate lastDue = report.world().scenario().planning().from().plusDays(DUE_WITHIN_DAYS);
     List<Order> orders = report.plan().orders().stream().sorted(BY_DATE).toList();
     List<Order> due = orders.stream().filter(o -> !o.slot().ordered().isAfter(lastDue)).toList();
     List<Order> later = orders.stream().filter(o -> o.slot().ordered().isAfter(lastDue)).toList();

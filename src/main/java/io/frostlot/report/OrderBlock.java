@@ -6,10 +6,12 @@ import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.OrderTerms;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** One order as it is to be placed, unpacked and paid. */
@@ -37,11 +39,12 @@ final class OrderBlock {
     Table table = Table.of("", "", "", "");
     for (Order.Line line : order.lines()) {
       table.row(
-          "  " + line.packs() + " x " + line.pack().item().name() + ", " + line.pack().pieces() + " a pack",
+          "  %s x %s, %s a pack"
+              .formatted(line.packs(), line.pack().item().name(), line.pack().pieces()),
           grams(line.pack().item()),
           "list " + report.wording().bare(line.pack().price()),
           line.underSale().entrySet().stream()
-              .map(sale -> sale.getValue() + " under \"" + sale.getKey() + "\"")
+              .map(sale -> "%s under \"%s\"".formatted(sale.getValue(), sale.getKey()))
               .collect(Collectors.joining(", ")));
     }
     page.table(table);
@@ -57,13 +60,15 @@ final class OrderBlock {
     Books.Ledger ledger = report.books().ledger(order.slot());
     Wording wording = report.wording();
     page.amount(INDENT, "goods", wording.bare(ledger.value(OrderTerms.Base.GOODS)));
-    amountIfAny(page, wording, "discount" + discounts(order, supplier), ledger.discount().negated());
+    amountIfAny(
+        page, wording, "discount" + discounts(order, supplier), ledger.discount().negated());
     for (OrderTerms.Charge charge : OrderTerms.Charge.values()) {
       String label = charge.name().toLowerCase(Locale.ROOT).replace('_', ' ');
       amountIfAny(page, wording, label, ledger.charge(charge));
     }
     amountIfAny(page, wording, "tax", ledger.tax());
-    page.amount(INDENT, "to pay, " + wording.currency().getCurrencyCode(), wording.bare(ledger.total()));
+    page.amount(
+        INDENT, "to pay, " + wording.currency().getCurrencyCode(), wording.bare(ledger.total()));
   }
 
   private static void amountIfAny(Page page, Wording wording, String label, Money amount) {
@@ -85,44 +90,48 @@ final class OrderBlock {
     for (int i = 0; i < boxes.size(); i++) {
       BoxFill box = boxes.get(i);
       String contents =
-          box.contents().stream()
-              .map(c -> c.packs() + " x " + c.pack().item().name() + " of " + c.pack().pieces())
-              .collect(Collectors.joining(", "));
+          box.contents().stream().map(OrderBlock::content).collect(Collectors.joining(", "));
       page.hang(
-          INDENT + "box " + (i + 1) + " of " + boxes.size() + ": ",
+          INDENT + "box %s of %s: ".formatted(i + 1, boxes.size()),
           (contents.isEmpty() ? "" : contents + "; ") + full(box.tightest()));
     }
+  }
+
+  private static String content(Order.Content content) {
+    Pack pack = content.pack();
+    return "%s x %s of %s".formatted(content.packs(), pack.item().name(), pack.pieces());
   }
 
   private static String full(BoxFill.Fill fill) {
     String unit =
         switch (fill.unit()) {
-          case KILOGRAMS -> " kg";
-          case LITRES -> " l";
-          case PIECES -> " pieces";
+          case KILOGRAMS -> "kg";
+          case LITRES -> "l";
+          case PIECES -> "pieces";
           case NONE -> "";
         };
     return unit.isEmpty()
         ? "no limit stated"
-        : Wording.percent(fill.share())
-            + " full, "
-            + Wording.decimal(fill.used())
-            + " of "
-            + Wording.decimal(fill.limit())
-            + unit;
+        : "%s full, %s of %s %s"
+            .formatted(
+                Wording.percent(fill.share()),
+                Wording.decimal(fill.used()),
+                Wording.decimal(fill.limit()),
+                unit);
   }
 
   private static void freezers(PlanReport report, Order order, Page page) {
     report.plan().lots().stream()
         .filter(lot -> lot.origin().equals(new Lot.Ordered(order.slot())))
-        .collect(Collectors.groupingBy(Lot::freezer, java.util.TreeMap::new, Collectors.toList()))
-        .forEach((freezer, lots) ->
-            page.hang(
-                INDENT + "into " + freezer + ": ",
-                lots.stream().map(OrderBlock::stored).collect(Collectors.joining(", "))));
+        .collect(Collectors.groupingBy(Lot::freezer, TreeMap::new, Collectors.toList()))
+        .forEach((freezer, lots) -> page.hang(INDENT + "into " + freezer + ": ", stored(lots)));
   }
 
-  private static String stored(Lot lot) {
-    return lot.pieces() + " " + lot.item().name() + " (use\u00a0by\u00a0" + Wording.day(lot.useBy()) + ")";
+  private static String stored(List<Lot> lots) {
+    return lots.stream()
+        .map(
+            lot ->
+                "%s %s %s".formatted(lot.pieces(), lot.item().name(), Wording.useBy(lot.useBy())))
+        .collect(Collectors.joining(", "));
   }
 }

@@ -15,7 +15,7 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
       return;
     }
     page.heading("Compared with habits");
-    page.say("Each is planned as well as it can be, under the same rules.");
+    page.say("Each is planned under the same rules, in a part of the time.");
     habits.forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
   }
 
@@ -23,10 +23,8 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
     Standing shown = report.answer().plan().standing();
     int late = report.outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
     if (!habit.standing().sameBeforeMoney(shown) || habit.lateMeals() != late) {
-      return state(habit.standing(), habit.lateMeals())
-          + ", where this plan has "
-          + state(shown, late)
-          + "; so their money is not compared";
+      return "%s, where this plan has %s; so their money is not compared"
+          .formatted(state(habit.standing(), habit.lateMeals()), state(shown, late));
     }
     Interval dearer = habit.dearerBy();
     if (dearer.holdsZero()) {
@@ -63,11 +61,10 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
 
   private static String bothWays(Wording wording, Interval interval) {
     return interval.least().isPresent() && interval.most().isPresent()
-        ? " (between "
-            + wording.atMost(-interval.least().getAsDouble())
-            + " less and "
-            + wording.atMost(interval.most().getAsDouble())
-            + " more)"
+        ? " (between %s less and %s more)"
+            .formatted(
+                wording.atMost(-interval.least().getAsDouble()),
+                wording.atMost(interval.most().getAsDouble()))
         : "";
   }
 }

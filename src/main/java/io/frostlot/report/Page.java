@@ -3,7 +3,10 @@ package io.frostlot.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A page of plain text that grows downwards; nothing on it is wider than the page unless one word is. */
+/**
+ * A page of plain text that grows downwards; nothing on it is wider than the page unless one word
+ * is.
+ */
 final class Page {
   private static final int LEAST = 72;
   private static final int MOST = 120;
@@ -23,7 +26,10 @@ final class Page {
 
   /** A title across the page. */
   void title(String title) {
-    text.append(title).append('\n').append("=".repeat(Math.min(width, title.length()))).append('\n');
+    text.append(title)
+        .append('\n')
+        .append("=".repeat(Math.min(width, title.length())))
+        .append('\n');
   }
 
   void heading(String heading) {

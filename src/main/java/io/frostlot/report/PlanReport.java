@@ -17,10 +17,7 @@ import java.util.List;
  * @param changes since earlier plans, at most one; none where there is nothing to compare with
  */
 public record PlanReport(
-    Inputs inputs,
-    Answer.WithPlan answer,
-    Outcome outcome,
-    List<Changes> changes) {
+    Inputs inputs, Answer.WithPlan answer, Outcome outcome, List<Changes> changes) {
 
   public PlanReport {
     changes = List.copyOf(changes);

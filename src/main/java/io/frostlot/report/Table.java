@@ -27,7 +27,11 @@ final class Table {
   static Table of(String... headings) {
     return new Table(
         List.of(headings).stream()
-            .map(h -> h.startsWith(">") ? new Column(h.substring(1), Side.RIGHT) : new Column(h, Side.LEFT))
+            .map(
+                h ->
+                    h.startsWith(">")
+                        ? new Column(h.substring(1), Side.RIGHT)
+                        : new Column(h, Side.LEFT))
             .toList());
   }
 

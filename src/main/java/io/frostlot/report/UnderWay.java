@@ -14,14 +14,12 @@ final class UnderWay implements Sections.Section {
     page.heading("On its way already");
     for (PlacedLot lot : placed) {
       page.point(
-          lot.pieces()
-              + " "
-              + lot.item().id()
-              + " ("
-              + lot.id()
-              + "), arrives "
-              + Wording.arrival(lot.arrivesEarliest(), lot.arrivesLatest())
-              + ".");
+          "%s %s (%s), arrives %s."
+              .formatted(
+                  lot.pieces(),
+                  lot.item().id(),
+                  lot.id(),
+                  Wording.arrival(lot.arrivesEarliest(), lot.arrivesLatest())));
     }
   }
 }

@@ -28,33 +28,35 @@ final class WhatIsLeft implements Sections.Section {
   private static List<String> thrownAway(PlanReport report) {
     List<String> thrown = new ArrayList<>();
     for (Discard discard : report.plan().discards()) {
-      report.plan().lots().stream().filter(lot -> lot.id().equals(discard.lotId())).forEach(lot ->
-          thrown.add(
-              Wording.day(discard.day()) + ": " + pieces(lot, discard.pieces()) + ", to make room."));
+      report.plan().lots().stream()
+          .filter(lot -> lot.id().equals(discard.lotId()))
+          .map(lot -> pieces(lot, discard.pieces()))
+          .map(what -> "%s: %s, to make room.".formatted(Wording.day(discard.day()), what))
+          .forEach(thrown::add);
     }
     for (Leftover leftover : report.outcome().leftovers()) {
       if (leftover.reason() instanceof Leftover.PastUseBy) {
         Lot lot = leftover.lot();
-        thrown.add(
-            Wording.day(lot.useBy().plusDays(1)) + ": " + pieces(lot, leftover.pieces()) + ", past its use-by.");
+        String day = Wording.day(lot.useBy().plusDays(1));
+        thrown.add("%s: %s, past its use-by.".formatted(day, pieces(lot, leftover.pieces())));
       }
     }
     return thrown;
   }
 
   private static String pieces(Lot lot, int pieces) {
-    return pieces + " " + lot.item().id() + " from " + lot.freezer();
+    return "%s %s from %s".formatted(pieces, lot.item().id(), lot.freezer());
   }
 
+  /** What lies there at the end, by why. */
   private static Map<String, List<String>> kept(PlanReport report) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
     for (Leftover leftover : report.outcome().leftovers()) {
-      if (leftover.reason() instanceof Leftover.PastUseBy) {
-        continue;
+      if (!(leftover.reason() instanceof Leftover.PastUseBy)) {
+        Lot lot = leftover.lot();
+        kept.computeIfAbsent(why(leftover.reason()), why -> new ArrayList<>())
+            .add(pieces(lot, leftover.pieces()) + " " + Wording.useBy(lot.useBy()));
       }
-      Lot lot = leftover.lot();
-      kept.computeIfAbsent(why(leftover.reason()), why -> new ArrayList<>())
-          .add(pieces(lot, leftover.pieces()) + " (use\u00a0by\u00a0" + Wording.day(lot.useBy()) + ")");
     }
     return kept;
   }

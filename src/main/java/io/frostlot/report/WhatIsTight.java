@@ -22,12 +22,14 @@ final class WhatIsTight implements Sections.Section {
     }
     page.heading("What is tight");
     Table table = Table.of(">full", ">used", ">limit", "rule", "where");
-    tight.forEach(use -> table.row(
-        Wording.percent(use.used() / use.limit()),
-        Wording.decimal(use.used()),
-        Wording.decimal(use.limit()),
-        Wording.rule(use.rule()),
-        use.where()));
+    tight.forEach(
+        use ->
+            table.row(
+                Wording.percent(use.used() / use.limit()),
+                Wording.decimal(use.used()),
+                Wording.decimal(use.limit()),
+                Wording.rule(use.rule()),
+                use.where()));
     page.table(table);
   }
 }

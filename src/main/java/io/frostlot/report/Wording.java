@@ -30,7 +30,14 @@ record Wording(Currency currency) {
   }
 
   static String arrival(LocalDate earliest, LocalDate latest) {
-    return earliest.equals(latest) ? day(earliest) : day(earliest) + ", at the latest " + day(latest);
+    return earliest.equals(latest)
+        ? day(earliest)
+        : day(earliest) + ", at the latest " + day(latest);
+  }
+
+  /** Such as "(use by Tue 7 Jan 2031)". */
+  static String useBy(LocalDate day) {
+    return "(use by ".replace(' ', NO_BREAK) + day(day) + ")";
   }
 
   /** Such as "1 box", "2 boxes". */
@@ -61,7 +68,9 @@ record Wording(Currency currency) {
   private String inexact(double amount, RoundingMode towards) {
     int digits = Math.max(0, currency.getDefaultFractionDigits());
     BigDecimal withoutNoise = BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_EVEN);
-    return withoutNoise.setScale(digits, towards).toPlainString() + NO_BREAK + currency.getCurrencyCode();
+    return withoutNoise.setScale(digits, towards).toPlainString()
+        + NO_BREAK
+        + currency.getCurrencyCode();
   }
 
   /** One decimal, or none where it is zero. */

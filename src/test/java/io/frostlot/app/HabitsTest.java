@@ -16,7 +16,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-/** One supplier that ships on Tuesdays, ordered two days before, and a shop that is open on Mondays. */
+/**
+ * One supplier that ships on Tuesdays, ordered two days before, and a shop that is open on Mondays.
+ */
 class HabitsTest {
   private static final Budget BUDGET = new Budget(Duration.ofSeconds(10), OptionalInt.empty());
   private final World world = HandmadeRoom.world();
@@ -58,7 +60,8 @@ class HabitsTest {
   void the_time_is_shared_and_the_difference_is_an_interval() {
     List<Habit> habits = new Habits(this::answer).compare(world, shown, BUDGET, Planner.Watch.NONE);
     assertThat(budgets).containsOnly(new Budget(Duration.ofSeconds(5), OptionalInt.empty()));
-    assertThat(habits).extracting(Habit::says)
+    assertThat(habits)
+        .extracting(Habit::says)
         .containsExactly(
             "one order a month from a supplier, on the first day that it can be",
             "everything from Hillside Hatch (invented), gaps filled at the shop");

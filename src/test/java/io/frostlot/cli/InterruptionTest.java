@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A real process that is asked to end while it plans. */
 @Timeout(60)
 class InterruptionTest {
-  private static final String GOOD = "src/test/resources/io/frostlot/files/good";
+  private static final String GOOD = CommandRun.GOOD;
 
   /** Runs the commands with a planner that goes on for ever. */
   static final class Endless {
@@ -30,7 +30,8 @@ class InterruptionTest {
       interruption.install();
       Planner planner =
           (world, budget, watch) -> {
-            Answer.WithPlan found = new Answer.BestFound(OnePackPlanner.judged(world), OptionalDouble.empty());
+            Answer.WithPlan found =
+                new Answer.BestFound(OnePackPlanner.judged(world), OptionalDouble.empty());
             if (!arguments[0].equals("empty-handed")) {
               watch.found(found);
             }
@@ -40,7 +41,8 @@ class InterruptionTest {
             }
             return arguments[0].equals("empty-handed") ? new Answer.NothingFound() : found;
           };
-      Interruption.end(Commands.run(planner, terminal, interruption, "plan", GOOD, "--format", "json"));
+      Interruption.end(
+          Commands.run(planner, terminal, interruption, "plan", GOOD, "--format", "json"));
     }
 
     private static void sleep() {
@@ -76,7 +78,8 @@ class InterruptionTest {
   void the_best_plan_found_is_printed(String how) throws IOException, InterruptedException {
     Ended ended = interrupt(how);
     assertThat(ended.exitCode()).isZero();
-    assertThat(new ObjectMapper().readTree(ended.out()).get("status").asText()).isEqualTo("best-found");
+    assertThat(new ObjectMapper().readTree(ended.out()).get("status").asText())
+        .isEqualTo("best-found");
   }
 
   @Test

@@ -30,9 +30,13 @@ final class OnePackPlanner implements Planner {
     Slot slot = world.slots().get(0);
     Pack pack = world.supplier(slot.supplier()).sheet().packs().get(0);
     Order order =
-        new Order(slot, List.of(new Order.Line(pack, 1, new TreeMap<>())), Set.of(), Order.Boxes.NONE);
+        new Order(
+            slot, List.of(new Order.Line(pack, 1, new TreeMap<>())), Set.of(), Order.Boxes.NONE);
     Freezer freezer =
-        world.scenario().larder().freezers().stream().filter(Freezer::inUse).findFirst().orElseThrow();
+        world.scenario().larder().freezers().stream()
+            .filter(Freezer::inUse)
+            .findFirst()
+            .orElseThrow();
     Lot lot =
         new Lot(
             "O1",
@@ -47,7 +51,11 @@ final class OnePackPlanner implements Planner {
     books.ledger(slot).addGoods(pack.price(), false);
     books.cash("pack-prices", slot, pack.price());
     int meals =
-        world.demands().stream().filter(d -> !d.tail()).map(Demand::meal).mapToInt(m -> m.count()).sum();
+        world.demands().stream()
+            .filter(d -> !d.tail())
+            .map(Demand::meal)
+            .mapToInt(m -> m.count())
+            .sum();
     books.unmet(meals, false);
     return new Answer.Judged(new Plan(List.of(order), List.of(lot), List.of(), List.of()), books);
   }

@@ -19,8 +19,27 @@ import org.junit.jupiter.api.io.TempDir;
 class MutatedPlansTest {
   private static final int TRIES = 1500;
   private static final List<String> BITS =
-      List.of("\"", "{", "}", "[", "]", ",", ":", "0", "-1", "1e9", "null", "true", "9999999999999", "2031-02-30",
-          "\\u0000", "\n", "é", "\"item\"", "Hopper", "A1");
+      List.of(
+          "\"",
+          "{",
+          "}",
+          "[",
+          "]",
+          ",",
+          ":",
+          "0",
+          "-1",
+          "1e9",
+          "null",
+          "true",
+          "9999999999999",
+          "2031-02-30",
+          "\\u0000",
+          "\n",
+          "é",
+          "\"item\"",
+          "Hopper",
+          "A1");
   private final World world = HandmadeRoom.world();
 
   @TempDir Path folder;
@@ -39,7 +58,8 @@ class MutatedPlansTest {
     PlanFile.Reading<PlanFile> reading = PlanFile.read(file);
     if (reading instanceof PlanFile.Read<PlanFile> read) {
       read.value().outline();
-      if (read.value().plan(world) instanceof PlanFile.Refused<?> refused && refused.problems().isEmpty()) {
+      if (read.value().plan(world) instanceof PlanFile.Refused<?> refused
+          && refused.problems().isEmpty()) {
         throw new AssertionError("refused without a problem");
       }
     } else if (((PlanFile.Refused<PlanFile>) reading).problems().isEmpty()) {

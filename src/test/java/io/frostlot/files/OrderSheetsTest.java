@@ -18,10 +18,9 @@ class OrderSheetsTest {
         .containsOnlyKeys("hillside", "corner")
         .containsEntry(
             "corner",
-            "supplier,supplier_name,order_by,arrives_earliest,arrives_latest,item,kind,size_word,"
-                + "pack_count,packs,packs_under_sales,list_price,currency\r\n"
-                + "corner,Corner Shop (invented),2031-02-10,2031-02-10,2031-02-10,Mouse,mouse,adult,"
-                + "1,2,,2.20,EUR\r\n");
+            "supplier,supplier_name,order_by,arrives_earliest,arrives_latest,item,kind,size_word,pack_count,packs,packs_under_sales,list_price,currency\r\n"
+                + "corner,Corner Shop"
+                + " (invented),2031-02-10,2031-02-10,2031-02-10,Mouse,mouse,adult,1,2,,2.20,EUR\r\n");
   }
 
   @Test

@@ -30,7 +30,8 @@ class PlanJsonTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private final World world = HandmadeRoom.world();
   private final Inputs inputs = HandmadeRoom.inputs(world);
-  private final Answer found = new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95.123456));
+  private final Answer found =
+      new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95.123456));
 
   @TempDir Path folder;
 
@@ -45,7 +46,9 @@ class PlanJsonTest {
   private static List<String> breaches(JsonNode plan) {
     JsonNode schema;
     try {
-      schema = MAPPER.readTree(PlanJsonTest.class.getResourceAsStream("/io/frostlot/schema/plan.schema.json"));
+      schema =
+          MAPPER.readTree(
+              PlanJsonTest.class.getResourceAsStream("/io/frostlot/schema/plan.schema.json"));
     } catch (IOException e) {
       throw new AssertionError(e);
     }
@@ -95,7 +98,8 @@ class PlanJsonTest {
       assertThat(breaches(plan)).isEmpty();
       statuses.add(plan.get("status").asText());
     }
-    assertThat(statuses).containsExactly("proven", "best-found", "best-found", "impossible", "none");
+    assertThat(statuses)
+        .containsExactly("proven", "best-found", "best-found", "impossible", "none");
   }
 
   @Test
@@ -172,9 +176,22 @@ class PlanJsonTest {
             .replace("\"freezer\": \"Kitchen\"", "\"freezer\": \"Kitchn\"")
             .replace("\"meal\": \"Bark 2031-01-16\"", "\"meal\": \"Bark 2031-01-15\"");
     assertThat(messages(value(read(text)).plan(world)))
-        .anySatisfy(it -> assertThat(it).contains("found \"comer\", expected a supplier of the scenario. Maybe corner was meant."))
-        .anySatisfy(it -> assertThat(it).contains("found \"Kitchn\", expected a freezer of the scenario. Maybe Kitchen was meant."))
-        .anySatisfy(it -> assertThat(it).contains("found \"Bark 2031-01-15\", expected a meal of the scenario."));
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains(
+                        "found \"comer\", expected a supplier of the scenario. Maybe corner was"
+                            + " meant."))
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains(
+                        "found \"Kitchn\", expected a freezer of the scenario. Maybe Kitchen was"
+                            + " meant."))
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains("found \"Bark 2031-01-15\", expected a meal of the scenario."));
   }
 
   @Test
@@ -182,17 +199,31 @@ class PlanJsonTest {
     String text =
         PlanJson.text(inputs, found)
             .replace("\"total\": \"95.40\"", "\"total\": 95.40")
-            .replace("\"orderBy\": \"2031-02-10\",\n      \"ships\"", "\"orderBy\": \"2031-02-30\",\n      \"ships\"")
+            .replace(
+                "\"orderBy\": \"2031-02-10\",\n      \"ships\"",
+                "\"orderBy\": \"2031-02-30\",\n      \"ships\"")
             .replace("\"status\"", "\"stat\"");
     assertThat(messages(read(text)))
-        .anySatisfy(it -> assertThat(it).contains("(orders[0].total): found 95.40, expected a decimal in quotes"))
-        .anySatisfy(it -> assertThat(it).contains("(orders[1].orderBy): found \"2031-02-30\", expected a date"))
-        .anySatisfy(it -> assertThat(it).contains("found a field \"stat\", expected only known fields. Maybe status was meant."))
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains("(orders[0].total): found 95.40, expected a decimal in quotes"))
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains("(orders[1].orderBy): found \"2031-02-30\", expected a date"))
+        .anySatisfy(
+            it ->
+                assertThat(it)
+                    .contains(
+                        "found a field \"stat\", expected only known fields. Maybe status was"
+                            + " meant."))
         .anySatisfy(it -> assertThat(it).contains("no field \"status\""));
     assertThat(messages(read("{}"))).isNotEmpty();
     assertThat(messages(read("[1]"))).isNotEmpty();
     assertThat(messages(PlanFile.read(folder.resolve("nowhere.json"))))
-        .containsExactly("nowhere.json: found no such file, expected a file. Maybe its name is misspelt.");
+        .containsExactly(
+            "nowhere.json: found no such file, expected a file. Maybe its name is misspelt.");
   }
 
   @Test

@@ -24,18 +24,21 @@ class BoxFillTest {
     List<BoxFill> boxes = BoxFill.of(by(Boxing.Way.WHOLE_PACKS, 1000, "2", 60), order);
     assertThat(boxes).hasSize(2);
     assertThat(boxes.get(0).tightest().unit()).isEqualTo(BoxFill.Unit.LITRES);
-    assertThat(boxes.get(0).tightest().share()).isCloseTo(0.861, org.assertj.core.data.Offset.offset(0.001));
+    assertThat(boxes.get(0).tightest().share())
+        .isCloseTo(0.861, org.assertj.core.data.Offset.offset(0.001));
     assertThat(boxes.get(1).tightest()).isEqualTo(new BoxFill.Fill(BoxFill.Unit.PIECES, 25, 60));
   }
 
   @Test
   void boxes_counted_by_totals_are_full_but_for_the_last() {
     // 25 x 21 g + 50 x 10 g = 1.025 kg in boxes of 0.6 kg
-    Order total = new Order(order.slot(), order.lines(), order.promotions(), new Order.Boxes(2, List.of()));
+    Order total =
+        new Order(order.slot(), order.lines(), order.promotions(), new Order.Boxes(2, List.of()));
     List<BoxFill> boxes = BoxFill.of(by(Boxing.Way.BY_TOTAL, 600, "9", Pack.UNLIMITED), total);
     assertThat(boxes).extracting(box -> box.tightest().unit()).containsOnly(BoxFill.Unit.KILOGRAMS);
     assertThat(boxes.get(0).tightest().share()).isEqualTo(1);
-    assertThat(boxes.get(1).tightest().used()).isCloseTo(0.425, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(boxes.get(1).tightest().used())
+        .isCloseTo(0.425, org.assertj.core.data.Offset.offset(1e-9));
   }
 
   @Test

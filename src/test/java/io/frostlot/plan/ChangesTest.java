@@ -14,10 +14,15 @@ class ChangesTest {
 
   private static Outline.Ordered order(String supplier, int packs) {
     return new Outline.Ordered(
-        supplier, DAY, DAY.plusDays(2), new TreeMap<>(Map.of("Hopper x25", packs)), Money.of(10L * packs));
+        supplier,
+        DAY,
+        DAY.plusDays(2),
+        new TreeMap<>(Map.of("Hopper x25", packs)),
+        Money.of(10L * packs));
   }
 
-  private static Outline outline(String digest, String cost, List<Outline.Ordered> orders, String... unmet) {
+  private static Outline outline(
+      String digest, String cost, List<Outline.Ordered> orders, String... unmet) {
     return new Outline(
         digest,
         new Outline.Totals(Money.of(cost), Money.of(cost)),
@@ -35,9 +40,19 @@ class ChangesTest {
   @Test
   void only_differences_are_named() {
     Outline before =
-        outline("a", "60", List.of(order("corner", 1), order("fair", 2), order("hillside", 3)), "Amber", "Bark");
+        outline(
+            "a",
+            "60",
+            List.of(order("corner", 1), order("fair", 2), order("hillside", 3)),
+            "Amber",
+            "Bark");
     Outline after =
-        outline("b", "70", List.of(order("fair", 2), order("hillside", 4), order("valley", 1)), "Bark", "Cinder");
+        outline(
+            "b",
+            "70",
+            List.of(order("fair", 2), order("hillside", 4), order("valley", 1)),
+            "Bark",
+            "Cinder");
     Changes changes = Changes.between(before, after);
 
     assertThat(changes.stale()).isTrue();
@@ -56,11 +71,15 @@ class ChangesTest {
   void a_saving_lies_between_bound_and_cost_on_both_sides() {
     World world = HandmadeRoom.world();
     // the plan costs 103.215 with a bound of 100; the other the same with a bound of 101
-    Answer.WithPlan shown = new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(100));
-    Answer.WithPlan other = new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(101));
+    Answer.WithPlan shown =
+        new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(100));
+    Answer.WithPlan other =
+        new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(101));
     Interval dearer = Interval.dearer(other, shown);
-    assertThat(dearer.least().getAsDouble()).isCloseTo(-2.215, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(dearer.most().getAsDouble()).isCloseTo(3.215, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(dearer.least().getAsDouble())
+        .isCloseTo(-2.215, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(dearer.most().getAsDouble())
+        .isCloseTo(3.215, org.assertj.core.data.Offset.offset(1e-9));
     assertThat(dearer.holdsZero()).isTrue();
     assertThat(dearer.turned().turned()).isEqualTo(dearer);
     assertThat(Interval.between(0.01, 3).holdsZero()).isFalse();

@@ -13,9 +13,9 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * A plan for the handmade room, made by hand too (and not a good one) so that everything that can be
- * shown of a plan occurs once: a must-meal and a need that are not met, a late meal, a sale, boxes, a
- * tentative order, every reason for a leftover, and pieces thrown away.
+ * A plan for the handmade room, made by hand too (and not a good one) so that everything that can
+ * be shown of a plan occurs once: a must-meal and a need that are not met, a late meal, a sale,
+ * boxes, a tentative order, every reason for a leftover, and pieces thrown away.
  */
 public final class HandmadePlan {
   private HandmadePlan() {}
@@ -48,14 +48,28 @@ public final class HandmadePlan {
             new Order.Boxes(
                 2,
                 List.of(
-                    List.of(new Order.Content(HandmadeRoom.ADULTS, 1), new Order.Content(HandmadeRoom.HOPPERS, 1)),
+                    List.of(
+                        new Order.Content(HandmadeRoom.ADULTS, 1),
+                        new Order.Content(HandmadeRoom.HOPPERS, 1)),
                     List.of(new Order.Content(HandmadeRoom.HOPPERS, 1)))));
     Order fetched =
-        new Order(second, List.of(new Order.Line(HandmadeRoom.SINGLE, 2, new TreeMap<>())), Set.of(), Order.Boxes.NONE);
+        new Order(
+            second,
+            List.of(new Order.Line(HandmadeRoom.SINGLE, 2, new TreeMap<>())),
+            Set.of(),
+            Order.Boxes.NONE);
     LocalDate inHand = LocalDate.parse("2030-12-01");
     List<Lot> lots =
         List.of(
-            new Lot("A1", HandmadeRoom.ADULT, 18, "Kitchen", inHand, inHand, LocalDate.parse("2031-03-01"), new Lot.InHand("A1")),
+            new Lot(
+                "A1",
+                HandmadeRoom.ADULT,
+                18,
+                "Kitchen",
+                inHand,
+                inHand,
+                LocalDate.parse("2031-03-01"),
+                new Lot.InHand("A1")),
             new Lot(
                 "P1",
                 HandmadeRoom.HOPPER,
@@ -90,16 +104,29 @@ public final class HandmadePlan {
   private static List<Feeding> feedings() {
     List<Feeding> feedings = new ArrayList<>();
     feedings.add(feeding("Amber 2031-01-10", "2031-01-11", HandmadeRoom.ADULT, "A1"));
-    List.of("01-17", "01-24", "01-31", "02-07", "02-14", "02-21", "02-28").forEach(
-        day -> feedings.add(feeding("Amber 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "A1")));
-    List.of("01-16", "01-23", "01-30").forEach(
-        day -> feedings.add(feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.HOPPER, "O2")));
-    List.of("02-06", "02-13", "02-20", "02-27").forEach(
-        day -> feedings.add(feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "A1")));
-    List.of("03-07", "03-14", "03-21", "03-28").forEach(
-        day -> feedings.add(feeding("Amber 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "O1")));
-    List.of("03-06", "03-13", "03-20").forEach(
-        day -> feedings.add(feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "O1")));
+    List.of("01-17", "01-24", "01-31", "02-07", "02-14", "02-21", "02-28")
+        .forEach(
+            day ->
+                feedings.add(
+                    feeding("Amber 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "A1")));
+    List.of("01-16", "01-23", "01-30")
+        .forEach(
+            day ->
+                feedings.add(
+                    feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.HOPPER, "O2")));
+    List.of("02-06", "02-13", "02-20", "02-27")
+        .forEach(
+            day ->
+                feedings.add(feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "A1")));
+    List.of("03-07", "03-14", "03-21", "03-28")
+        .forEach(
+            day ->
+                feedings.add(
+                    feeding("Amber 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "O1")));
+    List.of("03-06", "03-13", "03-20")
+        .forEach(
+            day ->
+                feedings.add(feeding("Bark 2031-" + day, "2031-" + day, HandmadeRoom.ADULT, "O1")));
     feedings.sort(java.util.Comparator.comparing(Feeding::day));
     return feedings;
   }
@@ -110,9 +137,9 @@ public final class HandmadePlan {
   }
 
   /**
-   * The bill, by hand: hoppers 14.25 less 10 % are 12.83 a pack; goods 20.50 + 25.66 = 46.16; two boxes
-   * 29 + 10 and 2 x 2 packing; tax 7 % of 89.16 is 6.24; 95.40 in all. Two single mice are 4.40. The last
-   * tail meal is bought at 20.50 / 25 = 0.82.
+   * The bill, by hand: hoppers 14.25 less 10 % are 12.83 a pack; goods 20.50 + 25.66 = 46.16; two
+   * boxes 29 + 10 and 2 x 2 packing; tax 7 % of 89.16 is 6.24; 95.40 in all. Two single mice are
+   * 4.40. The last tail meal is bought at 20.50 / 25 = 0.82.
    */
   public static Books books(World world) {
     Books books = new Books();

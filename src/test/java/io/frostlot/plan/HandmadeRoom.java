@@ -1,7 +1,7 @@
 package io.frostlot.plan;
 
-import io.frostlot.forecast.Need;
 import io.frostlot.forecast.Meal;
+import io.frostlot.forecast.Need;
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
 import io.frostlot.keeping.Importance;
@@ -46,10 +46,12 @@ public final class HandmadeRoom {
 
   private HandmadeRoom() {}
 
-  private static Item item(String supplier, String name, String word, int least, int mean, int most) {
+  private static Item item(
+      String supplier, String name, String word, int least, int mean, int most) {
     Item.Spread spread =
         new Item.Spread(Grams.of(least), Grams.of(mean), Grams.of(most), word.equals("hopper"));
-    return new Item(supplier + "/" + name, name, "mouse", word, spread, Litres.ofPrey(Grams.of(mean)));
+    return new Item(
+        supplier + "/" + name, name, "mouse", word, spread, Litres.ofPrey(Grams.of(mean)));
   }
 
   private static Pack pack(Item item, int pieces, String price) {
@@ -150,7 +152,12 @@ public final class HandmadeRoom {
     LocalDate openDay = LocalDate.parse("2031-02-20");
     Need chicks =
         new Need(
-            "Open day", "chick", Grams.of(30), Grams.of(50), 4, new Meal.Days(openDay, openDay, openDay));
+            "Open day",
+            "chick",
+            Grams.of(30),
+            Grams.of(50),
+            4,
+            new Meal.Days(openDay, openDay, openDay));
     return World.of(
         new Scenario(
             "the reading room",
@@ -159,10 +166,26 @@ public final class HandmadeRoom {
             new Scenario.Collection(List.of(amber(), bark()), List.of(chicks)),
             new Scenario.Larder(
                 List.of(
-                    new Freezer("Kitchen", Litres.of(new java.math.BigDecimal("2")), "household", Freezer.Life.of(91), true),
-                    new Freezer("Chest", Litres.of(new java.math.BigDecimal("3")), "deep", Freezer.Life.of(182), true)),
+                    new Freezer(
+                        "Kitchen",
+                        Litres.of(new java.math.BigDecimal("2")),
+                        "household",
+                        Freezer.Life.of(91),
+                        true),
+                    new Freezer(
+                        "Chest",
+                        Litres.of(new java.math.BigDecimal("3")),
+                        "deep",
+                        Freezer.Life.of(182),
+                        true)),
                 List.of(
-                    new StockLot("A1", ADULT, 18, "Kitchen", LocalDate.parse("2030-12-01"), LocalDate.parse("2031-03-01"))),
+                    new StockLot(
+                        "A1",
+                        ADULT,
+                        18,
+                        "Kitchen",
+                        LocalDate.parse("2030-12-01"),
+                        LocalDate.parse("2031-03-01"))),
                 List.of(new PlacedLot("P1", HOPPER, 4, FIRST.plusDays(7), FIRST.plusDays(8)))),
             List.of(hillside(), corner()),
             List.of(),
@@ -176,6 +199,8 @@ public final class HandmadeRoom {
 
   public static Inputs inputs(World world) {
     return new Inputs(
-        world, DIGEST, List.of("corner: the prices are of 2030-08-01, more than 120 days before 2031-01-06."));
+        world,
+        DIGEST,
+        List.of("corner: the prices are of 2030-08-01, more than 120 days before 2031-01-06."));
   }
 }

@@ -31,9 +31,11 @@ class OutcomeTest {
     // a mouse of 21 g takes 21 / 450 = 0.046667 l, a hopper of 10 g 0.022222 l
     assertThat(freezer("Kitchen").on(day("2031-01-06"))).isEqualTo(new Litres(18 * 46_667));
     assertThat(freezer("Chest").on(day("2031-01-12"))).isEqualTo(Litres.ZERO);
-    assertThat(freezer("Chest").on(day("2031-01-15"))).isEqualTo(new Litres(25 * 46_667 + 54 * 22_222));
+    assertThat(freezer("Chest").on(day("2031-01-15")))
+        .isEqualTo(new Litres(25 * 46_667 + 54 * 22_222));
     // one hopper is eaten on the 16th, after the check of that day
-    assertThat(freezer("Chest").on(day("2031-01-17"))).isEqualTo(new Litres(25 * 46_667 + 53 * 22_222));
+    assertThat(freezer("Chest").on(day("2031-01-17")))
+        .isEqualTo(new Litres(25 * 46_667 + 53 * 22_222));
     assertThat(freezer("Kitchen").peakDay()).isEqualTo(day("2031-01-06"));
     assertThat(freezer("Chest").byDay()).hasSize(56);
   }
@@ -66,7 +68,8 @@ class OutcomeTest {
         .filter(it -> world.scenario().planning().contains(it.day()))
         .flatMap(it -> it.draws().stream())
         .forEach(it -> pieces.merge(it.lotId(), it.pieces(), Integer::sum));
-    plan.lots().forEach(lot -> assertThat(pieces.get(lot.id())).as(lot.id()).isEqualTo(lot.pieces()));
+    plan.lots()
+        .forEach(lot -> assertThat(pieces.get(lot.id())).as(lot.id()).isEqualTo(lot.pieces()));
   }
 
   @Test
@@ -81,7 +84,10 @@ class OutcomeTest {
     // after 1 February Bark takes 17 to 27 g; only hoppers of 10 g are there
     Demand none =
         new Demand(
-            world.demandsById().get("Bark 2031-02-06").meal(), List.of(), false, io.frostlot.units.Money.ZERO);
+            world.demandsById().get("Bark 2031-02-06").meal(),
+            List.of(),
+            false,
+            io.frostlot.units.Money.ZERO);
     World poor = new World(world.scenario(), List.of(none), world.slots(), world.items());
     assertThat(Outcome.of(poor, new Plan(List.of(), List.of(), List.of(), List.of())).missed())
         .extracting(Outcome.Missed::nearestItem)

@@ -41,17 +41,20 @@ class HowSureTest {
 
   @Test
   void a_gap_is_told_in_money_percent_and_box_charges() {
-    // 103.215 - 95.995 = 7.22; of 99.80 + 2.595 = 102.395 that is 7.05 %; a box charge is 43 / 2 = 21.50
+    // 103.215 - 95.995 = 7.22; of 99.80 + 2.595 = 102.395 that is 7.05 %; a box charge is 43 / 2 =
+    // 21.50
     Answer.WithPlan answer =
         new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95.995));
     assertThat(letter(answer))
         .contains(
-            "at most 7.22 EUR above the best possible (7.1 % of cash and reckoned; a third of a box charge)");
+            "at most 7.22 EUR above the best possible (7.1 % of cash and reckoned; a third of a box"
+                + " charge)");
   }
 
   @Test
   void a_proven_plan_is_called_so_and_only_a_proven_one() {
-    assertThat(letter(new Answer.Proven(HandmadePlan.judged(world), 103.215))).contains("Proven best:");
+    assertThat(letter(new Answer.Proven(HandmadePlan.judged(world), 103.215)))
+        .contains("Proven best:");
     assertThat(letter(new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(103.215))))
         .doesNotContain("roven best");
   }

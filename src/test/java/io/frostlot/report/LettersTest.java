@@ -114,10 +114,11 @@ class LettersTest {
   @ValueSource(ints = {72, 73, 80, 99, 119, 120})
   void no_line_is_wider_than_the_page_or_has_anything_but_plain_characters(int width) {
     assertThat((full().text(width) + full().habits(habits(), width)).lines())
-        .allSatisfy(line -> {
-          assertThat(line.length()).as(line).isLessThanOrEqualTo(width);
-          assertThat(line).matches("[\\x20-\\x7e]*").doesNotEndWith(" ");
-        });
+        .allSatisfy(
+            line -> {
+              assertThat(line.length()).as(line).isLessThanOrEqualTo(width);
+              assertThat(line).matches("[\\x20-\\x7e]*").doesNotEndWith(" ");
+            });
   }
 
   @Test

@@ -20,7 +20,8 @@ class OtherHabitsTest {
   private final World world = HandmadeRoom.world();
 
   private String letter(int unmetMust, int late, Interval dearerBy) {
-    Answer.WithPlan answer = new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95));
+    Answer.WithPlan answer =
+        new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95));
     Habit habit =
         new Habit("a habit", new Standing(unmetMust, 0, 0, Money.of(140)), late, dearerBy);
     Outcome outcome = Outcome.of(world, answer.plan().plan());
@@ -33,7 +34,8 @@ class OtherHabitsTest {
   void a_difference_is_a_range_rounded_outwards() {
     assertThat(letter(5, 1, Interval.between(34.109, 41.001)))
         .contains("a habit: costs 34.10 EUR to 41.01 EUR more.");
-    assertThat(letter(5, 1, Interval.between(-4.2, -4.2))).contains("a habit: costs 4.20 EUR less.");
+    assertThat(letter(5, 1, Interval.between(-4.2, -4.2)))
+        .contains("a habit: costs 4.20 EUR less.");
     assertThat(letter(5, 1, new Interval(OptionalDouble.of(3), OptionalDouble.empty())))
         .contains("a habit: costs at least 3.00 EUR more.");
   }
@@ -41,7 +43,8 @@ class OtherHabitsTest {
   @Test
   void where_zero_lies_inside_nothing_is_told() {
     assertThat(letter(5, 1, Interval.between(-1.2, 4)))
-        .contains("a habit: cannot tell which costs less (between 1.20 EUR less and 4.00 EUR more).");
+        .contains(
+            "a habit: cannot tell which costs less (between 1.20 EUR less and 4.00 EUR more).");
     assertThat(letter(5, 1, new Interval(OptionalDouble.empty(), OptionalDouble.of(4))))
         .contains("a habit: cannot tell which costs less.");
   }
@@ -49,7 +52,8 @@ class OtherHabitsTest {
   @Test
   void money_is_not_compared_where_meals_differ() {
     assertThat(letter(4, 1, Interval.between(34, 41)))
-        .contains("a habit: 4 must-meals unmet, 1 meal late, where this plan has 5 must-meals unmet,")
+        .contains(
+            "a habit: 4 must-meals unmet, 1 meal late, where this plan has 5 must-meals unmet,")
         .contains("so their money is not compared")
         .doesNotContain("34.00");
     assertThat(letter(5, 0, Interval.between(34, 41))).doesNotContain("34.00");
