@@ -1,0 +1,211 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
+import io.frostlot.storage.StockLot;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The variables that rules share.
+ *
+ * <table>
+ * <caption>Symbols</caption>
+ * <tr><th>symbol</th><th>meaning</th><th>unit</th><th>bounds</th></tr>
+ * <tr><td>open(o)</td><td>order o is placed</td><td>-</td><td>0, 1</td></tr>
+ * <tr><td>count(o, p)</td><td>packs of row p in order o</td><td>packs</td><td>whole, 0 .. useful</td></tr>
+ * <tr><td>atStep(o, p, l)</td><td>of these at price step l</td><td>packs</td><td>whole</td></tr>
+ * <tr><td>boxes(o)</td><td>boxes charged for</td><td>boxes</td><td>whole, 0 .. most</td></tr>
+ * <tr><td>put(part, f)</td><td>pieces of an arrival put into freezer f</td><td>pieces</td><td>&gt;= 0</td></tr>
+ * <tr><td>stock(i, f, k), thrown(i, f, k)</td><td>see {@link Flow}</td><td>pieces</td><td>&gt;= 0</td></tr>
+ * <tr><td>served(c, x)</td><td>meals of class c served by choice x</td><td>meals</td><td>whole, 0 .. count</td></tr>
+ * <tr><td>drawn(i, f, s)</td><td>pieces of item i eaten from freezer f in segment s</td><td>pieces</td><td>&gt;= 0</td></tr>
+ * <tr><td>missed(c)</td><td>meals of class c unmet, or bought in the tail</td><td>meals</td><td>whole, 0 .. count</td></tr>
+ * </table>
+ */
+final class Decisions {
+  private final World world;
+  private final Timeline timeline;
+  private final SortedMap<Slot, OrderDecisions> orders = new TreeMap<>();
+  private final Map<String, List<Flow>> flows = new LinkedHashMap<>();
+  private final List<DemandClass> classes;
+  private final List<Served> served = new ArrayList<>();
+
+  /**
+   * The service of one class.
+   *
+   * @param byChoice one variable per choice of the class
+   * @param missed unmet, or bought in the tail
+   */
+  record Served(DemandClass demandClass, List<Var> byChoice, Var missed) {}
+
+  Decisions(World world, Model model) {
+    this.world = world;
+    timeline = new Timeline(world);
+    UsefulPacks useful = new UsefulPacks(world, timeline);
+    for (Slot slot : world.slots()) {
+      Supplier supplier = world.supplier(slot.supplier());
+      OrderDecisions order = new OrderDecisions(slot, supplier, model);
+      for (Pack pack : supplier.sheet().packs()) {
+        int most = useful.most(slot, supplier, pack);
+        if (most > 0) {
+          order.add(pack, most, model);
+        }
+      }
+      if (!order.packs().isEmpty()) {
+        orders.put(slot, order);
+      }
+    }
+    createFlows(model);
+    classes = new DemandClasses(timeline, this::mayBeThere).merge(world.demands());
+    serve(model);
+  }
+
+  private void createFlows(Model model) {
+    List<Freezer> inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    for (StockLot lot : world.scenario().larder().stock()) {
+      int useBy = Timeline.day(lot.useBy());
+      if (useBy >= timeline.first()) {
+        flow(lot.item(), world.freezer(lot.freezer()), model)
+            .add(
+                new Flow.Part(
+                    timeline.first(), timeline.first(), useBy, true, Linear.constant(lot.pieces())),
+                model);
+      }
+    }
+    for (PlacedLot lot : world.scenario().larder().placed()) {
+      Arrival arrival =
+          new Arrival(lot.item(), lot.arrivesEarliest().toEpochDay(), lot.arrivesLatest().toEpochDay());
+      put(arrival, Linear.constant(lot.pieces()), inUse, model);
+    }
+    for (OrderDecisions order : orders.values()) {
+      Slot slot = order.slot();
+      order.packs().keySet().stream().map(Pack::item).distinct().forEach(item ->
+          put(
+              new Arrival(item, slot.arrivesEarliest().toEpochDay(), slot.arrivesLatest().toEpochDay()),
+              order.pieces(item),
+              inUse,
+              model));
+    }
+  }
+
+  private record Arrival(Item item, long earliest, long latest) {}
+
+  /** Splits what arrives over the freezers in use. */
+  private void put(Arrival arrival, Linear pieces, List<Freezer> inUse, Model model) {
+    Linear left = pieces.copy();
+    for (Freezer freezer : inUse) {
+      Linear share = pieces;
+      if (inUse.size() > 1) {
+        Var put = model.real(0, Model.INFINITY);
+        share = Linear.of(put);
+        left.plus(-1, put);
+      }
+      int useBy = (int) arrival.earliest() + freezer.lifeDays(arrival.item()) - 1;
+      flow(arrival.item(), freezer, model)
+          .add(
+              new Flow.Part((int) arrival.earliest(), (int) arrival.latest(), useBy, false, share),
+              model);
+    }
+    if (inUse.size() > 1) {
+      model.equal(EveryPiece.ID, left, 0);
+    }
+  }
+
+  private Flow flow(Item item, Freezer freezer, Model model) {
+    List<Flow> ofItem = flows.computeIfAbsent(item.id(), k -> new ArrayList<>());
+    return ofItem.stream()
+        .filter(flow -> flow.freezer().equals(freezer))
+        .findFirst()
+        .orElseGet(() -> {
+          Flow flow = new Flow(item, freezer, timeline.of(item), model);
+          ofItem.add(flow);
+          return flow;
+        });
+  }
+
+  private boolean mayBeThere(Option option, int day) {
+    return day >= timeline.first()
+        && day <= timeline.last()
+        && flowsOf(option.item()).stream()
+            .flatMap(flow -> flow.parts().stream())
+            .anyMatch(part -> part.coversDays(day, day));
+  }
+
+  private void serve(Model model) {
+    Map<Item, Linear[]> eaten = new LinkedHashMap<>();
+    for (DemandClass c : classes) {
+      List<Var> byChoice = new ArrayList<>();
+      for (DemandClass.Choice choice : c.choices()) {
+        Var meals = model.whole(0, c.count());
+        byChoice.add(meals);
+        Item item = choice.option().item();
+        Linear[] bySegment = eaten.computeIfAbsent(item, i -> new Linear[timeline.of(i).segments().length]);
+        if (bySegment[choice.segment()] == null) {
+          bySegment[choice.segment()] = new Linear();
+        }
+        bySegment[choice.segment()].plus(choice.option().pieces(), meals);
+      }
+      served.add(new Served(c, List.copyOf(byChoice), model.whole(0, c.count())));
+    }
+    eaten.forEach((item, bySegment) -> draw(item, bySegment, model));
+  }
+
+  /** What the meals of an item take is taken from its freezers. */
+  private void draw(Item item, Linear[] bySegment, Model model) {
+    List<Flow> from = flowsOf(item);
+    for (int s = 0; s < bySegment.length; s++) {
+      if (bySegment[s] == null) {
+        continue;
+      }
+      Linear left = bySegment[s].copy();
+      for (Flow flow : from) {
+        if (from.size() == 1) {
+          flow.eaten(s).plus(bySegment[s]);
+        } else {
+          Var drawn = model.real(0, Model.INFINITY);
+          flow.eaten(s).plus(1, drawn);
+          left.plus(-1, drawn);
+        }
+      }
+      if (from.size() > 1) {
+        model.equal(EveryPiece.ID, left, 0);
+      }
+    }
+  }
+
+  World world() {
+    return world;
+  }
+
+  Timeline timeline() {
+    return timeline;
+  }
+
+  SortedMap<Slot, OrderDecisions> orders() {
+    return orders;
+  }
+
+  List<Served> served() {
+    return served;
+  }
+
+  List<Flow> flowsOf(Item item) {
+    return flows.getOrDefault(item.id(), List.of());
+  }
+
+  /** All flows, by item. */
+  List<Flow> flows() {
+    return flows.values().stream().flatMap(List::stream).toList();
+  }
+}

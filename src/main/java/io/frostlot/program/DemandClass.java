@@ -1,0 +1,33 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.plan.Demand;
+import io.frostlot.units.Money;
+import java.util.List;
+
+/**
+ * Meals that the program need not tell apart: same choices, same importance, same tail price.
+ *
+ * @param members the demands, in canonical order
+ * @param choices ways and times to serve one meal
+ * @param must counts among the must-meals
+ * @param tail may be bought at {@code tailPrice}
+ */
+record DemandClass(
+    List<Demand> members, List<Choice> choices, boolean must, boolean tail, Money tailPrice) {
+  DemandClass {
+    members = List.copyOf(members);
+    choices = List.copyOf(choices);
+  }
+
+  /**
+   * One option in one segment of its item.
+   *
+   * @param lateDays of the best day in that segment
+   */
+  record Choice(Option option, int segment, long lateDays) {}
+
+  int count() {
+    return members.stream().mapToInt(d -> d.meal().count()).sum();
+  }
+}

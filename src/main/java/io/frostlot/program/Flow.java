@@ -1,0 +1,138 @@
+package io.frostlot.program;
+
+import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Item;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One item in one freezer over time, in pieces.
+ *
+ * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals on
+ * its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at the
+ * start of the next; {@code eaten[s]} is what the meals of segment s take.
+ */
+final class Flow {
+  private final Item item;
+  private final Freezer freezer;
+  private final ItemDays days;
+  private final List<Part> parts = new ArrayList<>();
+  private final Var[] stock;
+  private final Linear[] thrown;
+  private final Linear[] eaten;
+
+  /**
+   * Pieces that come together.
+   *
+   * @param earliest takes room from this day
+   * @param latest can be eaten from this day
+   * @param useBy last usable day
+   * @param inHand there before the first day, so never "a delivery"
+   */
+  record Part(int earliest, int latest, int useBy, boolean inHand, Linear pieces) {
+    /** Usable on every day of a span. */
+    boolean coversDays(int from, int to) {
+      return latest <= from && useBy >= to;
+    }
+  }
+
+  Flow(Item item, Freezer freezer, ItemDays days, Model model) {
+    this.item = item;
+    this.freezer = freezer;
+    this.days = days;
+    stock = new Var[days.intervals().length];
+    thrown = new Linear[days.intervals().length];
+    eaten = new Linear[days.segments().length];
+    for (int k = 0; k < stock.length; k++) {
+      stock[k] = model.real(0, Model.INFINITY);
+      thrown[k] = new Linear();
+    }
+    for (int s = 0; s < eaten.length; s++) {
+      eaten[s] = new Linear();
+    }
+  }
+
+  /** Adds pieces that come; on their day some of them, or others, may be marked for throwing away. */
+  void add(Part part, Model model) {
+    parts.add(part);
+    int k = days.interval(part.latest());
+    if (!part.inHand() && part.latest() <= days.last() && thrown[k].hasNoTerms()) {
+      thrown[k].plus(1, model.real(0, Model.INFINITY));
+    }
+  }
+
+  Item item() {
+    return item;
+  }
+
+  Freezer freezer() {
+    return freezer;
+  }
+
+  ItemDays days() {
+    return days;
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  Var stock(int interval) {
+    return stock[interval];
+  }
+
+  Linear thrown(int interval) {
+    return thrown[interval];
+  }
+
+  Linear eaten(int segment) {
+    return eaten[segment];
+  }
+
+  int intervals() {
+    return stock.length;
+  }
+
+  /** Pieces that can be eaten from the first day of an interval on. */
+  Linear arriving(int interval) {
+    Linear sum = new Linear();
+    int from = days.intervals()[interval];
+    for (Part part : parts) {
+      if (part.latest() == from) {
+        sum.plus(part.pieces());
+      }
+    }
+    return sum;
+  }
+
+  /** What the meals of an interval take, up to and without a day. */
+  Linear eatenBefore(int interval, int day) {
+    Linear sum = new Linear();
+    for (int s = days.segment(days.intervals()[interval]);
+        s < eaten.length && days.segments()[s] < day && days.segmentEnd(s) <= days.intervalEnd(interval);
+        s++) {
+      sum.plus(eaten[s]);
+    }
+    return sum;
+  }
+
+  Linear eatenIn(int interval) {
+    return eatenBefore(interval, days.intervalEnd(interval) + 1);
+  }
+
+  /** Pieces that take room on a day before its meals; after them where {@code afterMeals}. */
+  Linear present(int day, boolean afterMeals) {
+    int interval = days.interval(day);
+    Linear sum = Linear.of(stock[interval]);
+    if (day == days.intervals()[interval]) {
+      sum.plus(thrown[interval]);
+    }
+    sum.minus(eatenBefore(interval, afterMeals ? day + 1 : day));
+    for (Part part : parts) {
+      if (part.earliest() <= day && day < part.latest()) {
+        sum.plus(part.pieces());
+      }
+    }
+    return sum;
+  }
+}

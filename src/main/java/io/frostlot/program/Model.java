@@ -1,0 +1,90 @@
+package io.frostlot.program;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A mixed-integer linear program as plain numbers, one objective per {@link Level}; knows no solver
+ * and no prey. Rows carry the id of the rule that imposed them.
+ */
+final class Model {
+  static final double INFINITY = Double.POSITIVE_INFINITY;
+
+  private final List<Column> columns = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
+  private final Map<Level, Linear> objectives = new EnumMap<>(Level.class);
+
+  Model() {
+    for (Level level : Level.values()) {
+      objectives.put(level, new Linear());
+    }
+  }
+
+  /**
+   * A variable.
+   *
+   * @param whole takes whole numbers only
+   */
+  record Column(double least, double most, boolean whole) {}
+
+  /** least <= terms <= most, the constant already moved over. */
+  record Row(String rule, Linear.Terms terms, double least, double most) {}
+
+  Var whole(double least, double most) {
+    columns.add(new Column(least, most, true));
+    return new Var(columns.size() - 1);
+  }
+
+  Var real(double least, double most) {
+    columns.add(new Column(least, most, false));
+    return new Var(columns.size() - 1);
+  }
+
+  Var yesNo() {
+    return whole(0, 1);
+  }
+
+  void bound(Var variable, double least, double most) {
+    columns.set(variable.index(), new Column(least, most, column(variable).whole()));
+  }
+
+  Column column(Var variable) {
+    return columns.get(variable.index());
+  }
+
+  /** A row; an expression without terms that cannot hold becomes a row that cannot hold. */
+  void row(String rule, double least, Linear expression, double most) {
+    double constant = expression.constant();
+    rows.add(new Row(rule, expression.terms(), least - constant, most - constant));
+  }
+
+  void atMost(String rule, Linear left, double right) {
+    row(rule, -INFINITY, left, right);
+  }
+
+  void atLeast(String rule, Linear left, double right) {
+    row(rule, right, left, INFINITY);
+  }
+
+  void equal(String rule, Linear left, double right) {
+    row(rule, right, left, right);
+  }
+
+  void minimise(Level level, Linear amount) {
+    objectives.get(level).plus(amount);
+  }
+
+  Linear objective(Level level) {
+    return objectives.get(level);
+  }
+
+  List<Column> columns() {
+    return columns;
+  }
+
+  List<Row> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,101 @@
+package io.frostlot.program;
+
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.PriceBreak;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The decisions of one possible order, and the running values that pricing rules write and read. */
+final class OrderDecisions {
+  private final Slot slot;
+  private final Supplier supplier;
+  private final Var open;
+  private final Map<Pack, PackDecision> packs = new LinkedHashMap<>();
+  private final Map<String, Var> promotions = new LinkedHashMap<>();
+  private final OrderSums sums = new OrderSums();
+  private final Var boxes;
+
+  /**
+   * Packs of one row of the price sheet.
+   *
+   * @param count packs bought, whole
+   * @param atStep packs at the regular price, then at each step of its price break; they sum to
+   *     {@code count}
+   */
+  record PackDecision(Pack pack, Var count, List<Var> atStep, PriceBreak priceBreak) {}
+
+  OrderDecisions(Slot slot, Supplier supplier, Model model) {
+    this.slot = slot;
+    this.supplier = supplier;
+    open = model.yesNo();
+    int mostBoxes = supplier.isPickUp() ? 0 : supplier.boxing().mostBoxes();
+    boxes = model.whole(0, mostBoxes);
+  }
+
+  /** Adds a row of the price sheet that may be bought up to a number of packs. */
+  void add(Pack pack, int most, Model model) {
+    PriceBreak priceBreak =
+        supplier.sheet().breaks().stream()
+            .filter(b -> b.packId().equals(pack.id()))
+            .findFirst()
+            .orElse(new PriceBreak(pack.id(), PriceBreak.Counting.ALL_UNITS, List.of()));
+    Var count = model.whole(0, most);
+    List<Var> atStep = new ArrayList<>();
+    if (priceBreak.steps().isEmpty()) {
+      atStep.add(count);
+    } else {
+      for (int step = 0; step <= priceBreak.steps().size(); step++) {
+        atStep.add(model.whole(0, most));
+      }
+    }
+    packs.put(pack, new PackDecision(pack, count, List.copyOf(atStep), priceBreak));
+  }
+
+  /** Is a promotion taken by this order? Created when first asked for. */
+  Var promotion(String id, Model model) {
+    return promotions.computeIfAbsent(id, k -> model.yesNo());
+  }
+
+  Map<String, Var> promotions() {
+    return promotions;
+  }
+
+  Slot slot() {
+    return slot;
+  }
+
+  Supplier supplier() {
+    return supplier;
+  }
+
+  Var open() {
+    return open;
+  }
+
+  Var boxes() {
+    return boxes;
+  }
+
+  Map<Pack, PackDecision> packs() {
+    return packs;
+  }
+
+  OrderSums sums() {
+    return sums;
+  }
+
+  Linear pieces(Item item) {
+    Linear sum = new Linear();
+    for (PackDecision pack : packs.values()) {
+      if (pack.pack().item().equals(item)) {
+        sum.plus(pack.pack().pieces(), pack.count());
+      }
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,137 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
+import io.frostlot.storage.StockLot;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Slot;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * Where time must be broken, item by item: the program looks at stock only where something about the
+ * item can change, which loses nothing.
+ *
+ * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by: within
+ * one, stock only falls. A <em>segment</em> is a part of an interval that the freezer check, the
+ * safety cover or the holding charge tells apart: meals within one segment are interchangeable.
+ */
+final class Timeline {
+  private final World world;
+  private final Map<String, ItemDays> byItem = new HashMap<>();
+  private final int[] checkDays;
+  private final int first;
+  private final int last;
+
+  Timeline(World world) {
+    this.world = world;
+    first = day(world.scenario().planning().from());
+    last = day(world.scenario().planning().to()) + world.scenario().policy().tail().days();
+    checkDays = findCheckDays();
+    Map<String, List<Slot>> slots = slotsByItem(world);
+    for (Item item : world.items().values()) {
+      byItem.put(item.id(), itemDays(item, slots.getOrDefault(item.id(), List.of())));
+    }
+  }
+
+  /** Days since the epoch. */
+  static int day(LocalDate date) {
+    return (int) date.toEpochDay();
+  }
+
+  static LocalDate date(int day) {
+    return LocalDate.ofEpochDay(day);
+  }
+
+  private int[] findCheckDays() {
+    TreeSet<Integer> days = new TreeSet<>();
+    days.add(first);
+    world.slots().forEach(slot -> days.add(day(slot.arrivesEarliest())));
+    world.scenario().larder().placed().forEach(p -> days.add(day(p.arrivesEarliest())));
+    return days.stream().mapToInt(d -> d).toArray();
+  }
+
+  private static Map<String, List<Slot>> slotsByItem(World world) {
+    Map<String, List<Slot>> byItem = new HashMap<>();
+    for (Slot slot : world.slots()) {
+      world.supplier(slot.supplier()).sheet().packs().stream()
+          .map(pack -> pack.item().id())
+          .distinct()
+          .forEach(id -> byItem.computeIfAbsent(id, k -> new ArrayList<>()).add(slot));
+    }
+    return byItem;
+  }
+
+  private ItemDays itemDays(Item item, List<Slot> slots) {
+    List<Period> arrivals = new ArrayList<>();
+    slots.forEach(slot -> arrivals.add(new Period(slot.arrivesEarliest(), slot.arrivesLatest())));
+    for (PlacedLot placed : world.scenario().larder().placed()) {
+      if (placed.item().equals(item)) {
+        arrivals.add(new Period(placed.arrivesEarliest(), placed.arrivesLatest()));
+      }
+    }
+    TreeSet<Integer> intervals = new TreeSet<>(List.of(first));
+    for (Period arrival : arrivals) {
+      intervals.add(day(arrival.to()));
+      for (Freezer freezer : world.scenario().larder().freezers()) {
+        intervals.add(day(freezer.useBy(item, arrival.from())) + 1);
+      }
+    }
+    for (StockLot lot : world.scenario().larder().stock()) {
+      if (lot.item().equals(item)) {
+        intervals.add(day(lot.useBy()) + 1);
+      }
+    }
+    TreeSet<Integer> segments = new TreeSet<>(intervals);
+    addSegments(segments, arrivals);
+    return new ItemDays(within(intervals), within(segments), last);
+  }
+
+  private void addSegments(TreeSet<Integer> segments, List<Period> arrivals) {
+    Policy policy = world.scenario().policy();
+    int shift = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
+    for (int check : checkDays) {
+      segments.add(check + shift);
+    }
+    for (Period arrival : arrivals) {
+      for (int d = 1; d <= policy.safety().coverDays(); d++) {
+        segments.add(day(arrival.to()) + d);
+      }
+    }
+    if (!policy.charges().holding().isZero()) {
+      for (int d = first; d <= day(world.scenario().planning().to()) + 1; d++) {
+        segments.add(d);
+      }
+    }
+  }
+
+  private int[] within(TreeSet<Integer> days) {
+    return days.subSet(first, true, last, true).stream().mapToInt(d -> d).toArray();
+  }
+
+  ItemDays of(Item item) {
+    return byItem.get(item.id());
+  }
+
+  /** Days with a freezer check, in order. */
+  int[] checkDays() {
+    return checkDays;
+  }
+
+  /** The first planning day. */
+  int first() {
+    return first;
+  }
+
+  /** The last day of the planning, or of the tail where there is one. */
+  int last() {
+    return last;
+  }
+}
