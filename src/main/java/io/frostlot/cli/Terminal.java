@@ -28,17 +28,14 @@ record Terminal(PrintStream out, PrintStream err, boolean watched, int columns) 
         columns(environment.getOrDefault("COLUMNS", "")));
   }
 
-  /** Without /proc, only where input and output are the console too. */
+  /** Where the system does not tell, it is taken for none; progress can be asked for. */
   private static boolean isTerminal(Path stream) {
     try {
-      if (Files.exists(Path.of("/proc/self/fd"))) {
-        String target = Files.readSymbolicLink(stream).toString();
-        return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
-      }
-    } catch (IOException e) {
+      String target = Files.readSymbolicLink(stream).toString();
+      return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
+    } catch (IOException | UnsupportedOperationException e) {
       return false;
     }
-    return System.console() != null;
   }
 
   private static int columns(String typed) {
