@@ -1,0 +1,43 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import java.util.List;
+
+/** The table of contents of the program: every rule, in reading order. */
+final class Rules {
+  private Rules() {}
+
+  static List<Rule> of(World world) {
+    return List.of(
+        new OneOrder(world),
+        new Availability(world),
+        new PackPrice(world),
+        new BoxesByTotal(world),
+        new ShippingCharge(world),
+        new EveryPiece(world),
+        new ShelfLife(world),
+        new FreezerSpace(world),
+        new MealsMet(world),
+        new LateMeals(world),
+        new SafetyCover(world),
+        new Holding(world),
+        new Effort(world),
+        new Tail(world));
+  }
+
+  static Program program(World world) {
+    Model model = new Model();
+    Program program = new Program(model, new Decisions(world, model));
+    of(world).forEach(rule -> rule.impose(program));
+    return program;
+  }
+
+  static Answer.Judged judge(World world, Plan plan) {
+    Books books = new Books();
+    of(world).forEach(rule -> rule.judge(plan, books));
+    return new Answer.Judged(plan, books);
+  }
+}
