@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
@@ -79,27 +80,27 @@ final class Decisions {
         flow(lot.item(), world.freezer(lot.freezer()), model)
             .add(
                 new Flow.Part(
-                    timeline.first(), timeline.first(), useBy, true, Linear.constant(lot.pieces())),
+                    timeline.first(), timeline.first(), useBy, new Lot.InHand(lot.id()), Linear.constant(lot.pieces())),
                 model);
       }
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       Arrival arrival =
-          new Arrival(lot.item(), lot.arrivesEarliest().toEpochDay(), lot.arrivesLatest().toEpochDay());
+          new Arrival(lot.item(), lot.arrivesEarliest().toEpochDay(), lot.arrivesLatest().toEpochDay(), new Lot.UnderWay(lot.id()));
       put(arrival, Linear.constant(lot.pieces()), inUse, model);
     }
     for (OrderDecisions order : orders.values()) {
       Slot slot = order.slot();
       order.packs().keySet().stream().map(Pack::item).distinct().forEach(item ->
           put(
-              new Arrival(item, slot.arrivesEarliest().toEpochDay(), slot.arrivesLatest().toEpochDay()),
+              new Arrival(item, slot.arrivesEarliest().toEpochDay(), slot.arrivesLatest().toEpochDay(), new Lot.Ordered(slot)),
               order.pieces(item),
               inUse,
               model));
     }
   }
 
-  private record Arrival(Item item, long earliest, long latest) {}
+  private record Arrival(Item item, long earliest, long latest, Lot.Origin origin) {}
 
   /** Splits what arrives over the freezers in use. */
   private void put(Arrival arrival, Linear pieces, List<Freezer> inUse, Model model) {
@@ -107,14 +108,14 @@ final class Decisions {
     for (Freezer freezer : inUse) {
       Linear share = pieces;
       if (inUse.size() > 1) {
-        Var put = model.real(0, Model.INFINITY);
+        Var put = model.whole(0, Model.INFINITY);
         share = Linear.of(put);
         left.plus(-1, put);
       }
       int useBy = (int) arrival.earliest() + freezer.lifeDays(arrival.item()) - 1;
       flow(arrival.item(), freezer, model)
           .add(
-              new Flow.Part((int) arrival.earliest(), (int) arrival.latest(), useBy, false, share),
+              new Flow.Part((int) arrival.earliest(), (int) arrival.latest(), useBy, arrival.origin(), share),
               model);
     }
     if (inUse.size() > 1) {
@@ -173,7 +174,7 @@ final class Decisions {
         if (from.size() == 1) {
           flow.eaten(s).plus(bySegment[s]);
         } else {
-          Var drawn = model.real(0, Model.INFINITY);
+          Var drawn = model.whole(0, Model.INFINITY);
           flow.eaten(s).plus(1, drawn);
           left.plus(-1, drawn);
         }

@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Lot;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import java.util.ArrayList;
@@ -27,9 +28,14 @@ final class Flow {
    * @param earliest takes room from this day
    * @param latest can be eaten from this day
    * @param useBy last usable day
-   * @param inHand there before the first day, so never "a delivery"
+   * @param origin where they come from
    */
-  record Part(int earliest, int latest, int useBy, boolean inHand, Linear pieces) {
+  record Part(int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
+    /** There before the first day, so never a delivery. */
+    boolean inHand() {
+      return origin instanceof Lot.InHand;
+    }
+
     /** Usable on every day of a span. */
     boolean coversDays(int from, int to) {
       return latest <= from && useBy >= to;

@@ -1,0 +1,191 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Discard;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Levels;
+import io.frostlot.plan.Lot;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
+final class PlanBuilder {
+  private final World world;
+  private final Program program;
+  private final double[] point;
+  private final List<Lot> lots = new ArrayList<>();
+  private final Map<String, Integer> left = new HashMap<>();
+  private final Map<Flow, long[]> quota = new HashMap<>();
+
+  PlanBuilder(World world, Program program, double[] point) {
+    this.world = world;
+    this.program = program;
+    this.point = point;
+  }
+
+  Plan build() {
+    List<Order> orders = orders();
+    for (Flow flow : program.decisions().flows()) {
+      flow.parts().forEach(part -> addLot(flow, part));
+      long[] bySegment = new long[flow.days().segments().length];
+      for (int s = 0; s < bySegment.length; s++) {
+        bySegment[s] = Math.round(flow.eaten(s).at(point));
+      }
+      quota.put(flow, bySegment);
+    }
+    List<Feeding> feedings = new ArrayList<>();
+    servings().forEach(serving -> feedings.add(draw(serving)));
+    Plan plan = new Plan(orders, lots, feedings, List.of());
+    return new Plan(orders, lots, feedings, discards(plan));
+  }
+
+  private List<Order> orders() {
+    List<Order> orders = new ArrayList<>();
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      List<Order.Line> lines = new ArrayList<>();
+      order.packs().values().forEach(pack -> {
+        int packs = (int) Math.round(point[pack.count().index()]);
+        if (packs > 0) {
+          lines.add(new Order.Line(pack.pack(), packs, new TreeMap<>()));
+        }
+      });
+      if (!lines.isEmpty()) {
+        Order open = new Order(order.slot(), lines, Set.of(), Order.Boxes.NONE);
+        int boxes =
+            order.supplier().isPickUp()
+                ? 0
+                : BoxesByTotal.least(open, order.supplier().boxing().limits());
+        orders.add(new Order(order.slot(), lines, Set.of(), new Order.Boxes(boxes, List.of())));
+      }
+    }
+    return orders;
+  }
+
+  private void addLot(Flow flow, Flow.Part part) {
+    int pieces = (int) Math.round(part.pieces().at(point));
+    if (pieces > 0) {
+      Lot lot =
+          new Lot(
+              "lot " + (lots.size() + 1),
+              flow.item(),
+              pieces,
+              flow.freezer().name(),
+              Timeline.date(part.earliest()),
+              Timeline.date(part.latest()),
+              Timeline.date(part.useBy()),
+              part.origin());
+      lots.add(lot);
+      left.put(lot.id(), pieces);
+    }
+  }
+
+  private record Serving(Demand demand, DemandClass.Choice choice, int meals, LocalDate day) {}
+
+  private List<Serving> servings() {
+    List<Serving> servings = new ArrayList<>();
+    for (Decisions.Served served : program.decisions().served()) {
+      List<DemandClass.Choice> choices = served.demandClass().choices();
+      long[] toGive = new long[choices.size()];
+      for (int x = 0; x < toGive.length; x++) {
+        toGive[x] = Math.round(point[served.byChoice().get(x).index()]);
+      }
+      int x = 0;
+      for (Demand demand : served.demandClass().members()) {
+        int open = demand.meal().count();
+        while (open > 0 && x < toGive.length) {
+          int meals = (int) Math.min(open, toGive[x]);
+          if (meals > 0) {
+            servings.add(new Serving(demand, choices.get(x), meals, day(demand, choices.get(x))));
+          }
+          open -= meals;
+          toGive[x] -= meals;
+          x += toGive[x] == 0 ? 1 : 0;
+        }
+      }
+    }
+    servings.sort(
+        Comparator.comparing(Serving::day).thenComparing(s -> s.demand().meal().id()));
+    return servings;
+  }
+
+  /** The least late day of the meal within the choice's segment. */
+  private LocalDate day(Demand demand, DemandClass.Choice choice) {
+    ItemDays days = program.decisions().timeline().of(choice.option().item());
+    Meal.Days window = demand.meal().days();
+    int from = Math.max(days.segments()[choice.segment()], Timeline.day(window.earliest()));
+    int to = Math.min(days.segmentEnd(choice.segment()), Timeline.day(window.latest()));
+    int best = Timeline.day(window.best());
+    return Timeline.date(Math.max(from, Math.min(to, best)));
+  }
+
+  /** Takes the pieces that go past their use-by first. */
+  private Feeding draw(Serving serving) {
+    int need = serving.meals() * serving.choice().option().pieces();
+    List<Feeding.Draw> draws = new ArrayList<>();
+    List<Lot> usable =
+        lots.stream()
+            .filter(lot -> lot.item().equals(serving.choice().option().item()))
+            .filter(lot -> !lot.latest().isAfter(serving.day()) && !lot.useBy().isBefore(serving.day()))
+            .sorted(Comparator.comparing(Lot::useBy).thenComparing(Lot::id))
+            .toList();
+    for (Lot lot : usable) {
+      long[] open = quota.get(flow(lot));
+      int take =
+          (int) Math.min(Math.min(need, left.get(lot.id())), open[serving.choice().segment()]);
+      if (take > 0) {
+        draws.add(new Feeding.Draw(lot.id(), take));
+        left.merge(lot.id(), -take, Integer::sum);
+        open[serving.choice().segment()] -= program.decisions().flowsOf(lot.item()).size() > 1 ? take : 0;
+        need -= take;
+      }
+    }
+    return new Feeding(
+        serving.demand().meal().id(), serving.day(), serving.choice().option(), serving.meals(), draws);
+  }
+
+  private Flow flow(Lot lot) {
+    return program.decisions().flowsOf(lot.item()).stream()
+        .filter(flow -> flow.freezer().name().equals(lot.freezer()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Pieces never eaten go when room is short, or at once where holding is charged. */
+  private List<Discard> discards(Plan plan) {
+    List<Discard> discards = new ArrayList<>();
+    boolean atOnce = !world.scenario().policy().charges().holding().isZero();
+    Levels levels = new Levels(plan);
+    for (int check : program.decisions().timeline().checkDays()) {
+      LocalDate day = Timeline.date(check);
+      for (var freezer : world.scenario().larder().freezers()) {
+        List<Lot> within = lots.stream().filter(l -> l.freezer().equals(freezer.name())).toList();
+        long used = 0;
+        for (Lot lot : within) {
+          used += levels.beforeMeals(lot, day) * lot.item().litres().microlitres();
+        }
+        for (Lot lot : within) {
+          boolean there = lot.origin() instanceof Lot.InHand || lot.latest().isBefore(day);
+          int spare = left.getOrDefault(lot.id(), 0);
+          if (there && spare > 0 && !lot.useBy().isBefore(day)
+              && (atOnce || used > freezer.usable().microlitres())) {
+            discards.add(new Discard(lot.id(), day, spare));
+            left.put(lot.id(), 0);
+            used -= spare * lot.item().litres().microlitres();
+            levels = new Levels(new Plan(plan.orders(), lots, plan.feedings(), discards));
+          }
+        }
+      }
+    }
+    return discards;
+  }
+}
