@@ -1,0 +1,87 @@
+package io.frostlot.plan;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.supply.Item;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** Every feeding is of a meal, on its days, by one of its options, from lots of that prey. */
+final class FeedingCheck {
+  private final World world;
+  private final Plan plan;
+  private final Consumer<String> breaches;
+  private final Map<String, Demand> demands;
+  private final Map<String, Item> itemOfLot = new HashMap<>();
+  private final Period days;
+
+  FeedingCheck(World world, Plan plan, Consumer<String> breaches) {
+    this.world = world;
+    this.plan = plan;
+    this.breaches = breaches;
+    demands = world.demandsById();
+    plan.lots().forEach(lot -> itemOfLot.put(lot.id(), lot.item()));
+    Period planning = world.scenario().planning();
+    int tail = world.scenario().policy().tail().days();
+    days = new Period(planning.from(), planning.to().plusDays(tail));
+  }
+
+  void check() {
+    Map<String, Long> served = new HashMap<>();
+    for (Feeding feeding : plan.feedings()) {
+      checkMeal(feeding, served.merge(feeding.mealId(), (long) feeding.meals(), Long::sum));
+      checkDraws(feeding);
+    }
+    for (Discard discard : plan.discards()) {
+      if (discard.pieces() < 1 || !days.contains(discard.day())) {
+        breach(discard.day(), discard.pieces() + " pieces of lot " + discard.lotId() + " thrown away");
+      }
+    }
+    if (world.scenario().policy().demand() == Policy.Demand.ALL) {
+      for (Demand demand : demands.values()) {
+        Meal meal = demand.meal();
+        if (!demand.tail() && served.getOrDefault(meal.id(), 0L) < meal.count()) {
+          breach(meal.days().best(), meal.id() + " is not met, and all meals must be");
+        }
+      }
+    }
+  }
+
+  private void checkMeal(Feeding feeding, long served) {
+    Demand demand = demands.get(feeding.mealId());
+    if (demand == null) {
+      breach(feeding.day(), feeding.mealId() + " is no meal");
+      return;
+    }
+    Meal meal = demand.meal();
+    if (!meal.days().contains(feeding.day()) || !days.contains(feeding.day())) {
+      breach(feeding.day(), meal.id() + " is served outside its days");
+    }
+    if (!demand.options().contains(feeding.option())) {
+      breach(feeding.day(), meal.id() + " is served by what would not do: " + feeding.option());
+    }
+    if (feeding.meals() < 1 || served > meal.count()) {
+      breach(feeding.day(), meal.id() + " is served " + served + " times, it is " + meal.count() + " meals");
+    }
+  }
+
+  private void checkDraws(Feeding feeding) {
+    long sum = 0;
+    for (Feeding.Draw draw : feeding.draws()) {
+      sum += draw.pieces();
+      if (draw.pieces() < 1 || !feeding.option().item().equals(itemOfLot.get(draw.lotId()))) {
+        breach(feeding.day(), feeding.mealId() + " is served by other prey than planned: " + draw);
+      }
+    }
+    if (sum != feeding.pieces()) {
+      breach(
+          feeding.day(), feeding.mealId() + " takes " + sum + " pieces instead of " + feeding.pieces());
+    }
+  }
+
+  private void breach(LocalDate day, String what) {
+    breaches.accept(day + ": " + what + ".");
+  }
+}
