@@ -2,7 +2,7 @@ package io.frostlot.cli;
 
 import io.frostlot.app.Solving;
 
-/** The command line. */
+/** The command line. It never waits for solver threads that do not stop. */
 public final class Main {
   private Main() {}
 
@@ -10,6 +10,11 @@ public final class Main {
     Terminal terminal = Terminal.ofProcess(System.getenv());
     Interruption interruption = new Interruption();
     interruption.install();
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, thrown) -> {
+          terminal.err().println(Fault.message(thrown));
+          Interruption.end(ExitCode.FAULT);
+        });
     int exitCode = Commands.run(new Solving(), terminal, interruption, arguments);
     terminal.out().flush();
     Interruption.end(exitCode);

@@ -11,7 +11,6 @@ import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** One order as it is to be placed, unpacked and paid. */
@@ -121,17 +120,17 @@ final class OrderBlock {
   }
 
   private static void freezers(PlanReport report, Order order, Page page) {
-    report.plan().lots().stream()
-        .filter(lot -> lot.origin().equals(new Lot.Ordered(order.slot())))
-        .collect(Collectors.groupingBy(Lot::freezer, TreeMap::new, Collectors.toList()))
-        .forEach((freezer, lots) -> page.hang(INDENT + "into " + freezer + ": ", stored(lots)));
-  }
-
-  private static String stored(List<Lot> lots) {
-    return lots.stream()
-        .map(
-            lot ->
-                "%s %s %s".formatted(lot.pieces(), lot.item().name(), Wording.useBy(lot.useBy())))
-        .collect(Collectors.joining(", "));
+    List<Lot> lots =
+        report.plan().lots().stream()
+            .filter(lot -> lot.origin().equals(new Lot.Ordered(order.slot())))
+            .toList();
+    Places.of(lots)
+        .forEach(
+            (place, some) ->
+                page.hang(
+                    INDENT + "into " + place + ": ",
+                    some.stream()
+                        .map(lot -> lot.pieces() + " " + lot.item().name())
+                        .collect(Collectors.joining(", "))));
   }
 }

@@ -27,6 +27,10 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
           .formatted(state(habit.standing(), habit.lateMeals()), state(shown, late));
     }
     Interval dearer = habit.dearerBy();
+    if (report.wording().isNothing(dearer.least().orElse(-1))
+        && report.wording().isNothing(dearer.most().orElse(1))) {
+      return "costs the same";
+    }
     if (dearer.holdsZero()) {
       return "cannot tell which costs less" + bothWays(report.wording(), dearer);
     }

@@ -12,6 +12,7 @@ final class Page {
   private static final int MOST = 120;
   private static final int WIDEST_PROSE = 96;
   private static final int WIDEST_AMOUNTS = 72;
+  private static final String LONG_MARK = "    ";
   private final StringBuilder text = new StringBuilder();
   private final int width;
 
@@ -48,11 +49,15 @@ final class Page {
     hang("  - ", sentence);
   }
 
-  /** Text whose further lines stand under the end of its first word or mark. */
+  /** Text whose further lines stand under the end of the mark, unless that is too long. */
   void hang(String mark, String sentence) {
-    List<String> lines = wrap(sentence, Math.min(width, WIDEST_PROSE) - mark.length());
+    int room = Math.min(width, WIDEST_PROSE);
+    if (mark.length() > room / 2) {
+      hang(LONG_MARK, mark.strip() + " " + sentence);
+      return;
+    }
     String start = mark;
-    for (String line : lines) {
+    for (String line : wrap(sentence, room - mark.length())) {
       line(start + line);
       start = " ".repeat(mark.length());
     }

@@ -14,10 +14,6 @@ final class StockOverTime implements Sections.Section {
 
   @Override
   public void write(PlanReport report, Page page) {
-    if (report.outcome().stock().isEmpty()) {
-      return;
-    }
-    page.heading("Pieces in the freezers, at night");
     List<LocalDate> days = days(report.world().scenario().planning());
     Table table =
         Table.of(
@@ -27,9 +23,14 @@ final class StockOverTime implements Sections.Section {
       List<String> cells = new ArrayList<>();
       cells.add(stock.item().id());
       days.forEach(day -> cells.add(pieces(stock, day)));
-      table.row(cells);
+      if (days.stream().anyMatch(day -> stock.byDay().getOrDefault(day, 0) > 0)) {
+        table.row(cells);
+      }
     }
-    page.table(table);
+    if (!table.isEmpty()) {
+      page.heading("Pieces in the freezers, at night");
+      page.table(table);
+    }
   }
 
   private static String pieces(Outcome.Stock stock, LocalDate day) {

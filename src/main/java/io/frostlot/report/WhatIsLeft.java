@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What is thrown away, and what lies in the freezers when the planning days are over, and why. */
 final class WhatIsLeft implements Sections.Section {
@@ -17,12 +18,30 @@ final class WhatIsLeft implements Sections.Section {
       page.heading("Thrown away");
       thrown.forEach(page::point);
     }
-    Map<String, List<String>> kept = kept(report);
+    Map<String, List<Leftover>> kept =
+        report.outcome().leftovers().stream()
+            .filter(leftover -> !(leftover.reason() instanceof Leftover.PastUseBy))
+            .collect(
+                Collectors.groupingBy(
+                    leftover -> why(leftover.reason()), LinkedHashMap::new, Collectors.toList()));
     page.heading("Left at the end, and why");
     if (kept.isEmpty()) {
       page.say("Nothing.");
     }
-    kept.forEach((why, what) -> page.point(why + ": " + String.join(", ", what) + "."));
+    kept.forEach((why, what) -> page.point(why + ": " + what(what) + "."));
+  }
+
+  private static String what(List<Leftover> leftovers) {
+    return Places.by(leftovers, Leftover::lot).entrySet().stream()
+        .map(
+            place ->
+                "%s in %s"
+                    .formatted(
+                        place.getValue().stream()
+                            .map(it -> it.pieces() + " " + it.lot().item().id())
+                            .collect(Collectors.joining(", ")),
+                        place.getKey()))
+        .collect(Collectors.joining("; "));
   }
 
   private static List<String> thrownAway(PlanReport report) {
@@ -46,19 +65,6 @@ final class WhatIsLeft implements Sections.Section {
 
   private static String pieces(Lot lot, int pieces) {
     return "%s %s from %s".formatted(pieces, lot.item().id(), lot.freezer());
-  }
-
-  /** What lies there at the end, by why. */
-  private static Map<String, List<String>> kept(PlanReport report) {
-    Map<String, List<String>> kept = new LinkedHashMap<>();
-    for (Leftover leftover : report.outcome().leftovers()) {
-      if (!(leftover.reason() instanceof Leftover.PastUseBy)) {
-        Lot lot = leftover.lot();
-        kept.computeIfAbsent(why(leftover.reason()), why -> new ArrayList<>())
-            .add(pieces(lot, leftover.pieces()) + " " + Wording.useBy(lot.useBy()));
-      }
-    }
-    return kept;
   }
 
   private static String why(Leftover.Reason reason) {

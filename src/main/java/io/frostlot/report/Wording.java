@@ -35,11 +35,6 @@ record Wording(Currency currency) {
         : day(earliest) + ", at the latest " + day(latest);
   }
 
-  /** Such as "(use by Tue 7 Jan 2031)". */
-  static String useBy(LocalDate day) {
-    return "(use by ".replace(' ', NO_BREAK) + day(day) + ")";
-  }
-
   /** Such as "1 box", "2 boxes". */
   static String count(long count, String one, String many) {
     return count + " " + (count == 1 ? one : many);
@@ -53,6 +48,11 @@ record Wording(Currency currency) {
   /** Such as "12.40 EUR". */
   String money(Money amount) {
     return bare(amount) + NO_BREAK + currency.getCurrencyCode();
+  }
+
+  /** Less than half of the least coin. */
+  boolean isNothing(double amount) {
+    return Math.abs(amount) < Math.pow(10, -Math.max(0, currency.getDefaultFractionDigits())) / 2;
   }
 
   /** The least that an amount that is not exact comes to, in the minor unit. */

@@ -50,6 +50,12 @@ class OtherHabitsTest {
   }
 
   @Test
+  void a_difference_below_half_a_coin_is_none() {
+    assertThat(letter(5, 1, Interval.between(-0.004, 0.004))).contains("a habit: costs the same.");
+    assertThat(letter(5, 1, Interval.between(-0.006, 0.004))).contains("cannot tell");
+  }
+
+  @Test
   void money_is_not_compared_where_meals_differ() {
     assertThat(letter(4, 1, Interval.between(34, 41)))
         .contains(

@@ -1,0 +1,39 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Lot;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Where lots lie and until when they are usable, so that this is said once for many of them. */
+final class Places {
+  private Places() {}
+
+  /** Lots by place, such as "Chest, use by Tue 15 Jul 2031". */
+  static Map<String, List<Lot>> of(List<Lot> lots) {
+    return by(lots, Function.identity());
+  }
+
+  /** The same for things that are parts of lots. */
+  static <T> Map<String, List<T>> by(List<T> things, Function<T, Lot> lot) {
+    return things.stream()
+        .sorted(
+            Comparator.comparing((T thing) -> lot.apply(thing).freezer())
+                .thenComparing(thing -> lot.apply(thing).useBy()))
+        .collect(
+            Collectors.groupingBy(
+                thing -> place(lot.apply(thing)), LinkedHashMap::new, Collectors.toList()));
+  }
+
+  private static String place(Lot lot) {
+    return lot.freezer()
+        + ", use"
+        + Wording.NO_BREAK
+        + "by"
+        + Wording.NO_BREAK
+        + Wording.day(lot.useBy());
+  }
+}
