@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.OrderTerms;
@@ -75,6 +76,10 @@ public final class Engine {
     Answer.Judged judged = Rules.judge(world, new PlanBuilder(world, program, point).build());
     if (!judged.books().breaches().isEmpty()) {
       throw new IllegalStateException("a plan breaks a rule: " + judged.books().breaches().get(0));
+    }
+    Replay replay = Replay.of(world, judged.plan());
+    if (!replay.holds()) {
+      throw new IllegalStateException("a plan does not hold day by day: " + replay.breaches().get(0));
     }
     double money = judged.standing().money().toDouble();
     double halfUnit = Math.pow(10, -world.decimals()) / 2;
