@@ -9,35 +9,38 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
-/** Finds what is left of each lot when the planning days are over, and why. */
+/** Says why pieces are left when the planning days are over. */
 final class Leftovers {
   private final World world;
   private final Plan plan;
   private final LocalDate last;
-  private final Set<Item> eatenInPlanning = new HashSet<>();
-  private final Set<Item> eatenLater = new HashSet<>();
+  private final Set<Item> takenInPlanning = new HashSet<>();
+  private final Set<Item> takenLater = new HashSet<>();
 
   Leftovers(World world, Plan plan) {
     this.world = world;
     this.plan = plan;
     last = world.scenario().planning().to();
     for (Demand demand : world.demands()) {
-      Set<Item> items = demand.tail() ? eatenLater : eatenInPlanning;
+      Set<Item> items = demand.tail() ? takenLater : takenInPlanning;
       demand.options().forEach(option -> items.add(option.item()));
     }
   }
 
-  /** By lot, what is kept for later first. */
-  List<Leftover> find() {
+  /** By lot, what leaves within the planning days first. */
+  List<Leftover> of(Replay replay) {
     List<Leftover> found = new ArrayList<>();
-    for (Lot lot : plan.lots()) {
-      int left = lot.pieces() - eaten(lot, false) - discarded(lot);
-      int later = eaten(lot, true);
+    replay.pastUseBy().stream()
+        .filter(left -> !left.leaves().isAfter(last))
+        .forEach(left -> add(found, left.lot(), left.pieces(), new Leftover.PastUseBy()));
+    for (Replay.Left left : replay.leftovers()) {
+      Lot lot = left.lot();
       if (lot.useBy().isAfter(last)) {
+        int later = eatenLater(lot);
         add(found, lot, later, new Leftover.KeptForLater());
-        add(found, lot, left - later, reason(lot, left - later));
+        add(found, lot, left.pieces() - later, reason(lot, left.pieces() - later));
       } else {
-        add(found, lot, left, new Leftover.PastUseBy());
+        add(found, lot, left.pieces(), new Leftover.PastUseBy());
       }
     }
     return found;
@@ -49,19 +52,12 @@ final class Leftovers {
     }
   }
 
-  private int eaten(Lot lot, boolean later) {
+  private int eatenLater(Lot lot) {
     return plan.feedings().stream()
-        .filter(feeding -> feeding.day().isAfter(last) == later)
+        .filter(feeding -> feeding.day().isAfter(last))
         .flatMap(feeding -> feeding.draws().stream())
         .filter(draw -> draw.lotId().equals(lot.id()))
         .mapToInt(Feeding.Draw::pieces)
-        .sum();
-  }
-
-  private int discarded(Lot lot) {
-    return plan.discards().stream()
-        .filter(discard -> discard.lotId().equals(lot.id()))
-        .mapToInt(Discard::pieces)
         .sum();
   }
 
@@ -71,7 +67,7 @@ final class Leftovers {
       return new Leftover.PackSize(pack.getAsInt());
     }
     boolean tail = world.scenario().policy().tail().days() > 0;
-    return tail && eatenInPlanning.contains(lot.item()) && !eatenLater.contains(lot.item())
+    return tail && takenInPlanning.contains(lot.item()) && !takenLater.contains(lot.item())
         ? new Leftover.Outgrown()
         : new Leftover.NotNeeded();
   }

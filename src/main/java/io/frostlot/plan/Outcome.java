@@ -1,16 +1,13 @@
 package io.frostlot.plan;
 
 import io.frostlot.forecast.Option;
-import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
-import io.frostlot.units.Litres;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -56,91 +53,58 @@ public record Outcome(
 
   /** Follows the plan's own feedings day by day. */
   public static Outcome of(World world, Plan plan) {
-    Outcomes outcomes = new Outcomes(world, plan);
+    Replay replay = Replay.of(world, plan);
     return new Outcome(
-        outcomes.freezers(),
-        outcomes.stock(),
-        new Leftovers(world, plan).find(),
-        outcomes.missed(),
-        outcomes.late());
+        replay.freezers(),
+        stock(world, plan),
+        new Leftovers(world, plan).of(replay),
+        replay.unmet().stream().map(unmet -> missed(world, unmet)).toList(),
+        late(world, plan));
   }
 
-  private record Outcomes(World world, Plan plan, Levels levels) {
-    Outcomes(World world, Plan plan) {
-      this(world, plan, new Levels(plan));
+  private static List<Stock> stock(World world, Plan plan) {
+    Levels levels = new Levels(plan);
+    Period planning = world.scenario().planning();
+    SortedMap<String, SortedMap<LocalDate, Integer>> byItem = new TreeMap<>();
+    for (Lot lot : plan.lots()) {
+      SortedMap<LocalDate, Integer> byDay =
+          byItem.computeIfAbsent(lot.item().id(), id -> new TreeMap<>());
+      planning
+          .from()
+          .datesUntil(planning.to().plusDays(1))
+          .forEach(day -> byDay.merge(day, levels.atNight(lot, day), Integer::sum));
     }
+    return byItem.entrySet().stream()
+        .map(entry -> new Stock(world.items().get(entry.getKey()), entry.getValue()))
+        .toList();
+  }
 
-    private Stream<LocalDate> days() {
-      LocalDate end = world.scenario().planning().to().plusDays(1);
-      return world.scenario().planning().from().datesUntil(end);
-    }
+  private static Missed missed(World world, Replay.Unmet unmet) {
+    Demand demand = unmet.demand();
+    Grams target = demand.meal().prey().window().target();
+    Stream<Option> candidates =
+        demand.options().isEmpty()
+            ? world.items().values().stream()
+                .filter(item -> demand.meal().prey().kinds().contains(item.kind()))
+                .map(item -> new Option(item, 1))
+            : demand.options().stream();
+    String nearest =
+        candidates
+            .min(Comparator.comparingLong(option -> distance(option.grams(), target)))
+            .map(option -> option.item().id())
+            .orElse("");
+    return new Missed(demand, unmet.meals(), nearest);
+  }
 
-    List<FreezerLoad> freezers() {
-      List<FreezerLoad> loads = new ArrayList<>();
-      for (Freezer freezer : world.scenario().larder().freezers()) {
-        List<Lot> within =
-            plan.lots().stream().filter(lot -> lot.freezer().equals(freezer.name())).toList();
-        SortedMap<LocalDate, Litres> byDay = new TreeMap<>();
-        days().forEach(day -> byDay.put(day, taken(within, day)));
-        loads.add(new FreezerLoad(freezer, byDay));
-      }
-      return loads;
-    }
+  private static long distance(Grams a, Grams b) {
+    return Math.abs(a.milligrams() - b.milligrams());
+  }
 
-    private Litres taken(List<Lot> lots, LocalDate day) {
-      boolean endOfDay = world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
-      return lots.stream()
-          .map(
-              lot ->
-                  lot.item()
-                      .litres()
-                      .times(endOfDay ? levels.atNight(lot, day) : levels.beforeMeals(lot, day)))
-          .reduce(Litres.ZERO, Litres::plus);
-    }
-
-    List<Stock> stock() {
-      SortedMap<String, SortedMap<LocalDate, Integer>> byItem = new TreeMap<>();
-      for (Lot lot : plan.lots()) {
-        SortedMap<LocalDate, Integer> byDay =
-            byItem.computeIfAbsent(lot.item().id(), id -> new TreeMap<>());
-        days().forEach(day -> byDay.merge(day, levels.atNight(lot, day), Integer::sum));
-      }
-      return byItem.entrySet().stream()
-          .map(entry -> new Stock(world.items().get(entry.getKey()), entry.getValue()))
-          .toList();
-    }
-
-    List<Missed> missed() {
-      Map<String, Integer> served = plan.served();
-      List<Missed> missed = new ArrayList<>();
-      for (Demand demand : world.demands()) {
-        int count = demand.meal().count() - served.getOrDefault(demand.meal().id(), 0);
-        if (count > 0 && !demand.tail()) {
-          missed.add(new Missed(demand, count, nearest(demand).map(Item::id).orElse("")));
-        }
-      }
-      return missed;
-    }
-
-    private Optional<Item> nearest(Demand demand) {
-      Grams target = demand.meal().prey().window().target();
-      Comparator<Option> byGrams =
-          Comparator.comparingLong(o -> Math.abs(o.grams().milligrams() - target.milligrams()));
-      Stream<Option> candidates =
-          demand.options().isEmpty()
-              ? world.items().values().stream()
-                  .filter(item -> demand.meal().prey().kinds().contains(item.kind()))
-                  .map(item -> new Option(item, 1))
-              : demand.options().stream();
-      return candidates.min(byGrams).map(Option::item);
-    }
-
-    List<Late> late() {
-      Map<String, Demand> demands = world.demandsById();
-      return plan.feedings().stream()
-          .map(f -> new Late(demands.get(f.mealId()), f.day(), f.meals()))
-          .filter(late -> late.demand().meal().days().late(late.day()) > 0)
-          .toList();
-    }
+  private static List<Late> late(World world, Plan plan) {
+    Map<String, Demand> demands = world.demandsById();
+    return plan.feedings().stream()
+        .map(feeding -> new Late(demands.get(feeding.mealId()), feeding.day(), feeding.meals()))
+        .filter(late -> late.demand().meal().days().late(late.day()) > 0)
+        .toList();
   }
 }

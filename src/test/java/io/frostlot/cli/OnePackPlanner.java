@@ -12,10 +12,12 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Orders one pack of the first row from the first slot there is, and feeds nothing of it. */
 final class OnePackPlanner implements Planner {
@@ -37,7 +39,8 @@ final class OnePackPlanner implements Planner {
             .filter(Freezer::inUse)
             .findFirst()
             .orElseThrow();
-    Lot lot =
+    List<Lot> lots = new ArrayList<>(lotsAlreadyThere(world, freezer));
+    lots.add(
         new Lot(
             "O1",
             pack.item(),
@@ -46,7 +49,7 @@ final class OnePackPlanner implements Planner {
             slot.arrivesEarliest(),
             slot.arrivesLatest(),
             freezer.useBy(pack.item(), slot.arrivesEarliest()),
-            new Lot.Ordered(slot));
+            new Lot.Ordered(slot)));
     Books books = new Books();
     books.ledger(slot).addGoods(pack.price(), false);
     books.cash("pack-prices", slot, pack.price());
@@ -57,6 +60,37 @@ final class OnePackPlanner implements Planner {
             .mapToInt(m -> m.count())
             .sum();
     books.unmet(meals, false);
-    return new Answer.Judged(new Plan(List.of(order), List.of(lot), List.of(), List.of()), books);
+    return new Answer.Judged(new Plan(List.of(order), lots, List.of(), List.of()), books);
+  }
+
+  /** What is under way goes into the given freezer. */
+  private static List<Lot> lotsAlreadyThere(World world, Freezer freezer) {
+    Stream<Lot> inHand =
+        world.scenario().larder().stock().stream()
+            .map(
+                lot ->
+                    new Lot(
+                        "S" + lot.id(),
+                        lot.item(),
+                        lot.pieces(),
+                        lot.freezer(),
+                        lot.arrived(),
+                        lot.arrived(),
+                        lot.useBy(),
+                        new Lot.InHand(lot.id())));
+    Stream<Lot> underWay =
+        world.scenario().larder().placed().stream()
+            .map(
+                lot ->
+                    new Lot(
+                        "P" + lot.id(),
+                        lot.item(),
+                        lot.pieces(),
+                        freezer.name(),
+                        lot.arrivesEarliest(),
+                        lot.arrivesLatest(),
+                        freezer.useBy(lot.item(), lot.arrivesEarliest()),
+                        new Lot.UnderWay(lot.id())));
+    return Stream.concat(inHand, underWay).toList();
   }
 }

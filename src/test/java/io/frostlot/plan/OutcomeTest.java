@@ -60,6 +60,11 @@ class OutcomeTest {
   }
 
   @Test
+  void the_plan_can_be_followed() {
+    assertThat(Replay.of(world, plan).breaches()).isEmpty();
+  }
+
+  @Test
   void no_piece_is_lost() {
     Map<String, Integer> pieces = new HashMap<>();
     outcome.leftovers().forEach(it -> pieces.merge(it.lot().id(), it.pieces(), Integer::sum));
