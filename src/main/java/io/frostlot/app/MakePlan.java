@@ -9,7 +9,6 @@ import io.frostlot.plan.Changes;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
-import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -100,20 +99,8 @@ public final class MakePlan {
     return new Refused(problems);
   }
 
-  /** The answer, within the budget; a plan that cannot be followed day by day is never given. */
+  /** The answer, within the budget. */
   public Answer plan(Ready ready, Budget budget, Planner.Watch watch) {
-    Answer answer = planner.plan(ready.inputs().world(), budget, watch);
-    if (answer instanceof Answer.WithPlan found) {
-      List<String> breaches = breaches(ready, found);
-      if (!breaches.isEmpty()) {
-        throw new IllegalStateException("a plan cannot be followed: " + breaches.get(0));
-      }
-    }
-    return answer;
-  }
-
-  /** Why a plan that a planner found cannot be followed; none where it can. */
-  public static List<String> breaches(Ready ready, Answer.WithPlan found) {
-    return Replay.of(ready.inputs().world(), found.plan().plan()).breaches();
+    return planner.plan(ready.inputs().world(), budget, watch);
   }
 }

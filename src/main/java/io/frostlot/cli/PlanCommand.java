@@ -121,7 +121,7 @@ final class PlanCommand implements Callable<Integer> {
     Printer printer = new Printer(terminal, format, given(out));
     Answer answer =
         interruption.guard(
-            () -> printer.print(ready, watch.best(found -> followable(ready, found))),
+            () -> printer.print(ready, watch.bestOrNothing()),
             () -> makePlan.plan(ready, budget, watch));
     int exitCode = printer.print(ready, answer);
     if (format == Format.TEXT && !withoutHabits && answer instanceof Answer.WithPlan found) {
@@ -134,10 +134,6 @@ final class PlanCommand implements Callable<Integer> {
               () -> habits.compare(ready.inputs().world(), found, budget.part(2), watch)));
     }
     return exitCode;
-  }
-
-  private static boolean followable(MakePlan.Ready ready, Answer.WithPlan found) {
-    return MakePlan.breaches(ready, found).isEmpty();
   }
 
   private static List<Path> given(Path path) {

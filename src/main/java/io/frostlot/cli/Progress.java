@@ -11,7 +11,6 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 
 /** Remembers the best plan so far and, where somebody looks on, says how it goes. */
 final class Progress implements Planner.Watch {
@@ -57,10 +56,8 @@ final class Progress implements Planner.Watch {
     show(true);
   }
 
-  /** The best so far that can be shown. */
-  Answer best(Predicate<Answer.WithPlan> good) {
-    Optional<Answer> shown = best.filter(good).map(Answer.class::cast);
-    return shown.orElseGet(Answer.NothingFound::new);
+  Answer bestOrNothing() {
+    return best.isPresent() ? best.get() : new Answer.NothingFound();
   }
 
   private synchronized void show(boolean news) {

@@ -1,0 +1,47 @@
+package io.frostlot.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.files.PlanFile;
+import io.frostlot.files.PlanJson;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Changes;
+import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Plan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo solved, written as JSON, and read back: the same plan, so judged the same. */
+class ReadBackTest {
+  private static final Budget BUDGET = new Budget(Duration.ofSeconds(60), OptionalInt.empty());
+
+  @TempDir Path folder;
+
+  private static MakePlan.Ready ready(MakePlan makePlan, List<Path> since) {
+    return (MakePlan.Ready)
+        makePlan.prepare(new MakePlan.Request(Path.of("scenarios/small-room"), List.of(), since));
+  }
+
+  @Test
+  void a_solved_plan_comes_back_as_it_was() throws IOException {
+    MakePlan makePlan = new MakePlan(new Solving());
+    MakePlan.Ready ready = ready(makePlan, List.of());
+    Answer.WithPlan found = (Answer.WithPlan) makePlan.plan(ready, BUDGET, Planner.Watch.NONE);
+    Path file =
+        Files.writeString(folder.resolve("plan.json"), PlanJson.text(ready.inputs(), found));
+
+    PlanFile read = ((PlanFile.Read<PlanFile>) PlanFile.read(file)).value();
+    assertThat(read.plan(ready.inputs().world()))
+        .isEqualTo(new PlanFile.Read<Plan>(found.plan().plan()));
+
+    Outcome outcome = Outcome.of(ready.inputs().world(), found.plan().plan());
+    assertThat(ready(makePlan, List.of(file)).changes(found, outcome).map(Changes::isEmpty))
+        .contains(true);
+  }
+}
