@@ -4,7 +4,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
-import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Supplier;
 import java.util.EnumMap;
 import java.util.List;
@@ -55,14 +54,14 @@ public final class Engine {
   /** A bill that leaves a term of the supplier out is never shown. */
   private static void requireKnownTerms(World world) {
     for (Supplier supplier : world.scenario().suppliers()) {
-      if (!supplier.terms().equals(OrderTerms.PLAIN)
-          || !supplier.sheet().breaks().isEmpty()
+      if (!supplier.terms().discounts().isEmpty()
+          || !supplier.terms().freeShipping().isEmpty()
           || !supplier.sheet().sales().isEmpty()
           || supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
           || !world.scenario().policy().safety().margin().isZero()) {
         throw new UnsupportedOperationException(
             "supplier " + supplier.id()
-                + ": price breaks, sales, order terms, tax whole-packs boxing and a margin in percent are not planned with yet");
+                + ": sales, order discounts, free shipping, whole-packs boxing and a margin in percent are not planned with yet");
       }
     }
   }

@@ -1,0 +1,101 @@
+package io.frostlot.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.files.Reading;
+import io.frostlot.files.ScenarioFolder;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
+import io.frostlot.program.Engine;
+import io.frostlot.units.Money;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One shop, single pieces, one day: each step of the price ladder with its optimum by hand. */
+class PriceLadderTest {
+  @TempDir Path folder;
+
+  /** Ten pieces at 2.00 are 20.00; twelve at the step price of 1.50 are 18.00. */
+  @Test
+  void more_packs_can_cost_less_in_all() throws IOException {
+    assertThat(optimum(10, "2.00", breaks("all-units", 12, "1.50"))).isEqualTo(Money.of("18"));
+  }
+
+  /** One piece fewer than pays: eight at 2.00 are 16.00, twelve at 1.50 are 18.00. */
+  @Test
+  void a_step_that_does_not_pay_is_left() throws IOException {
+    assertThat(optimum(8, "2.00", breaks("all-units", 12, "1.50"))).isEqualTo(Money.of("16"));
+  }
+
+  /** The first four at 2.00, six more at 1.00. */
+  @Test
+  void each_pack_at_the_price_of_its_own_step() throws IOException {
+    assertThat(optimum(10, "2.00", breaks("incremental", 5, "1.00"))).isEqualTo(Money.of("14"));
+  }
+
+  /** Three are needed; below 10.00 nothing is sold, so five are bought. */
+  @Test
+  void a_minimum_order_is_filled_up() throws IOException {
+    assertThat(optimum(3, "2.00", ", \"minimumOrder\": {\"from\": 10}")).isEqualTo(Money.of("10"));
+  }
+
+  /** 3 x 2.15 = 6.45; 7.7 % of it 0.49665, so 0.50. */
+  @Test
+  void tax_is_rounded_to_the_minor_unit() throws IOException {
+    assertThat(optimum(3, "2.15", ", \"tax\": {\"percent\": 7.7}")).isEqualTo(Money.of("6.95"));
+  }
+
+  /** 5 % of 0.50 is 0.025: half a cent goes up. */
+  @Test
+  void half_a_minor_unit_goes_up() throws IOException {
+    assertThat(optimum(1, "0.50", ", \"tax\": {\"percent\": 5}")).isEqualTo(Money.of("0.53"));
+  }
+
+  /** Goods 3.00 and 5.00 for the trip, both taxed at 10 %. */
+  @Test
+  void tax_on_charges_too() throws IOException {
+    String terms =
+        ", \"orderCharges\": [{\"amount\": 5}], \"tax\": {\"percent\": 10, \"onCharges\": true}";
+    assertThat(optimum(3, "1.00", terms)).isEqualTo(Money.of("8.80"));
+  }
+
+  private static String breaks(String counting, int from, String price) {
+    return """
+        , "breaks": [{"item": "Mouse", "packCount": 1, "counting": "%s",
+          "steps": [{"fromPacks": %d, "price": "%s"}]}]
+        """.formatted(counting, from, price);
+  }
+
+  private Money optimum(int pieces, String price, String terms) throws IOException {
+    put("needs.csv", "kind,least_g,most_g,pieces,date\nmouse,20,30," + pieces + ",2031-01-01\n");
+    put("freezers.csv", "name,usable_litres,kind\nBig,100000,deep\n");
+    put("scenario.json", """
+        {"name": "Ladder", "from": "2031-01-01", "planningDays": 1, "place": "XF",
+         "currency": "EUR", "suppliers": ["source"], "policy": {"endValue": "none"}}
+        """);
+    put("supplier-profiles/source/profile.json", """
+        {"name": "Source", "currency": "EUR", "priceSheetDate": "2031-01-01",
+         "delivery": {"by": "shop", "openWeekdays": ["wed"]}%s}
+        """.formatted(terms));
+    put(
+        "supplier-profiles/source/prices.csv",
+        "item,kind,size_word,least_g,mean_g,most_g,pack_count,price\nMouse,mouse,adult,25,25,25,1,"
+            + price + "\n");
+    Reading reading = ScenarioFolder.read(folder);
+    assertThat(reading).isInstanceOf(Reading.Accepted.class);
+    Answer answer = Engine.solve(World.of(((Reading.Accepted) reading).scenario()), 60_000);
+    assertThat(answer).isInstanceOf(Answer.Proven.class);
+    Answer.Proven proven = (Answer.Proven) answer;
+    assertThat(proven.plan().standing().unmetMust()).isZero();
+    return proven.plan().standing().money();
+  }
+
+  private void put(String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
+}
