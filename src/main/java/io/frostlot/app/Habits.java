@@ -5,6 +5,8 @@ import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
@@ -35,23 +37,21 @@ public final class Habits {
   /**
    * The habits for which a plan is found.
    *
-   * @param budget for all of them together
+   * @param limits for all of them together
    */
-  public List<Habit> compare(
-      World world, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
+  public List<Habit> compare(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
     List<Way> ways = ways(world);
     List<Habit> habits = new ArrayList<>();
     for (Way way : ways) {
       if (!watch.stop()) {
-        habit(way, shown, budget.part(ways.size()), watch).ifPresent(habits::add);
+        habit(way, shown, limits.part(ways.size()), watch).ifPresent(habits::add);
       }
     }
     return habits;
   }
 
-  private Optional<Habit> habit(
-      Way way, Answer.WithPlan shown, Budget budget, Planner.Watch watch) {
-    Answer answer = planner.plan(way.world(), budget, onlyStop(watch));
+  private Optional<Habit> habit(Way way, Answer.WithPlan shown, Limits limits, Watch watch) {
+    Answer answer = planner.plan(way.world(), limits, onlyStop(watch));
     if (!(answer instanceof Answer.WithPlan habit)) {
       return Optional.empty();
     }
@@ -64,8 +64,8 @@ public final class Habits {
   }
 
   /** Plans of habits are not the plan that is looked for. */
-  private static Planner.Watch onlyStop(Planner.Watch watch) {
-    return new Planner.Watch() {
+  private static Watch onlyStop(Watch watch) {
+    return new Watch() {
       @Override
       public boolean stop() {
         return watch.stop();

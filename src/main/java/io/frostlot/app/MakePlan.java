@@ -10,6 +10,8 @@ import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,8 +101,8 @@ public final class MakePlan {
     return new Refused(problems);
   }
 
-  /** The answer, within the budget. */
-  public Answer plan(Ready ready, Budget budget, Planner.Watch watch) {
-    return planner.plan(ready.inputs().world(), budget, watch);
+  /** The answer, within the limits. */
+  public Answer plan(Ready ready, Limits limits, Watch watch) {
+    return planner.plan(ready.inputs().world(), limits, watch);
   }
 }

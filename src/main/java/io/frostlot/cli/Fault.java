@@ -9,7 +9,7 @@ final class Fault {
   static String message(Throwable thrown) {
     if (thrown instanceof OutOfMemoryError) {
       return "The memory given to Java is not enough for this. Give it more, for example java"
-                 + " -Xmx3g -jar frostlot.jar ..., or plan fewer days.";
+          + " -Xmx3g -jar frostlot.jar ..., or plan fewer days.";
     }
     return String.join(
         System.lineSeparator(),

@@ -1,11 +1,11 @@
 package io.frostlot.cli;
 
-import io.frostlot.app.Budget;
 import io.frostlot.app.Habits;
 import io.frostlot.app.MakePlan;
 import io.frostlot.app.Planner;
 import io.frostlot.files.Problem;
 import io.frostlot.plan.Answer;
+import io.frostlot.program.Limits;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -102,7 +102,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Budget budget = budget();
+    Limits limits = limits();
     if (!out.equals(NOT_GIVEN) && format != Format.CSV) {
       throw wrong("--out goes with --format csv");
     }
@@ -112,17 +112,17 @@ final class PlanCommand implements Callable<Integer> {
     if (prepared instanceof MakePlan.Refused refused) {
       return refuse(refused.problems());
     }
-    return plan(makePlan, (MakePlan.Ready) prepared, budget);
+    return plan(makePlan, (MakePlan.Ready) prepared, limits);
   }
 
-  private int plan(MakePlan makePlan, MakePlan.Ready ready, Budget budget) {
+  private int plan(MakePlan makePlan, MakePlan.Ready ready, Limits limits) {
     Progress watch =
         new Progress(ready.inputs().world(), interruption::asked, terminal.status(progress));
     Printer printer = new Printer(terminal, format, given(out));
     Answer answer =
         interruption.guard(
             () -> printer.print(ready, watch.bestOrNothing()),
-            () -> makePlan.plan(ready, budget, watch));
+            () -> makePlan.plan(ready, limits, watch));
     int exitCode = printer.print(ready, answer);
     if (format == Format.TEXT && !withoutHabits && answer instanceof Answer.WithPlan found) {
       Habits habits = new Habits(planner);
@@ -131,7 +131,7 @@ final class PlanCommand implements Callable<Integer> {
           found,
           interruption.guard(
               () -> exitCode,
-              () -> habits.compare(ready.inputs().world(), found, budget.part(2), watch)));
+              () -> habits.compare(ready.inputs().world(), found, limits.part(2), watch)));
     }
     return exitCode;
   }
@@ -150,7 +150,7 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.INPUT_PROBLEMS;
   }
 
-  private Budget budget() {
+  private Limits limits() {
     double most = !Double.isNaN(seconds) ? seconds : effort > 0 ? MOST_SECONDS : USUAL_SECONDS;
     if (!(most > 0 && most <= MOST_SECONDS)) {
       throw wrong(
@@ -160,7 +160,7 @@ final class PlanCommand implements Callable<Integer> {
       throw wrong("--effort: found " + effort + ", expected a whole number of at least 1");
     }
     Duration time = Duration.ofMillis((long) Math.ceil(most * 1000));
-    return new Budget(time, effort == 0 ? OptionalInt.empty() : OptionalInt.of(effort));
+    return new Limits(time, effort == 0 ? OptionalInt.empty() : OptionalInt.of(effort));
   }
 
   private ParameterException wrong(String message) {

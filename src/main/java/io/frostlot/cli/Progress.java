@@ -1,10 +1,10 @@
 package io.frostlot.cli;
 
-import io.frostlot.app.Planner;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Gap;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
+import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Remembers the best plan so far and, where somebody looks on, says how it goes. */
-final class Progress implements Planner.Watch {
+final class Progress implements Watch {
   private static final long REDRAWN_NANOS = 500_000_000;
   private final World world;
   private final BooleanSupplier stop;

@@ -5,50 +5,27 @@ import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Supplier;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Solves a world level by level; every plan is judged by every rule before it is shown. */
 public final class Engine {
-  private static final double WHOLE = 1e-6;
-
   private Engine() {}
 
-  /**
-   * The best answer within a time.
-   *
-   * @param milliseconds by the clock, over all levels
-   */
-  public static Answer solve(World world, long milliseconds) {
+  /** The best answer within the limits, or up to the time the watch says stop. */
+  public static Answer solve(World world, Limits limits, Watch watch) {
     requireKnownTerms(world);
-    long end = System.currentTimeMillis() + milliseconds;
-    Program program = Rules.program(world);
-    Map<Level, Double> held = new EnumMap<>(Level.class);
-    boolean proven = true;
-    double[] best = new double[0];
-    for (Level level : Level.values()) {
-      Scip.End run =
-          Scip.minimise(program.model(), level, held, end - System.currentTimeMillis());
-      if (run.impossible()) {
-        return new Answer.Impossible(clash(world), false);
-      }
-      if (!run.found()) {
-        proven = false;
-        break;
-      }
-      best = run.point();
-      if (level == Level.MONEY) {
-        return answer(world, program, best, proven ? OptionalDouble.of(run.bound()) : OptionalDouble.empty());
-      }
-      double value = Math.rint(program.model().objective(level).at(best));
-      proven &= run.bound() > value - 1 + WHOLE;
-      held.put(level, value);
+    Search search =
+        new Search(
+            world, limits, watch, (program, point, bound) -> answer(world, program, point, bound));
+    Optional<Answer.WithPlan> best = search.run();
+    if (best.isPresent()) {
+      return best.get();
     }
-    return best.length == 0
-        ? new Answer.NothingFound()
-        : answer(world, program, best, OptionalDouble.empty());
+    return search.isImpossible()
+        ? new Answer.Impossible(clash(world), false)
+        : new Answer.NothingFound();
   }
 
   /** A bill that leaves a term of the supplier out is never shown. */
@@ -70,7 +47,7 @@ public final class Engine {
     return Rules.of(world).stream().filter(Rule::relaxable).map(Rule::says).toList();
   }
 
-  private static Answer answer(
+  private static Answer.WithPlan answer(
       World world, Program program, double[] point, OptionalDouble bound) {
     Answer.Judged judged = Rules.judge(world, new PlanBuilder(world, program, point).build());
     if (!judged.books().breaches().isEmpty()) {

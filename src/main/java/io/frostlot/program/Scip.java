@@ -11,6 +11,8 @@ import java.util.Optional;
 
 /** Solves a {@link Model} with SCIP. */
 final class Scip {
+  private static final int NODES_IN_ROUND = 100;
+
   private Scip() {}
 
   /**
@@ -27,12 +29,19 @@ final class Scip {
   }
 
   /**
-   * Minimises one level, earlier levels held at given values.
+   * What to minimise.
    *
    * @param held most of each earlier level
-   * @param milliseconds by the clock, at least 1
+   * @param hint a point to begin with, or an empty array
    */
-  static End minimise(Model model, Level level, Map<Level, Double> held, long milliseconds) {
+  record Task(Level level, Map<Level, Double> held, double[] hint, Limits limits) {
+    Task {
+      held = Map.copyOf(held);
+    }
+  }
+
+  /** Minimises one level, earlier levels held at given values. */
+  static End minimise(Model model, Task task) {
     Loader.loadNativeLibraries();
     MPSolver solver =
         Optional.ofNullable(MPSolver.createSolver("SCIP"))
@@ -45,17 +54,21 @@ final class Scip {
     for (Model.Row row : model.rows()) {
       add(solver, variables, row.terms(), row.least(), row.most());
     }
-    held.forEach((earlier, most) -> {
+    task.held().forEach((earlier, most) -> {
       Linear amount = model.objective(earlier);
       add(solver, variables, amount.terms(), Double.NEGATIVE_INFINITY, most - amount.constant());
     });
     MPObjective objective = solver.objective();
-    Linear.Terms terms = model.objective(level).terms();
+    Linear.Terms terms = model.objective(task.level()).terms();
     for (int i = 0; i < terms.variables().length; i++) {
       objective.setCoefficient(variables[terms.variables()[i]], terms.coefficients()[i]);
     }
-    objective.setOffset(model.objective(level).constant());
-    solver.setTimeLimit(Math.max(1, milliseconds));
+    objective.setOffset(model.objective(task.level()).constant());
+    solver.setTimeLimit(task.limits().millis());
+    task.limits().rounds().ifPresent(rounds -> limitNodes(solver, rounds));
+    if (task.hint().length == variables.length) {
+      solver.setHint(variables, task.hint());
+    }
     MPSolverParameters parameters = new MPSolverParameters();
     parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
     MPSolver.ResultStatus status = solver.solve(parameters);
@@ -67,6 +80,13 @@ final class Scip {
     double bound = found ? objective.bestBound() : Double.NEGATIVE_INFINITY;
     solver.delete();
     return new End(point, bound, status == MPSolver.ResultStatus.INFEASIBLE);
+  }
+
+  private static void limitNodes(MPSolver solver, int rounds) {
+    String limit = "limits/nodes=" + (long) rounds * NODES_IN_ROUND;
+    if (!solver.setSolverSpecificParametersAsString(limit)) {
+      throw new IllegalStateException("SCIP does not take " + limit);
+    }
   }
 
   private static void add(

@@ -7,6 +7,8 @@ import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,9 +21,9 @@ class PublishedOptimaTest {
   @TempDir Path folder;
 
   /**
-   * H. M. Wagner, T. M. Whitin, "Dynamic Version of the Economic Lot Size Model", Management Science
-   * 5(1), 1958, 89-96: optimum 864. With a shelf life of two periods 901, of one 1234 (derived by a
-   * dynamic program, not published).
+   * H. M. Wagner, T. M. Whitin, "Dynamic Version of the Economic Lot Size Model", Management
+   * Science 5(1), 1958, 89-96: optimum 864. With a shelf life of two periods 901, of one 1234
+   * (derived by a dynamic program, not published).
    */
   @Test
   void wagner_and_whitin_1958() throws IOException {
@@ -50,7 +52,9 @@ class PublishedOptimaTest {
   private Money optimum() {
     Reading reading = ScenarioFolder.read(folder);
     assertThat(reading).isInstanceOf(Reading.Accepted.class);
-    Answer answer = Engine.solve(World.of(((Reading.Accepted) reading).scenario()), 60_000);
+    Answer answer =
+        Engine.solve(
+            World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     return ((Answer.Proven) answer).plan().standing().money();
   }
@@ -61,24 +65,32 @@ class PublishedOptimaTest {
     for (int t = 0; t < demand.length; t++) {
       String day = java.time.LocalDate.of(2031, 1, 1).plusDays(t).toString();
       needs.append("mouse,20,30,").append(demand[t]).append(',').append(day).append('\n');
-      charges.append(t == 0 ? "" : ",")
+      charges
+          .append(t == 0 ? "" : ",")
           .append("{\"orderDates\": \"%1$s/%1$s\", \"amount\": %2$d}".formatted(day, charge[t]));
     }
     put("needs.csv", needs.toString());
     put("freezers.csv", "name,usable_litres,kind,life_days\nBig,100000,deep," + lifeDays + "\n");
-    put("scenario.json", """
+    put(
+        "scenario.json",
+        """
         {"name": "Published", "from": "2031-01-01", "planningDays": 12, "place": "XF",
          "currency": "EUR", "suppliers": ["source"],
          "policy": {"endValue": "none", "charges": {"holdingPerPieceNight": "%s"}}}
-        """.formatted(holding));
-    put("supplier-profiles/source/profile.json", """
+        """
+            .formatted(holding));
+    put(
+        "supplier-profiles/source/profile.json",
+        """
         {"name": "Source", "currency": "EUR", "priceSheetDate": "2031-01-01",
          "orderCharges": [%s],
          "delivery": {"by": "shop", "openWeekdays": ["mon","tue","wed","thu","fri","sat","sun"]}}
-        """.formatted(charges));
+        """
+            .formatted(charges));
     put(
         "supplier-profiles/source/prices.csv",
-        "item,kind,size_word,least_g,mean_g,most_g,pack_count,price\nMouse,mouse,adult,25,25,25,1,0\n");
+        "item,kind,size_word,least_g,mean_g,most_g,pack_count,price\n"
+            + "Mouse,mouse,adult,25,25,25,1,0\n");
   }
 
   private void put(String name, String text) throws IOException {

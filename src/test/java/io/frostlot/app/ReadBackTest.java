@@ -8,6 +8,9 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
+import io.frostlot.program.Engine;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The demo solved, written as JSON, and read back: the same plan, so judged the same. */
 class ReadBackTest {
-  private static final Budget BUDGET = new Budget(Duration.ofSeconds(60), OptionalInt.empty());
+  private static final Limits LIMITS = new Limits(Duration.ofSeconds(60), OptionalInt.empty());
 
   @TempDir Path folder;
 
@@ -30,9 +33,9 @@ class ReadBackTest {
 
   @Test
   void a_solved_plan_comes_back_as_it_was() throws IOException {
-    MakePlan makePlan = new MakePlan(new Solving());
+    MakePlan makePlan = new MakePlan(Engine::solve);
     MakePlan.Ready ready = ready(makePlan, List.of());
-    Answer.WithPlan found = (Answer.WithPlan) makePlan.plan(ready, BUDGET, Planner.Watch.NONE);
+    Answer.WithPlan found = (Answer.WithPlan) makePlan.plan(ready, LIMITS, Watch.NONE);
     Path file =
         Files.writeString(folder.resolve("plan.json"), PlanJson.text(ready.inputs(), found));
 

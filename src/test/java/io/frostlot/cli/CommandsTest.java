@@ -77,7 +77,7 @@ class CommandsTest {
   @Test
   void an_impossible_plan_ends_with_three_and_the_clash() {
     Planner planner =
-        (world, budget, watch) -> new Answer.Impossible(List.of("Chest holds 3 l."), true);
+        (world, limits, watch) -> new Answer.Impossible(List.of("Chest holds 3 l."), true);
     CommandRun text = CommandRun.of(planner, false, "plan", GOOD);
     assertThat(text.exitCode()).isEqualTo(3);
     assertThat(text.out())
@@ -93,7 +93,7 @@ class CommandsTest {
 
   @Test
   void no_plan_in_time_ends_with_four() {
-    Planner planner = (world, budget, watch) -> new Answer.NothingFound();
+    Planner planner = (world, limits, watch) -> new Answer.NothingFound();
     CommandRun run = CommandRun.of(planner, false, "plan", GOOD);
     assertThat(run.exitCode()).isEqualTo(4);
     assertThat(run.out()).contains("No plan was found in the time given.");
@@ -103,8 +103,8 @@ class CommandsTest {
   void the_time_is_thirty_seconds_unless_said_otherwise() {
     StringBuilder seen = new StringBuilder();
     Planner planner =
-        (world, budget, watch) -> {
-          seen.append(budget.time().toMillis()).append(' ').append(budget.effort()).append('\n');
+        (world, limits, watch) -> {
+          seen.append(limits.time().toMillis()).append(' ').append(limits.rounds()).append('\n');
           return new Answer.NothingFound();
         };
     CommandRun.of(planner, false, "plan", GOOD);

@@ -71,7 +71,7 @@ class MistypedTest {
   @Test
   void a_fault_is_told_without_a_stack_trace() {
     Planner planner =
-        (world, budget, watch) -> {
+        (world, limits, watch) -> {
           throw new IllegalStateException("books that do not\nbalance");
         };
     CommandRun run = CommandRun.of(planner, false, "plan", GOOD);
@@ -87,7 +87,7 @@ class MistypedTest {
   @Test
   void too_little_memory_is_told_with_what_to_do() {
     Planner planner =
-        (world, budget, watch) -> {
+        (world, limits, watch) -> {
           throw new OutOfMemoryError("heap");
         };
     CommandRun run = CommandRun.of(planner, false, "plan", GOOD);

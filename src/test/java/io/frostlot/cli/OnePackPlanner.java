@@ -1,6 +1,5 @@
 package io.frostlot.cli;
 
-import io.frostlot.app.Budget;
 import io.frostlot.app.Planner;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
@@ -9,6 +8,8 @@ import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 /** Orders one pack of the first row from the first slot there is, and feeds nothing of it. */
 final class OnePackPlanner implements Planner {
   @Override
-  public Answer plan(World world, Budget budget, Watch watch) {
+  public Answer plan(World world, Limits limits, Watch watch) {
     Answer.WithPlan answer = new Answer.BestFound(judged(world), OptionalDouble.empty());
     watch.found(answer);
     return answer;

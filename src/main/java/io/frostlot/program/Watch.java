@@ -1,0 +1,24 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+
+/** Looks on while the engine works; called from the thread that asked for the answer. */
+public interface Watch {
+  /** Looks away, and never stops. */
+  Watch NONE =
+      new Watch() {
+        @Override
+        public boolean stop() {
+          return false;
+        }
+
+        @Override
+        public void found(Answer.WithPlan best) {}
+      };
+
+  /** Asked many times a second; once it says yes the best found so far is the answer. */
+  boolean stop();
+
+  /** A better plan, or a better bound on the same. */
+  void found(Answer.WithPlan best);
+}
