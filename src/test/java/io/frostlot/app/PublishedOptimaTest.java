@@ -7,8 +7,6 @@ import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
-import io.frostlot.program.Limits;
-import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -54,7 +52,7 @@ class PublishedOptimaTest {
     assertThat(reading).isInstanceOf(Reading.Accepted.class);
     Answer answer =
         Engine.solve(
-            World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
+            World.of(((Reading.Accepted) reading).scenario()), 60_000);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     return ((Answer.Proven) answer).plan().standing().money();
   }
