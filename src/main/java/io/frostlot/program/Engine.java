@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
+import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Supplier;
 import java.time.Duration;
 import java.util.List;
@@ -39,14 +40,16 @@ public final class Engine {
   /** A bill that leaves a term of the supplier out is never shown. */
   private static void requireKnownTerms(World world) {
     for (Supplier supplier : world.scenario().suppliers()) {
-      if (!supplier.terms().discounts().isEmpty()
-          || !supplier.terms().freeShipping().isEmpty()
-          || !supplier.sheet().sales().isEmpty()
+      boolean saleOnSteps =
+          !supplier.sheet().sales().isEmpty()
+              && supplier.sheet().breaks().stream()
+                  .anyMatch(b -> b.counting() == PriceBreak.Counting.INCREMENTAL);
+      if (saleOnSteps
           || supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
           || !world.scenario().policy().safety().margin().isZero()) {
         throw new UnsupportedOperationException(
             "supplier " + supplier.id()
-                + ": sales, order discounts, free shipping, whole-packs boxing and a margin in percent are not planned with yet");
+                + ": incremental breaks together with sales, whole-packs boxing and a margin in percent are not planned with yet");
       }
     }
   }

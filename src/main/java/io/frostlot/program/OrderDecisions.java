@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The decisions of one possible order, and the running values that pricing rules write and read. */
 final class OrderDecisions {
@@ -19,6 +21,7 @@ final class OrderDecisions {
   private final Map<String, Var> promotions = new LinkedHashMap<>();
   private final OrderSums sums = new OrderSums();
   private final Var boxes;
+  private final Map<Pack, SortedMap<String, Linear>> underSale = new LinkedHashMap<>();
 
   /**
    * Packs of one row of the price sheet.
@@ -39,11 +42,7 @@ final class OrderDecisions {
 
   /** Adds a row of the price sheet that may be bought up to a number of packs. */
   void add(Pack pack, int most, Model model) {
-    PriceBreak priceBreak =
-        supplier.sheet().breaks().stream()
-            .filter(b -> b.packId().equals(pack.id()))
-            .findFirst()
-            .orElse(new PriceBreak(pack.id(), PriceBreak.Counting.ALL_UNITS, List.of()));
+    PriceBreak priceBreak = supplier.breakOf(pack);
     Var count = model.whole(0, most);
     List<Var> atStep = new ArrayList<>();
     if (priceBreak.steps().isEmpty()) {
@@ -59,6 +58,16 @@ final class OrderDecisions {
   /** Is a promotion taken by this order? Created when first asked for. */
   Var promotion(String id, Model model) {
     return promotions.computeIfAbsent(id, k -> model.yesNo());
+  }
+
+  /** Records packs of a row bought under a sale. */
+  void underSale(Pack pack, String saleId, Linear count) {
+    underSale.computeIfAbsent(pack, k -> new TreeMap<>()).put(saleId, count);
+  }
+
+  /** Packs bought under each sale. */
+  SortedMap<String, Linear> underSale(Pack pack) {
+    return underSale.getOrDefault(pack, new TreeMap<>());
   }
 
   Map<String, Var> promotions() {

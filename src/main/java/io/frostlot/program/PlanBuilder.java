@@ -9,6 +9,7 @@ import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,7 +17,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
 final class PlanBuilder {
@@ -56,7 +59,7 @@ final class PlanBuilder {
       order.packs().values().forEach(pack -> {
         int packs = (int) Math.round(point[pack.count().index()]);
         if (packs > 0) {
-          lines.add(new Order.Line(pack.pack(), packs, new TreeMap<>()));
+          lines.add(new Order.Line(pack.pack(), packs, underSale(order, pack.pack())));
         }
       });
       if (!lines.isEmpty()) {
@@ -65,10 +68,35 @@ final class PlanBuilder {
             order.supplier().isPickUp()
                 ? 0
                 : BoxesByTotal.least(open, order.supplier().boxing().limits());
-        orders.add(new Order(order.slot(), lines, Set.of(), new Order.Boxes(boxes, List.of())));
+        orders.add(
+            new Order(order.slot(), lines, taken(order, lines), new Order.Boxes(boxes, List.of())));
       }
     }
     return orders;
+  }
+
+  private SortedMap<String, Integer> underSale(OrderDecisions order, Pack pack) {
+    SortedMap<String, Integer> counts = new TreeMap<>();
+    order.underSale(pack).forEach((sale, count) -> {
+      int packs = (int) Math.round(count.at(point));
+      if (packs > 0) {
+        counts.put(sale, packs);
+      }
+    });
+    return counts;
+  }
+
+  /** Discounts taken, and sales under which something is bought. */
+  private Set<String> taken(OrderDecisions order, List<Order.Line> lines) {
+    Set<String> taken = new TreeSet<>();
+    lines.forEach(line -> taken.addAll(line.underSale().keySet()));
+    order.supplier().discountsOn(order.slot()).forEach(discount -> {
+      Var chosen = order.promotions().get(discount.id());
+      if (chosen != null && point[chosen.index()] > 0.5) {
+        taken.add(discount.id());
+      }
+    });
+    return taken;
   }
 
   private void addLot(Flow flow, Flow.Part part) {

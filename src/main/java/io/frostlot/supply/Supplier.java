@@ -2,6 +2,7 @@ package io.frostlot.supply;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A supplier as seen from the keeper's place: its zone is looked up, its prices are per pack.
@@ -41,6 +42,37 @@ public record Supplier(
       breaks = List.copyOf(breaks);
       sales = List.copyOf(sales);
     }
+  }
+
+  /** A sale or order discount that an order may take or decline. */
+  public record Promotion(String id, boolean combinable) {}
+
+  /** Sales that hold for an order. */
+  public List<Sale> salesOn(Slot slot) {
+    return sheet.sales().stream().filter(s -> s.when().contains(slot.date(s.follows()))).toList();
+  }
+
+  /** Order discounts that hold for an order. */
+  public List<OrderTerms.Discount> discountsOn(Slot slot) {
+    return terms.discounts().stream()
+        .filter(d -> d.when().contains(slot.date(d.follows())))
+        .toList();
+  }
+
+  /** Everything that an order may take. */
+  public List<Promotion> promotionsOn(Slot slot) {
+    return Stream.concat(
+            salesOn(slot).stream().map(s -> new Promotion(s.id(), s.combinable())),
+            discountsOn(slot).stream().map(d -> new Promotion(d.id(), d.combinable())))
+        .toList();
+  }
+
+  /** The break of a row; without steps where it has none. */
+  public PriceBreak breakOf(Pack pack) {
+    return sheet.breaks().stream()
+        .filter(b -> b.packId().equals(pack.id()))
+        .findFirst()
+        .orElse(new PriceBreak(pack.id(), PriceBreak.Counting.ALL_UNITS, List.of()));
   }
 
   /** A pick-up needs no box and no shipping. */

@@ -62,6 +62,88 @@ class PriceLadderTest {
     assertThat(optimum(3, "1.00", terms)).isEqualTo(Money.of("8.80"));
   }
 
+  /** 2.15 less 12.5 % is 1.88125, so 1.88 a pack. */
+  @Test
+  void a_sale_is_rounded_per_pack() throws IOException {
+    assertThat(optimum(3, "2.15", sale("\"percentOff\": 12.5"))).isEqualTo(Money.of("5.64"));
+  }
+
+  /** Two groups of three, two paid in each, and one more: five are paid. */
+  @Test
+  void three_for_the_price_of_two() throws IOException {
+    assertThat(optimum(7, "2.00", sale("\"take\": 3, \"pay\": 2"))).isEqualTo(Money.of("10"));
+  }
+
+  /** Eight are needed: paying for six of eight, or the ninth for nothing. */
+  @Test
+  void a_group_is_filled_where_that_costs_nothing() throws IOException {
+    assertThat(optimum(8, "2.00", sale("\"take\": 3, \"pay\": 2"))).isEqualTo(Money.of("12"));
+  }
+
+  /** Two at 1.00, the third at 2.00. */
+  @Test
+  void no_more_packs_under_a_sale_than_its_limit() throws IOException {
+    assertThat(optimum(3, "2.00", sale("\"price\": 1, \"mostPacksPerOrder\": 2")))
+        .isEqualTo(Money.of("4"));
+    assertThat(optimum(3, "2.00", sale("\"price\": 1, \"mostPacksInTotal\": 1")))
+        .isEqualTo(Money.of("5"));
+  }
+
+  /** All three packs at the step price of 1.50, less 33 %: 1.005, half-up 1.01. */
+  @Test
+  void a_sale_follows_a_break() throws IOException {
+    String terms = breaks("all-units", 3, "1.50") + sale("\"percentOff\": 33");
+    assertThat(optimum(3, "2.00", terms)).isEqualTo(Money.of("3.03"));
+  }
+
+  /** Four at 2.40 are 9.60; a fifth makes 12.00, less a quarter 9.00. */
+  @Test
+  void padding_reaches_a_discount() throws IOException {
+    String terms = ", \"orderDiscounts\": [{\"id\": \"d\", \"tiers\": [{\"from\": 10, \"percentOff\": 25}]}]";
+    assertThat(optimum(4, "2.40", terms)).isEqualTo(Money.of("9"));
+    assertThat(optimum(3, "2.40", terms)).isEqualTo(Money.of("7.20"));
+  }
+
+  /** Of the tiers reached the highest counts, even where it gives less: 20.00 - 1.00. */
+  @Test
+  void the_highest_tier_counts() throws IOException {
+    String terms = """
+        , "orderDiscounts": [{"id": "d", "tiers": [
+          {"from": 10, "percentOff": 20}, {"from": 20, "amountOff": 1}]}]
+        """;
+    assertThat(optimum(10, "2.00", terms)).isEqualTo(Money.of("19"));
+    assertThat(optimum(9, "2.00", terms)).isEqualTo(Money.of("14.40"));
+  }
+
+  /** Four are 8.00 and 5.00 for the trip; five are 10.00 and the trip is free. */
+  @Test
+  void padding_reaches_free_shipping() throws IOException {
+    String terms = """
+        , "orderCharges": [{"amount": 5}], "freeShipping": [{"from": 10, "waives": ["order-charge"]}]
+        """;
+    assertThat(optimum(4, "2.00", terms)).isEqualTo(Money.of("10"));
+    assertThat(optimum(2, "2.00", terms)).isEqualTo(Money.of("9"));
+  }
+
+  /** Alone the sale gives 7.20 and the discount 6.00; together 7.20 less a quarter. */
+  @Test
+  void the_better_of_two_that_may_not_be_combined() throws IOException {
+    assertThat(optimum(4, "2.00", both(false))).isEqualTo(Money.of("6"));
+    assertThat(optimum(4, "2.00", both(true))).isEqualTo(Money.of("5.40"));
+  }
+
+  private static String both(boolean combinable) {
+    return """
+        , "sales": [{"id": "s", "when": "2031-01-01/2031-01-02", "percentOff": 10, "combinable": %1$s}],
+          "orderDiscounts": [{"id": "d", "combinable": %1$s,
+            "tiers": [{"from": 7, "percentOff": 25}]}]
+        """.formatted(combinable);
+  }
+
+  private static String sale(String terms) {
+    return ", \"sales\": [{\"id\": \"s\", \"when\": \"2031-01-01/2031-01-02\", %s}]".formatted(terms);
+  }
+
   private static String breaks(String counting, int from, String price) {
     return """
         , "breaks": [{"item": "Mouse", "packCount": 1, "counting": "%s",
