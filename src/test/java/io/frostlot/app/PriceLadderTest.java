@@ -7,6 +7,8 @@ import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -168,7 +170,7 @@ class PriceLadderTest {
             + price + "\n");
     Reading reading = ScenarioFolder.read(folder);
     assertThat(reading).isInstanceOf(Reading.Accepted.class);
-    Answer answer = Engine.solve(World.of(((Reading.Accepted) reading).scenario()), 60_000);
+    Answer answer = Engine.solve(World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     Answer.Proven proven = (Answer.Proven) answer;
     assertThat(proven.plan().standing().unmetMust()).isZero();
