@@ -106,6 +106,9 @@ final class PlanCommand implements Callable<Integer> {
     if (!out.equals(NOT_GIVEN) && format != Format.CSV) {
       throw wrong("--out goes with --format csv");
     }
+    if (!since.equals(NOT_GIVEN) && format == Format.CSV) {
+      throw wrong("--since goes with --format text or json");
+    }
     MakePlan makePlan = new MakePlan(planner);
     MakePlan.Prepared prepared =
         makePlan.prepare(new MakePlan.Request(folder, given(profiles), given(since)));

@@ -28,7 +28,7 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
     terminal.clearStatus();
     switch (format) {
       case TEXT -> terminal.out().print(text(ready, answer));
-      case JSON -> terminal.out().print(PlanJson.text(ready.inputs(), answer));
+      case JSON -> terminal.out().print(json(ready, answer));
       case CSV -> problem = csv(ready.inputs(), answer);
     }
     terminal.out().flush();
@@ -50,6 +50,12 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
     return answer instanceof Answer.WithPlan found
         ? report(ready, found).text(terminal.columns())
         : new NoPlanReport(ready.inputs(), answer).text(terminal.columns());
+  }
+
+  private static String json(MakePlan.Ready ready, Answer answer) {
+    return answer instanceof Answer.WithPlan found
+        ? PlanJson.text(ready.inputs(), found, report(ready, found).changes())
+        : PlanJson.text(ready.inputs(), answer);
   }
 
   private static PlanReport report(MakePlan.Ready ready, Answer.WithPlan found) {

@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Changes;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
@@ -28,8 +29,21 @@ public final class PlanJson {
 
   /** The document, ended by a line feed. */
   public static String text(Inputs inputs, Answer answer) {
+    return text(inputs, answer, List.of());
+  }
+
+  /**
+   * The same with what has changed.
+   *
+   * @param changes since an earlier plan, at most one
+   */
+  public static String text(Inputs inputs, Answer answer, List<Changes> changes) {
     PlanJson plan = new PlanJson(inputs);
-    return JsonLines.document(json -> plan.write(json, answer));
+    return JsonLines.document(
+        json -> {
+          plan.write(json, answer);
+          changes.forEach(some -> new PlanJsonChanges(plan.decimals).write(json, some));
+        });
   }
 
   private void write(JsonLines json, Answer answer) {

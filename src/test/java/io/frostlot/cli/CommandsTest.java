@@ -125,6 +125,9 @@ class CommandsTest {
     Files.writeString(earlier, json.replaceAll("\"digest\": \"....", "\"digest\": \"0123"));
     assertThat(CommandRun.of("plan", GOOD, "--since", earlier.toString()).out())
         .contains("The earlier plan is stale");
+    String compared =
+        CommandRun.of("plan", GOOD, "--since", earlier.toString(), "--format", "json").out();
+    assertThat(new ObjectMapper().readTree(compared).at("/changes/stale").asBoolean()).isTrue();
 
     Files.writeString(earlier, json.replace("\"EUR\"", "\"USD\""));
     CommandRun run = CommandRun.of("plan", GOOD, "--since", earlier.toString());

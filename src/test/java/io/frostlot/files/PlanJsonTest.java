@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Changes;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
@@ -15,13 +16,16 @@ import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.units.Money;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -100,6 +104,33 @@ class PlanJsonTest {
     }
     assertThat(statuses)
         .containsExactly("proven", "best-found", "best-found", "impossible", "none");
+  }
+
+  @Test
+  void changes_follow_the_schema_and_are_read_over() {
+    Outline before =
+        new Outline(
+            "0".repeat(64),
+            new Outline.Totals(Money.of(90), Money.of(88)),
+            List.of(order("hillside", "2031-01-12", 60), order("valley", "2031-01-12", 5)),
+            List.of(new Outline.Unmet("Amber", LocalDate.parse("2031-01-17"))));
+    Outcome outcome = Outcome.of(world, HandmadePlan.plan(world));
+    Outline after = Outline.of(HandmadeRoom.DIGEST, HandmadePlan.judged(world), outcome);
+    String text = PlanJson.text(inputs, found, List.of(Changes.between(before, after)));
+    JsonNode changes = tree(text).get("changes");
+
+    assertThat(breaches(tree(text))).isEmpty();
+    assertThat(changes.get("orders").findValuesAsText("change"))
+        .containsExactly("changed", "dropped", "added");
+    assertThat(changes.at("/nowMet/0/animal").asText()).isEqualTo("Amber");
+    assertThat(changes.at("/before/cost").asText()).isEqualTo("90.00");
+    assertThat(value(read(text)).outline()).isEqualTo(after);
+  }
+
+  private static Outline.Ordered order(String supplier, String day, long total) {
+    LocalDate orderBy = LocalDate.parse(day);
+    return new Outline.Ordered(
+        supplier, orderBy, orderBy.plusDays(3), new TreeMap<>(), Money.of(total));
   }
 
   @Test
