@@ -6,11 +6,9 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Supplier;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** Solves a world level by level; every plan is judged by every rule before it is shown. */
 public final class Engine {
@@ -29,12 +27,6 @@ public final class Engine {
     return search.isImpossible()
         ? new Answer.Impossible(clash(world), false)
         : new Answer.NothingFound();
-  }
-
-  /** The best answer within a time by the clock, nobody looking on. */
-  public static Answer solve(World world, long milliseconds) {
-    Limits limits = new Limits(Duration.ofMillis(milliseconds), OptionalInt.empty());
-    return solve(world, limits, Watch.NONE);
   }
 
   /** A bill that leaves a term of the supplier out is never shown. */

@@ -16,6 +16,10 @@ public record Limits(Duration time, OptionalInt rounds) {
     }
   }
 
+  public static Limits ofSeconds(long seconds) {
+    return new Limits(Duration.ofSeconds(seconds), OptionalInt.empty());
+  }
+
   /** An equal part of the time; the same rounds. */
   public Limits part(int parts) {
     return new Limits(time.dividedBy(parts), rounds);

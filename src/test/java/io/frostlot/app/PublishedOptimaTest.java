@@ -7,6 +7,8 @@ import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,7 +54,7 @@ class PublishedOptimaTest {
     assertThat(reading).isInstanceOf(Reading.Accepted.class);
     Answer answer =
         Engine.solve(
-            World.of(((Reading.Accepted) reading).scenario()), 60_000);
+            World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     return ((Answer.Proven) answer).plan().standing().money();
   }
