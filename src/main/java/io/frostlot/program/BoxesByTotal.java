@@ -6,10 +6,12 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
+import java.util.List;
 
 /**
  * An order that is sent fills at least total over limit boxes, rounded up, for each limit of a box,
- * at least one and at most what the supplier sends.
+ * at least one and at most what the supplier sends; where packs stay whole there may be more (see {@link
+ * WholePacks}).
  *
  * <p>limit x boxes(o) &gt;= total(o) for kilograms, litres and pieces; boxes(o) &gt;= open(o). A pick-up
  * has none.
@@ -69,7 +71,10 @@ final class BoxesByTotal implements Rule {
   public void judge(Plan plan, Books books) {
     for (Order order : plan.orders()) {
       Boxing boxing = world.supplier(order.slot().supplier()).boxing();
-      int least = world.supplier(order.slot().supplier()).isPickUp() ? 0 : least(order, boxing.limits());
+      if (boxing.way() == Boxing.Way.WHOLE_PACKS) {
+        continue;
+      }
+      int least = world.supplier(order.slot().supplier()).isPickUp() ? 0 : least(order.lines(), boxing.limits());
       int count = order.boxes().count();
       if (count != least || (least > 0 && count > boxing.mostBoxes())) {
         books.breach(id(), "order of " + order.slot().ordered(), count + " boxes", least + " boxes");
@@ -78,11 +83,11 @@ final class BoxesByTotal implements Rule {
   }
 
   /** Boxes that an order's totals fill, at least 1. */
-  static int least(Order order, Boxing.Limits limits) {
+  static int least(List<Order.Line> lines, Boxing.Limits limits) {
     long milligrams = 0;
     long microlitres = 0;
     long pieces = 0;
-    for (Order.Line line : order.lines()) {
+    for (Order.Line line : lines) {
       milligrams += line.pack().packed().grams().times(line.packs()).milligrams();
       microlitres += line.pack().packed().litres().times(line.packs()).microlitres();
       pieces += line.pieces();

@@ -3,7 +3,6 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
-import io.frostlot.supply.Boxing;
 import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Supplier;
 import java.util.List;
@@ -37,11 +36,10 @@ public final class Engine {
               && supplier.sheet().breaks().stream()
                   .anyMatch(b -> b.counting() == PriceBreak.Counting.INCREMENTAL);
       if (saleOnSteps
-          || supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
           || !world.scenario().policy().safety().margin().isZero()) {
         throw new UnsupportedOperationException(
             "supplier " + supplier.id()
-                + ": incremental breaks together with sales, whole-packs boxing and a margin in percent are not planned with yet");
+                + ": incremental breaks together with sales and a margin in percent are not planned with yet");
       }
     }
   }

@@ -9,6 +9,8 @@ import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.supply.BoxFit;
+import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -63,16 +65,30 @@ final class PlanBuilder {
         }
       });
       if (!lines.isEmpty()) {
-        Order open = new Order(order.slot(), lines, Set.of(), Order.Boxes.NONE);
-        int boxes =
-            order.supplier().isPickUp()
-                ? 0
-                : BoxesByTotal.least(open, order.supplier().boxing().limits());
-        orders.add(
-            new Order(order.slot(), lines, taken(order, lines), new Order.Boxes(boxes, List.of())));
+        orders.add(new Order(order.slot(), lines, taken(order, lines), boxes(order, lines)));
       }
     }
     return orders;
+  }
+
+  private static Order.Boxes boxes(OrderDecisions order, List<Order.Line> lines) {
+    Boxing boxing = order.supplier().boxing();
+    if (order.supplier().isPickUp()) {
+      return Order.Boxes.NONE;
+    }
+    if (boxing.way() == Boxing.Way.BY_TOTAL) {
+      return new Order.Boxes(BoxesByTotal.least(lines, boxing.limits()), List.of());
+    }
+    Map<Pack, Integer> counts = new HashMap<>();
+    lines.forEach(line -> counts.put(line.pack(), line.packs()));
+    List<List<Order.Content>> contents =
+        BoxFit.pack(counts, boxing.limits()).stream()
+            .map(box ->
+                box.entrySet().stream()
+                    .map(entry -> new Order.Content(entry.getKey(), entry.getValue()))
+                    .toList())
+            .toList();
+    return new Order.Boxes(contents.size(), contents);
   }
 
   private SortedMap<String, Integer> underSale(OrderDecisions order, Pack pack) {

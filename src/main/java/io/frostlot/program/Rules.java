@@ -17,6 +17,7 @@ final class Rules {
         new PackPrice(world),
         new PriceBreaks(world),
         new BoxesByTotal(world),
+        new WholePacks(world),
         new Sales(world),
         new OrderDiscounts(world),
         new Combining(world),

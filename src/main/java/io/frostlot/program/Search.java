@@ -26,6 +26,7 @@ final class Search {
   private final Watch watch;
   private final Shown shown;
   private final long start = System.nanoTime();
+  private final WholePacks wholePacks;
   private final Map<Level, Double> held = new EnumMap<>(Level.class);
   private double[] point = new double[0];
   private boolean proven = true;
@@ -39,6 +40,7 @@ final class Search {
 
   Search(World world, Limits limits, Watch watch, Shown shown) {
     this.program = Rules.program(world);
+    this.wholePacks = new WholePacks(world);
     this.limits = limits;
     this.watch = watch;
     this.shown = shown;
@@ -62,6 +64,9 @@ final class Search {
   /** A level before money; false where the search ends with it. */
   private boolean before(Level level) {
     Optional<Scip.End> end = look(level, left());
+    while (end.filter(Scip.End::found).isPresent() && wholePacks.cut(program, end.get().point())) {
+      end = look(level, left());
+    }
     impossible = end.filter(Scip.End::impossible).isPresent() && best.isEmpty();
     if (end.filter(Scip.End::found).isEmpty()) {
       return false;
@@ -83,16 +88,23 @@ final class Search {
   }
 
   private boolean moneyWithin(long milliseconds) {
-    Optional<Scip.End> end = look(Level.MONEY, milliseconds);
-    if (end.filter(Scip.End::found).isPresent()) {
+    long until = left() - milliseconds;
+    while (true) {
+      Optional<Scip.End> end = look(Level.MONEY, left() - until);
+      if (end.filter(Scip.End::found).isEmpty()) {
+        return end.isPresent();
+      }
       point = end.get().point();
-      take(
-          shown.answer(
-              program,
-              point,
-              proven ? OptionalDouble.of(end.get().bound()) : OptionalDouble.empty()));
+      boolean mended = wholePacks.cut(program, point);
+      if (wholePacks.withinMostBoxes(program, point)) {
+        OptionalDouble bound =
+            proven ? OptionalDouble.of(end.get().bound()) : OptionalDouble.empty();
+        take(shown.answer(program, point, bound));
+      }
+      if (!mended) {
+        return true;
+      }
     }
-    return end.isPresent();
   }
 
   /** The better plan, and the better bound. */

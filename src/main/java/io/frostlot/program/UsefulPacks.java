@@ -4,6 +4,8 @@ import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
+import io.frostlot.supply.BoxFit;
+import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Pack;
@@ -61,6 +63,11 @@ final class UsefulPacks {
 
   /** Most packs of a row in the order of a slot. */
   int most(Slot slot, Supplier supplier, Pack pack) {
+    if (!supplier.isPickUp()
+        && supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
+        && !BoxFit.fits(pack, supplier.boxing().limits())) {
+      return 0;
+    }
     long pieces = usefulPieces(slot, pack.item());
     long packs = (pieces + pack.pieces() - 1) / pack.pieces();
     long padding = padding(supplier, pack);
