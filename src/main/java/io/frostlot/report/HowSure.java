@@ -32,6 +32,12 @@ final class HowSure implements Sections.Section {
               + " proven. More time (--seconds) may tell.");
       return;
     }
+    if (isAll(report, gap.get())) {
+      page.say(
+          "The best plan found in the time given. That no plan meets more of the meals is proven;"
+              + " how little money could do is not known yet. More time (--seconds) may tell.");
+      return;
+    }
     page.say(
         "The best plan found in the time given. That no plan meets more of the meals is proven; its"
             + " money is "
@@ -44,8 +50,14 @@ final class HowSure implements Sections.Section {
       return "proven best.";
     }
     return Gap.of(report.answer())
+        .filter(gap -> !isAll(report, gap))
         .map(gap -> words(report, gap) + ".")
         .orElse("the best found; how far from the best possible is not known.");
+  }
+
+  /** A gap as large as the cost itself tells nothing. */
+  private static boolean isAll(PlanReport report, Gap gap) {
+    return gap.amount() >= report.answer().plan().standing().money().toDouble();
   }
 
   private static String words(PlanReport report, Gap gap) {

@@ -5,6 +5,12 @@ import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.plan.Outcome;
 import io.frostlot.supply.Item;
+import io.frostlot.units.Grams;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Meals that are not met, by how much margins gave way, and meals that come late. */
 final class MealsNotMet implements Sections.Section {
@@ -32,30 +38,38 @@ final class MealsNotMet implements Sections.Section {
     }
   }
 
+  /** Meals that differ by their days only share a row. */
+  private record Row(String eater, String grams, String nearest) {}
+
   private static Table missed(PlanReport report) {
-    Table table = Table.of("animal", "day", "may be given", ">grams", "nearest item");
+    Map<Row, List<Meal.Days>> rows = new LinkedHashMap<>();
     for (Outcome.Missed missed : report.outcome().missed()) {
       Meal meal = missed.demand().meal();
-      table.row(
-          eater(meal, missed.count()),
-          Wording.day(meal.days().best()),
-          days(meal.days()),
-          grams(meal.prey().window()),
-          nearest(report, missed));
+      Row row =
+          new Row(
+              eater(meal, missed.count()), grams(meal.prey().window()), nearest(report, missed));
+      rows.computeIfAbsent(row, it -> new ArrayList<>()).add(meal.days());
     }
+    Table table = Table.of("animal", "day (may be given)", ">grams", "nearest item");
+    rows.forEach((row, days) -> table.row(row.eater(), days(days), row.grams(), row.nearest()));
     return table;
   }
 
-  private static String grams(MealSize.Window window) {
-    return Wording.decimal(window.least().toDouble())
-        + "-"
-        + Wording.decimal(window.most().toDouble());
+  private static String days(List<Meal.Days> all) {
+    return all.stream()
+        .map(
+            days ->
+                "%s (%s-%s)"
+                    .formatted(
+                        Wording.date(days.best()),
+                        Wording.shortDay(days.earliest()),
+                        Wording.shortDay(days.latest()))
+                    .replace(' ', Wording.NO_BREAK))
+        .collect(Collectors.joining(", "));
   }
 
-  private static String days(Meal.Days days) {
-    return days.earliest().equals(days.latest())
-        ? "that day only"
-        : Wording.shortDay(days.earliest()) + " to " + Wording.shortDay(days.latest());
+  private static String grams(MealSize.Window window) {
+    return decimal(window.least()) + "-" + decimal(window.most());
   }
 
   private static String eater(Meal meal, int count) {
@@ -69,11 +83,19 @@ final class MealsNotMet implements Sections.Section {
       return "none of a kind that it takes";
     }
     Item item = report.world().items().get(missed.nearestItem());
-    return "%s, %s g: %s"
-        .formatted(
-            item.id(),
-            Wording.decimal(item.grams().mean().toDouble()),
-            missed.demand().options().isEmpty() ? "does not fit" : "not there in time");
+    Grams largest = missed.demand().meal().prey().largestPiece();
+    String why =
+        !missed.demand().options().isEmpty()
+            ? "not there in time"
+            : item.grams().most().compareTo(largest) > 0
+                ? "one may weigh %s g, above the largest, %s g"
+                    .formatted(decimal(item.grams().most()), decimal(largest))
+                : "does not fit";
+    return "%s, %s g: %s".formatted(item.id(), decimal(item.grams().mean()), why);
+  }
+
+  private static String decimal(Grams grams) {
+    return Wording.decimal(grams.toDouble());
   }
 
   private static Table late(Outcome outcome) {

@@ -43,7 +43,9 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
     List<String> state = new ArrayList<>();
     add(state, standing.unmetMust(), "must-meal unmet", "must-meals unmet");
     add(state, standing.unmetOther(), "other meal unmet", "other meals unmet");
-    add(state, standing.shortfall(), "lacking in margins", "lacking in margins");
+    if (standing.shortfall() > 0) {
+      state.add("margins short by " + standing.shortfall());
+    }
     add(state, late, "meal late", "meals late");
     return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);
   }

@@ -50,7 +50,7 @@ final class WhatIsLeft implements Sections.Section {
       report.plan().lots().stream()
           .filter(lot -> lot.id().equals(discard.lotId()))
           .map(lot -> pieces(lot, discard.pieces()))
-          .map(what -> "%s: %s, to make room.".formatted(Wording.day(discard.day()), what))
+          .map(what -> "%s: %s, which no meal needs.".formatted(Wording.day(discard.day()), what))
           .forEach(thrown::add);
     }
     for (Leftover leftover : report.outcome().leftovers()) {

@@ -24,6 +24,11 @@ record Wording(Currency currency) {
     return DAY.format(day);
   }
 
+  /** Such as "7 Jan 2031". */
+  static String date(LocalDate day) {
+    return shortDay(day) + NO_BREAK + day.getYear();
+  }
+
   /** Such as "7 Jan". */
   static String shortDay(LocalDate day) {
     return SHORT_DAY.format(day);

@@ -65,4 +65,12 @@ class HowSureTest {
         .contains("How far it is from the best possible is not known yet")
         .doesNotContain("at most");
   }
+
+  @Test
+  void a_gap_as_large_as_the_cost_tells_nothing() {
+    assertThat(letter(new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(-60))))
+        .contains("how little money could do is not known yet")
+        .contains("the best found; how far from the best possible is not known")
+        .doesNotContain("at most");
+  }
 }
