@@ -40,8 +40,9 @@ final class Commands implements Runnable {
     commands.registerConverter(int.class, text -> number(text, Integer::valueOf, "a whole number"));
     commands.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          terminal.err().println(Fault.message(exception));
-          return ExitCode.FAULT;
+          boolean missing = Fault.isMissing(exception);
+          terminal.err().println(missing ? Fault.missing(exception) : Fault.message(exception));
+          return missing ? ExitCode.INPUT_PROBLEMS : ExitCode.FAULT;
         });
     try {
       return commands.execute(arguments);

@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Tells the user of a fault of the program: what to report, and no stack trace. */
 final class Fault {
+  private static final String OURS = "io.frostlot.";
+
   private Fault() {}
 
   static String message(Throwable thrown) {
@@ -27,6 +29,18 @@ final class Fault {
             + System.getProperty("os.arch"));
   }
 
+  /** Is it something that the program says it does not do, rather than a fault? */
+  static boolean isMissing(Throwable thrown) {
+    StackTraceElement[] trace = thrown.getStackTrace();
+    return thrown instanceof UnsupportedOperationException
+        && trace.length > 0
+        && trace[0].getClassName().startsWith(OURS);
+  }
+
+  static String missing(Throwable thrown) {
+    return "This cannot be planned with yet: " + thrown.getMessage();
+  }
+
   private static String what(Throwable thrown) {
     String message = String.valueOf(thrown.getMessage()).replaceAll("\\s+", " ");
     return thrown.getClass().getName()
@@ -37,7 +51,7 @@ final class Fault {
   /** The first place of our own on the way. */
   private static String where(Throwable thrown) {
     return Arrays.stream(thrown.getStackTrace())
-        .filter(frame -> frame.getClassName().startsWith("io.frostlot."))
+        .filter(frame -> frame.getClassName().startsWith(OURS))
         .findFirst()
         .map(
             frame ->

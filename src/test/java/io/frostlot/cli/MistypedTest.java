@@ -95,4 +95,17 @@ class MistypedTest {
     assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.err()).contains("java -Xmx3g");
   }
+
+  @Test
+  void what_cannot_be_planned_with_is_no_fault() {
+    Planner planner =
+        (world, limits, watch) -> {
+          throw new UnsupportedOperationException("moves between freezers");
+        };
+    CommandRun run = CommandRun.of(planner, false, "plan", GOOD);
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo(
+            "This cannot be planned with yet: moves between freezers" + System.lineSeparator());
+  }
 }
