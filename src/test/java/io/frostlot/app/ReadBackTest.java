@@ -2,6 +2,8 @@ package io.frostlot.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.frostlot.files.PlanFile;
 import io.frostlot.files.PlanJson;
 import io.frostlot.plan.Answer;
@@ -12,6 +14,7 @@ import io.frostlot.program.Engine;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -46,5 +49,33 @@ class ReadBackTest {
     Outcome outcome = Outcome.of(ready.inputs().world(), found.plan().plan());
     assertThat(ready(makePlan, List.of(file)).changes(found, outcome).map(Changes::isEmpty))
         .contains(true);
+  }
+
+  private static BigDecimal sum(JsonNode list, String field) {
+    BigDecimal sum = BigDecimal.ZERO;
+    for (JsonNode entry : list) {
+      sum = sum.add(new BigDecimal(entry.get(field).asText()));
+    }
+    return sum;
+  }
+
+  @Test
+  void orders_sum_to_the_cash_and_the_bill_to_the_cost() throws IOException {
+    MakePlan makePlan = new MakePlan(Engine::solve);
+    MakePlan.Ready ready = ready(makePlan, List.of());
+    Answer answer = makePlan.plan(ready, LIMITS, Watch.NONE);
+    JsonNode plan = new ObjectMapper().readTree(PlanJson.text(ready.inputs(), answer));
+
+    assertThat(plan.get("orders")).isNotEmpty();
+    assertThat(sum(plan.get("orders"), "total")).isEqualByComparingTo(plan.get("cash").asText());
+    assertThat(sum(plan.get("bill"), "amount")).isEqualByComparingTo(plan.get("cost").asText());
+    for (JsonNode order : plan.get("orders")) {
+      assertThat(new BigDecimal(order.get("total").asText()))
+          .isEqualByComparingTo(
+              new BigDecimal(order.get("goods").asText())
+                  .subtract(new BigDecimal(order.get("discount").asText()))
+                  .add(new BigDecimal(order.get("shipping").asText()))
+                  .add(new BigDecimal(order.get("tax").asText())));
+    }
   }
 }
