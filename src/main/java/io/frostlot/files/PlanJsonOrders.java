@@ -33,7 +33,7 @@ record PlanJsonOrders(World world, Books books) {
             PlanJsonOrders::box);
     int decimals = world.decimals();
     Books.Ledger ledger = books.ledger(order.slot());
-    json.text("goods", ledger.value(OrderTerms.Base.GOODS).toText(decimals))
+    json.text("goods", ledger.value(OrderTerms.Subtotal.GOODS).toText(decimals))
         .text("discount", ledger.discount().toText(decimals))
         .text("shipping", ledger.allCharges().toText(decimals))
         .text("tax", ledger.tax().toText(decimals))

@@ -43,8 +43,8 @@ final class TermsPart {
         .collect(Collectors.toSet());
   }
 
-  static OrderTerms.Base base(String name) {
-    return OrderTerms.Base.valueOf(constant(name));
+  static OrderTerms.Subtotal base(String name) {
+    return OrderTerms.Subtotal.valueOf(constant(name));
   }
 
   /** {@code after-discount} as {@code AFTER_DISCOUNT}. */

@@ -73,7 +73,7 @@ public final class Books {
       charges.merge(kind, amount, Money::plus);
     }
 
-    public Money value(OrderTerms.Base base) {
+    public Money value(OrderTerms.Subtotal base) {
       return switch (base) {
         case REGULAR_GOODS -> regularGoods;
         case GOODS -> goods;

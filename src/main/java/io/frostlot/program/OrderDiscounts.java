@@ -55,7 +55,7 @@ final class OrderDiscounts implements Rule {
         Linear capped = Linear.of(discounted);
         program.model().atMost(id(), capped.copy().minus(sum), 0);
         program.model().atMost(
-            id(), capped.copy().minus(order.sums().value(OrderTerms.Base.GOODS)), 0);
+            id(), capped.copy().minus(order.sums().value(OrderTerms.Subtotal.GOODS)), 0);
         order.sums().addDiscount(capped);
         program.charge(this, new Linear().plus(-1, discounted));
       }
@@ -111,7 +111,7 @@ final class OrderDiscounts implements Rule {
           sum = sum.plus(off(discount, value));
         }
       }
-      Money goods = ledger.value(OrderTerms.Base.GOODS);
+      Money goods = ledger.value(OrderTerms.Subtotal.GOODS);
       Money capped = sum.compareTo(goods) > 0 ? goods : sum;
       ledger.addDiscount(capped);
       books.cash(id(), order.slot(), capped.negated());

@@ -47,7 +47,7 @@ final class OrderSums {
     return sum;
   }
 
-  Linear value(OrderTerms.Base base) {
+  Linear value(OrderTerms.Subtotal base) {
     return switch (base) {
       case REGULAR_GOODS -> regularGoods.copy();
       case GOODS -> goods.copy();

@@ -38,7 +38,7 @@ final class Tax implements Rule {
     for (OrderDecisions order : program.decisions().orders().values()) {
       OrderTerms.Tax tax = order.supplier().terms().tax();
       if (!tax.rate().isZero()) {
-        Linear base = order.sums().value(OrderTerms.Base.AFTER_DISCOUNT);
+        Linear base = order.sums().value(OrderTerms.Subtotal.AFTER_DISCOUNT);
         if (tax.onCharges()) {
           base.plus(order.sums().allCharges());
         }
@@ -53,7 +53,7 @@ final class Tax implements Rule {
     for (Order order : plan.orders()) {
       OrderTerms.Tax tax = world.supplier(order.slot().supplier()).terms().tax();
       Books.Ledger ledger = books.ledger(order.slot());
-      Money base = ledger.value(OrderTerms.Base.AFTER_DISCOUNT);
+      Money base = ledger.value(OrderTerms.Subtotal.AFTER_DISCOUNT);
       if (tax.onCharges()) {
         base = base.plus(ledger.allCharges());
       }

@@ -39,7 +39,7 @@ final class Bill implements Sections.Section {
       table.row(
           Wording.day(order.slot().ordered()),
           report.world().supplier(order.slot().supplier()).name(),
-          wording.bare(ledger.value(OrderTerms.Base.GOODS)),
+          wording.bare(ledger.value(OrderTerms.Subtotal.GOODS)),
           wording.bare(ledger.discount().negated()),
           wording.bare(ledger.allCharges()),
           wording.bare(ledger.tax()),

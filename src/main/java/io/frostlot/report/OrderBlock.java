@@ -58,7 +58,7 @@ final class OrderBlock {
   private static void sums(PlanReport report, Order order, Supplier supplier, Page page) {
     Books.Ledger ledger = report.books().ledger(order.slot());
     Wording wording = report.wording();
-    page.amount(INDENT, "goods", wording.bare(ledger.value(OrderTerms.Base.GOODS)));
+    page.amount(INDENT, "goods", wording.bare(ledger.value(OrderTerms.Subtotal.GOODS)));
     amountIfAny(
         page, wording, "discount" + discounts(order, supplier), ledger.discount().negated());
     for (OrderTerms.Charge charge : OrderTerms.Charge.values()) {

@@ -25,7 +25,7 @@ public record OrderTerms(
   }
 
   /** Which value of an order a step of the price ladder looks at. */
-  public enum Base {
+  public enum Subtotal {
     /** Goods bought under no sale. */
     REGULAR_GOODS,
     /** All goods after breaks and sales. */
@@ -35,8 +35,8 @@ public record OrderTerms(
   }
 
   /** An order value to be reached. */
-  public record Threshold(Money from, Base base) {
-    public static final Threshold NONE = new Threshold(Money.ZERO, Base.GOODS);
+  public record Threshold(Money from, Subtotal base) {
+    public static final Threshold NONE = new Threshold(Money.ZERO, Subtotal.GOODS);
   }
 
   /**
@@ -46,10 +46,10 @@ public record OrderTerms(
    *     AFTER_DISCOUNT
    */
   public record Discount(
-      String id, Period when, DateBasis follows, Base base, List<Tier> tiers, boolean combinable) {
+      String id, Period when, DateBasis follows, Subtotal base, List<Tier> tiers, boolean combinable) {
     public Discount {
       tiers = List.copyOf(tiers);
-      if (base == Base.AFTER_DISCOUNT || tiers.isEmpty()) {
+      if (base == Subtotal.AFTER_DISCOUNT || tiers.isEmpty()) {
         throw new IllegalArgumentException("discount " + id + " on " + base + " with " + tiers);
       }
     }

@@ -1,0 +1,152 @@
+package io.frostlot;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.Test;
+
+/** The house as it is drawn: its rooms, their one direction, and what is kept out of them. */
+@AnalyzeClasses(packages = "io.frostlot", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+  private static final int MOST_LINES = 250;
+
+  @ArchTest static final ArchRule rooms_know_only_the_rooms_below = rooms();
+
+  @ArchTest
+  static final ArchRule no_rooms_know_each_other_in_a_circle =
+      slices().matching("io.frostlot.(*)..").should().beFreeOfCycles();
+
+  @ArchTest static final ArchRule the_solver_is_in_program = only("program", "com.google.ortools..");
+
+  @ArchTest static final ArchRule json_is_in_files = only("files", "com.fasterxml.jackson..");
+
+  @ArchTest static final ArchRule csv_is_in_files = only("files", "org.apache.commons.csv..");
+
+  @ArchTest static final ArchRule command_lines_are_in_cli = only("cli", "picocli..");
+
+  @ArchTest
+  static final ArchRule null_never_crosses_a_method =
+      classes().should(ArchCondition.from(describe("be in a @NullMarked package", HouseTest::nullMarked)));
+
+  @ArchTest
+  static final ArchRule today_is_a_parameter_below_the_edges =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("io.frostlot.app", "io.frostlot.cli")
+          .should()
+          .callMethodWhere(target(name("now")).and(target(owner(resideInAPackage("java.time..")))))
+          .as("no room below app and cli asks which day it is");
+
+  @ArchTest
+  static final ArchRule only_cli_prints =
+      noClasses().that().resideOutsideOfPackage("io.frostlot.cli").should(ACCESS_STANDARD_STREAMS);
+
+  @ArchTest
+  static final ArchRule names_say_what_a_thing_is =
+      noClasses()
+          .should()
+          .haveNameMatching(".*(Impl|Helper|Util|Utils|Manager|Base|Data|Info)");
+
+  @ArchTest
+  static final ArchRule nothing_is_set_afterwards =
+      noMethods().should().haveNameMatching("set\\p{Upper}.*");
+
+  @Test
+  void no_file_is_longer_than_two_hundred_and_fifty_lines() throws IOException {
+    List<Path> files = javaFiles();
+
+    assertThat(files).hasSizeGreaterThan(100);
+    assertThat(files.stream().filter(HouseTest::tooLong)).isEmpty();
+  }
+
+  /** Each room with the rooms that it may know. */
+  private static ArchRule rooms() {
+    LayeredArchitecture house =
+        layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .ensureAllClassesAreContainedInArchitecture();
+    Map<String, List<String>> below = new LinkedHashMap<>();
+    below.put("units", List.of());
+    below.put("keeping", List.of("units"));
+    below.put("supply", List.of("units"));
+    below.put("storage", List.of("units", "supply"));
+    below.put("forecast", List.of("units", "keeping", "supply", "storage"));
+    below.put("plan", List.of("units", "keeping", "supply", "storage", "forecast"));
+    for (String oneOfThree : List.of("program", "report", "files")) {
+      below.put(oneOfThree, and(below, "plan"));
+    }
+    below.put("app", List.copyOf(below.keySet()));
+    below.put("cli", List.copyOf(below.keySet()));
+    for (String room : below.keySet()) {
+      house = house.layer(room).definedBy("io.frostlot." + room);
+    }
+    for (Map.Entry<String, List<String>> room : below.entrySet()) {
+      house = bound(house, room.getKey(), room.getValue());
+    }
+    return house;
+  }
+
+  private static List<String> and(Map<String, List<String>> below, String room) {
+    return Stream.concat(below.get(room).stream(), Stream.of(room)).toList();
+  }
+
+  private static LayeredArchitecture bound(
+      LayeredArchitecture house, String room, List<String> below) {
+    return below.isEmpty()
+        ? house.whereLayer(room).mayNotAccessAnyLayer()
+        : house.whereLayer(room).mayOnlyAccessLayers(below.toArray(String[]::new));
+  }
+
+  private static ArchRule only(String room, String library) {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackage("io.frostlot." + room)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library);
+  }
+
+  private static boolean nullMarked(JavaClass type) {
+    return type.getPackage().isAnnotatedWith(NullMarked.class);
+  }
+
+  private static List<Path> javaFiles() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src"))) {
+      return files.filter(file -> file.toString().endsWith(".java")).toList();
+    }
+  }
+
+  private static boolean tooLong(Path file) {
+    try (Stream<String> lines = Files.lines(file)) {
+      return lines.count() > MOST_LINES;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
