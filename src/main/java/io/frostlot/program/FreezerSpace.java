@@ -10,6 +10,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.units.Litres;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -96,8 +97,8 @@ final class FreezerSpace implements Rule {
   }
 
   /** Days on which something really comes, and the first day. */
-  private TreeSet<LocalDate> checkDays(Plan plan) {
-    TreeSet<LocalDate> days = new TreeSet<>();
+  private NavigableSet<LocalDate> checkDays(Plan plan) {
+    NavigableSet<LocalDate> days = new TreeSet<>();
     days.add(world.scenario().planning().from());
     plan.lots().stream()
         .filter(lot -> !(lot.origin() instanceof Lot.InHand))

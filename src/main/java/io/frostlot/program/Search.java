@@ -84,7 +84,7 @@ final class Search {
     if (twice && !moneyWithin(FIRST_LOOK_MILLIS)) {
       return false;
     }
-    return !(best.filter(Answer.Proven.class::isInstance).isPresent()) && moneyWithin(left());
+    return best.filter(Answer.Proven.class::isInstance).isEmpty() && moneyWithin(left());
   }
 
   private boolean moneyWithin(long milliseconds) {
@@ -147,7 +147,7 @@ final class Search {
       try {
         return Optional.of(end.get(ASK_AFTER_MILLIS, TimeUnit.MILLISECONDS));
       } catch (TimeoutException e) {
-        continue;
+        // not at its end yet: ask the watch again
       } catch (ExecutionException e) {
         throw new IllegalStateException("the solver failed: " + e.getCause(), e.getCause());
       } catch (InterruptedException e) {

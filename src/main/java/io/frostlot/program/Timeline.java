@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -94,7 +95,7 @@ final class Timeline {
     return new ItemDays(within(intervals), within(segments), last);
   }
 
-  private void addSegments(TreeSet<Integer> segments, List<Period> arrivals) {
+  private void addSegments(NavigableSet<Integer> segments, List<Period> arrivals) {
     Policy policy = world.scenario().policy();
     int shift = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
     for (int check : checkDays) {
@@ -112,7 +113,7 @@ final class Timeline {
     }
   }
 
-  private int[] within(TreeSet<Integer> days) {
+  private int[] within(NavigableSet<Integer> days) {
     return days.subSet(first, true, last, true).stream().mapToInt(d -> d).toArray();
   }
 

@@ -24,14 +24,12 @@ import java.util.TreeMap;
  * lost: beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
-  private final World world;
   private final Timeline timeline;
   private final Map<String, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
   private final int longestLife;
   private final int mostLeeway;
 
   UsefulPacks(World world, Timeline timeline) {
-    this.world = world;
     this.timeline = timeline;
     longestLife =
         world.scenario().larder().freezers().stream()

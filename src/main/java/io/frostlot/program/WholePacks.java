@@ -68,7 +68,7 @@ final class WholePacks implements Rule {
       long size = BoxFit.sizes(pack.pack())[dimension];
       long limit = BoxFit.sizes(order.supplier().boxing().limits())[dimension];
       double share = (double) size / limit;
-      double counted = size * (k + 1) % limit == 0 ? share : (double) (size * (k + 1) / limit) / k;
+      double counted = size * (k + 1) % limit == 0 ? share : Math.floorDiv(size * (k + 1), limit) / (double) k;
       gains |= counted > share;
       filled.plus(counted, pack.count());
     }

@@ -89,8 +89,10 @@ class PublishedOptimaTest {
             .formatted(charges));
     put(
         "supplier-profiles/source/prices.csv",
-        "item,kind,size_word,least_g,mean_g,most_g,pack_count,price\n"
-            + "Mouse,mouse,adult,25,25,25,1,0\n");
+        """
+        item,kind,size_word,least_g,mean_g,most_g,pack_count,price
+        Mouse,mouse,adult,25,25,25,1,0
+        """);
   }
 
   private void put(String name, String text) throws IOException {
