@@ -4,7 +4,6 @@ import io.frostlot.forecast.Meal;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
-import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
@@ -13,8 +12,10 @@ import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
 final class PlanBuilder {
@@ -40,18 +42,40 @@ final class PlanBuilder {
 
   Plan build() {
     List<Order> orders = orders();
+    program.decisions().flows().forEach(flow -> flow.parts().forEach(part -> addLot(flow, part)));
+    Discards discards = new Discards(world, program, lots);
+    Plan kept = new Plan(orders, lots, feedings(List.of()), List.of());
+    Plan plan = new Plan(orders, lots, kept.feedings(), discards.whenFull(kept));
+    if (!discards.leaveTooMuch(plan)) {
+      return plan;
+    }
+    List<Discard> asSolved = discards.asSolved(point);
+    return new Plan(orders, lots, feedings(asSolved), asSolved);
+  }
+
+  /** Every meal served, from what is not thrown away before it. */
+  private List<Feeding> feedings(List<Discard> discards) {
+    lots.forEach(lot -> left.put(lot.id(), lot.pieces()));
     for (Flow flow : program.decisions().flows()) {
-      flow.parts().forEach(part -> addLot(flow, part));
       long[] bySegment = new long[flow.days().segments().length];
       for (int s = 0; s < bySegment.length; s++) {
         bySegment[s] = Math.round(flow.eaten(s).at(point));
       }
       quota.put(flow, bySegment);
     }
+    Deque<Discard> open =
+        discards.stream()
+            .sorted(Comparator.comparing(Discard::day))
+            .collect(Collectors.toCollection(ArrayDeque::new));
     List<Feeding> feedings = new ArrayList<>();
-    servings().forEach(serving -> feedings.add(draw(serving)));
-    Plan plan = new Plan(orders, lots, feedings, List.of());
-    return new Plan(orders, lots, feedings, discards(plan));
+    for (Serving serving : servings()) {
+      while (!open.isEmpty() && !open.peek().day().isAfter(serving.day())) {
+        Discard discard = open.remove();
+        left.merge(discard.lotId(), -discard.pieces(), Integer::sum);
+      }
+      feedings.add(draw(serving));
+    }
+    return feedings;
   }
 
   private List<Order> orders() {
@@ -129,7 +153,6 @@ final class PlanBuilder {
               Timeline.date(part.useBy()),
               part.origin());
       lots.add(lot);
-      left.put(lot.id(), pieces);
     }
   }
 
@@ -202,34 +225,5 @@ final class PlanBuilder {
         .filter(flow -> flow.freezer().name().equals(lot.freezer()))
         .findFirst()
         .orElseThrow();
-  }
-
-  /** Pieces never eaten go when room is short, or at once where holding is charged. */
-  private List<Discard> discards(Plan plan) {
-    List<Discard> discards = new ArrayList<>();
-    boolean atOnce = !world.scenario().policy().charges().holding().isZero();
-    Levels levels = new Levels(plan);
-    for (int check : program.decisions().timeline().checkDays()) {
-      LocalDate day = Timeline.date(check);
-      for (var freezer : world.scenario().larder().freezers()) {
-        List<Lot> within = lots.stream().filter(l -> l.freezer().equals(freezer.name())).toList();
-        long used = 0;
-        for (Lot lot : within) {
-          used += levels.beforeMeals(lot, day) * lot.item().litres().microlitres();
-        }
-        for (Lot lot : within) {
-          boolean there = lot.origin() instanceof Lot.InHand || lot.latest().isBefore(day);
-          int spare = left.getOrDefault(lot.id(), 0);
-          if (there && spare > 0 && !lot.useBy().isBefore(day)
-              && (atOnce || used > freezer.usable().microlitres())) {
-            discards.add(new Discard(lot.id(), day, spare));
-            left.put(lot.id(), 0);
-            used -= spare * lot.item().litres().microlitres();
-            levels = new Levels(new Plan(plan.orders(), lots, plan.feedings(), discards));
-          }
-        }
-      }
-    }
-    return discards;
   }
 }
