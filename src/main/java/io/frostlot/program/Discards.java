@@ -7,8 +7,10 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,53 +83,55 @@ final class Discards {
   }
 
   /**
-   * At the start of each interval what the solution no longer has, oldest first. A solution may throw
+   * What the solution no longer has of a flow on a day goes, oldest first.
+   *
+   * @param pieces kept, or thrown away where {@code away}
+   */
+  record Cutback(Flow flow, LocalDate day, long pieces, boolean away) {}
+
+  /**
+   * By day: what is kept when an interval begins, and what goes on the day after. A solution may throw
    * old pieces away to make room and feed new ones instead.
    */
-  List<Discard> asSolved(double[] point) {
-    List<Discard> discards = new ArrayList<>();
+  Deque<Cutback> cutbacks(double[] point) {
+    List<Cutback> cutbacks = new ArrayList<>();
     for (Flow flow : program.decisions().flows()) {
-      List<Lot> oldestFirst =
-          lots.stream()
-              .filter(lot -> lot.item().equals(flow.item()) && lot.freezer().equals(flow.freezer().name()))
-              .sorted(Comparator.comparing(Lot::useBy).thenComparing(Lot::id))
-              .toList();
-      Map<String, Integer> left = new HashMap<>();
-      oldestFirst.forEach(lot -> left.put(lot.id(), lot.pieces()));
       for (int k = 0; k < flow.intervals(); k++) {
         LocalDate day = Timeline.date(flow.days().intervals()[k]);
-        Linear stays = Linear.of(flow.stock(k)).plus(flow.thrown(k));
-        long kept = (long) Math.floor(stays.at(point) + WHOLE);
-        List<Lot> there =
-            oldestFirst.stream()
-                .filter(lot -> !lot.latest().isAfter(day) && !lot.useBy().isBefore(day))
-                .toList();
-        long surplus = there.stream().mapToLong(lot -> left.get(lot.id())).sum() - kept;
-        take(mayGo(there, day), surplus, left)
-            .forEach((lot, pieces) -> discards.add(new Discard(lot, day, pieces)));
-        take(there, Math.round(flow.eatenIn(k).at(point)), left);
+        Linear kept = Linear.of(flow.stock(k)).plus(flow.thrown(k));
+        cutbacks.add(new Cutback(flow, day, (long) Math.floor(kept.at(point) + WHOLE), false));
+        if (flow.days().intervalEnd(k) > flow.days().intervals()[k]) {
+          long thrown = Math.round(flow.thrown(k).at(point));
+          cutbacks.add(new Cutback(flow, day.plusDays(1), thrown, true));
+        }
+      }
+    }
+    cutbacks.sort(Comparator.comparing(Cutback::day));
+    return new ArrayDeque<>(cutbacks);
+  }
+
+  /** Takes what a cutback throws away off what is left of each lot. */
+  List<Discard> cut(Cutback cutback, Map<String, Integer> left) {
+    LocalDate day = cutback.day();
+    List<Lot> there =
+        lots.stream()
+            .filter(lot -> lot.item().equals(cutback.flow().item()))
+            .filter(lot -> lot.freezer().equals(cutback.flow().freezer().name()))
+            .filter(lot -> !lot.latest().isAfter(day) && !lot.useBy().isBefore(day))
+            .sorted(Comparator.comparing(Lot::useBy).thenComparing(Lot::id))
+            .toList();
+    long all = there.stream().mapToLong(lot -> left.get(lot.id())).sum();
+    long open = cutback.away() ? cutback.pieces() : all - cutback.pieces();
+    List<Discard> discards = new ArrayList<>();
+    for (Lot lot : there) {
+      boolean mayGo = lot.origin() instanceof Lot.InHand || lot.latest().isBefore(day);
+      int pieces = mayGo ? (int) Math.min(open, left.get(lot.id())) : 0;
+      if (pieces > 0) {
+        discards.add(new Discard(lot.id(), day, pieces));
+        left.merge(lot.id(), -pieces, Integer::sum);
+        open -= pieces;
       }
     }
     return discards;
-  }
-
-  private static List<Lot> mayGo(List<Lot> there, LocalDate day) {
-    return there.stream()
-        .filter(lot -> lot.origin() instanceof Lot.InHand || lot.latest().isBefore(day))
-        .toList();
-  }
-
-  private static Map<String, Integer> take(List<Lot> from, long pieces, Map<String, Integer> left) {
-    Map<String, Integer> taken = new HashMap<>();
-    long open = pieces;
-    for (Lot lot : from) {
-      int take = (int) Math.min(open, left.get(lot.id()));
-      if (take > 0) {
-        taken.put(lot.id(), take);
-        left.merge(lot.id(), -take, Integer::sum);
-        open -= take;
-      }
-    }
-    return taken;
   }
 }

@@ -23,7 +23,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
 final class PlanBuilder {
@@ -44,17 +43,13 @@ final class PlanBuilder {
     List<Order> orders = orders();
     program.decisions().flows().forEach(flow -> flow.parts().forEach(part -> addLot(flow, part)));
     Discards discards = new Discards(world, program, lots);
-    Plan kept = new Plan(orders, lots, feedings(List.of()), List.of());
-    Plan plan = new Plan(orders, lots, kept.feedings(), discards.whenFull(kept));
-    if (!discards.leaveTooMuch(plan)) {
-      return plan;
-    }
-    List<Discard> asSolved = discards.asSolved(point);
-    return new Plan(orders, lots, feedings(asSolved), asSolved);
+    Plan fed = fed(orders, discards, new ArrayDeque<>());
+    Plan plan = new Plan(orders, lots, fed.feedings(), discards.whenFull(fed));
+    return discards.leaveTooMuch(plan) ? fed(orders, discards, discards.cutbacks(point)) : plan;
   }
 
-  /** Every meal served, from what is not thrown away before it. */
-  private List<Feeding> feedings(List<Discard> discards) {
+  /** Every meal is served from what no cutback has taken before it. */
+  private Plan fed(List<Order> orders, Discards discards, Deque<Discards.Cutback> cutbacks) {
     lots.forEach(lot -> left.put(lot.id(), lot.pieces()));
     for (Flow flow : program.decisions().flows()) {
       long[] bySegment = new long[flow.days().segments().length];
@@ -63,19 +58,16 @@ final class PlanBuilder {
       }
       quota.put(flow, bySegment);
     }
-    Deque<Discard> open =
-        discards.stream()
-            .sorted(Comparator.comparing(Discard::day))
-            .collect(Collectors.toCollection(ArrayDeque::new));
     List<Feeding> feedings = new ArrayList<>();
+    List<Discard> discarded = new ArrayList<>();
     for (Serving serving : servings()) {
-      while (!open.isEmpty() && !open.peek().day().isAfter(serving.day())) {
-        Discard discard = open.remove();
-        left.merge(discard.lotId(), -discard.pieces(), Integer::sum);
+      while (!cutbacks.isEmpty() && !cutbacks.peek().day().isAfter(serving.day())) {
+        discarded.addAll(discards.cut(cutbacks.remove(), left));
       }
       feedings.add(draw(serving));
     }
-    return feedings;
+    cutbacks.forEach(cutback -> discarded.addAll(discards.cut(cutback, left)));
+    return new Plan(orders, lots, feedings, discarded);
   }
 
   private List<Order> orders() {
