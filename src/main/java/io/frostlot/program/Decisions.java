@@ -108,7 +108,7 @@ final class Decisions {
     for (Freezer freezer : inUse) {
       Linear share = pieces;
       if (inUse.size() > 1) {
-        Var put = model.whole(0, Model.INFINITY);
+        Var put = model.follows(0, Model.INFINITY);
         share = Linear.of(put);
         left.plus(-1, put);
       }
@@ -148,7 +148,7 @@ final class Decisions {
     for (DemandClass c : classes) {
       List<Var> byChoice = new ArrayList<>();
       for (DemandClass.Choice choice : c.choices()) {
-        Var meals = model.whole(0, c.count());
+        Var meals = model.follows(0, c.count());
         byChoice.add(meals);
         Item item = choice.option().item();
         Linear[] bySegment = eaten.computeIfAbsent(item, i -> new Linear[timeline.of(i).segments().length]);
@@ -157,7 +157,7 @@ final class Decisions {
         }
         bySegment[choice.segment()].plus(choice.option().pieces(), meals);
       }
-      served.add(new Served(c, List.copyOf(byChoice), model.whole(0, c.count())));
+      served.add(new Served(c, List.copyOf(byChoice), model.follows(0, c.count())));
     }
     eaten.forEach((item, bySegment) -> draw(item, bySegment, model));
   }
@@ -174,7 +174,7 @@ final class Decisions {
         if (from.size() == 1) {
           flow.eaten(s).plus(bySegment[s]);
         } else {
-          Var drawn = model.whole(0, Model.INFINITY);
+          Var drawn = model.follows(0, Model.INFINITY);
           flow.eaten(s).plus(1, drawn);
           left.plus(-1, drawn);
         }

@@ -1,13 +1,11 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Supplier;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Solves a world level by level; every plan is judged by every rule before it is shown. */
 public final class Engine {
@@ -16,9 +14,7 @@ public final class Engine {
   /** The best answer within the limits, or up to the time the watch says stop. */
   public static Answer solve(World world, Limits limits, Watch watch) {
     requireKnownTerms(world);
-    Search search =
-        new Search(
-            world, limits, watch, (program, point, bound) -> answer(world, program, point, bound));
+    Search search = new Search(world, limits, watch);
     Optional<Answer.WithPlan> best = search.run();
     if (best.isPresent()) {
       return best.get();
@@ -46,23 +42,5 @@ public final class Engine {
 
   private static List<String> clash(World world) {
     return Rules.of(world).stream().filter(Rule::relaxable).map(Rule::says).toList();
-  }
-
-  private static Answer.WithPlan answer(
-      World world, Program program, double[] point, OptionalDouble bound) {
-    Answer.Judged judged = Rules.judge(world, new PlanBuilder(world, program, point).build());
-    if (!judged.books().breaches().isEmpty()) {
-      throw new IllegalStateException("a plan breaks a rule: " + judged.books().breaches().get(0));
-    }
-    Replay replay = Replay.of(world, judged.plan());
-    if (!replay.holds()) {
-      throw new IllegalStateException("a plan does not hold day by day: " + replay.breaches().get(0));
-    }
-    double money = judged.standing().money().toDouble();
-    double halfUnit = Math.pow(10, -world.decimals()) / 2;
-    if (bound.isPresent() && bound.getAsDouble() >= money - halfUnit) {
-      return new Answer.Proven(judged, Math.min(money, bound.getAsDouble()));
-    }
-    return new Answer.BestFound(judged, bound);
   }
 }

@@ -22,32 +22,37 @@ final class Model {
     }
   }
 
-  /**
-   * A variable.
-   *
-   * @param whole takes whole numbers only
-   */
-  record Column(double least, double most, boolean whole) {}
+  /** What values a variable takes. */
+  enum Kind {
+    REAL,
+    WHOLE,
+    /** Whole too, but easily settled once all others are: a first solve may leave it real. */
+    FOLLOWS
+  }
+
+  record Column(double least, double most, Kind kind) {}
 
   /** least <= terms <= most, the constant already moved over. */
   record Row(String rule, Linear.Terms terms, double least, double most) {}
 
   Var whole(double least, double most) {
-    columns.add(new Column(least, most, true));
+    columns.add(new Column(least, most, Kind.WHOLE));
+    return new Var(columns.size() - 1);
+  }
+
+  /** A whole number that follows from others. */
+  Var follows(double least, double most) {
+    columns.add(new Column(least, most, Kind.FOLLOWS));
     return new Var(columns.size() - 1);
   }
 
   Var real(double least, double most) {
-    columns.add(new Column(least, most, false));
+    columns.add(new Column(least, most, Kind.REAL));
     return new Var(columns.size() - 1);
   }
 
   Var yesNo() {
     return whole(0, 1);
-  }
-
-  void bound(Var variable, double least, double most) {
-    columns.set(variable.index(), new Column(least, most, column(variable).whole()));
   }
 
   Column column(Var variable) {
@@ -78,6 +83,12 @@ final class Model {
 
   Linear objective(Level level) {
     return objectives.get(level);
+  }
+
+  /** A row that belongs to one solve only. */
+  static Row extra(double least, Linear expression, double most) {
+    double constant = expression.constant();
+    return new Row("search", expression.terms(), least - constant, most - constant);
   }
 
   List<Column> columns() {

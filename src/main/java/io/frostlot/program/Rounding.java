@@ -24,7 +24,7 @@ final class Rounding {
     double factor = percent.fraction().doubleValue();
     double step = Math.pow(10, -Math.max(0, percent.fraction().scale())) / 2;
     double most = Math.ceil(program.most(value) * Math.abs(factor) / unit) + 1;
-    Var units = program.model().whole(0, most);
+    Var units = program.model().follows(0, most);
     Linear off = new Linear().plus(factor / unit, value).plus(-1, units);
     program.model().row(rule, -0.5, off, 0.5 - Math.min(step, 0.25));
     return new Linear().plus(unit, units);

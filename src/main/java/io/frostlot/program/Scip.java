@@ -1,99 +1,101 @@
 package io.frostlot.program;
 
-import com.google.ortools.Loader;
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
-import java.util.Map;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
 
-/** Solves a {@link Model} with SCIP. */
+/** Solves a {@link Model} with SCIP: branch and bound. */
 final class Scip {
   private static final int NODES_IN_ROUND = 100;
 
   private Scip() {}
 
   /**
+   * What to minimise.
+   *
+   * @param objective over the columns of the model
+   * @param extra rows of this solve only
+   * @param relaxed leave columns that follow from others real
+   * @param fixed values of columns, NaN where free; or empty
+   * @param hint values of columns to begin with, NaN where none; or empty
+   */
+  record Task(
+      Linear objective,
+      List<Model.Row> extra,
+      boolean relaxed,
+      double[] fixed,
+      double[] hint,
+      Budget budget) {
+    Task {
+      extra = List.copyOf(extra);
+    }
+  }
+
+  /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
+  record Budget(long milliseconds, OptionalInt rounds) {}
+
+  /**
    * The end of one run.
    *
-   * @param point values by column; empty array where no plan was found
-   * @param bound of the objective, safe
-   * @param impossible shown to have no solution
+   * @param point values by column; empty where no solution was found
+   * @param bound of the objective
+   * @param finished shown best, or shown impossible where no point was found
    */
-  record End(double[] point, double bound, boolean impossible) {
+  record End(double[] point, double bound, boolean finished) {
     boolean found() {
       return point.length > 0;
     }
-  }
 
-  /**
-   * What to minimise.
-   *
-   * @param held most of each earlier level
-   * @param hint a point to begin with, or an empty array
-   */
-  record Task(Level level, Map<Level, Double> held, double[] hint, Limits limits) {
-    Task {
-      held = Map.copyOf(held);
+    boolean impossible() {
+      return finished && !found();
     }
   }
 
-  /** Minimises one level, earlier levels held at given values. */
   static End minimise(Model model, Task task) {
-    Loader.loadNativeLibraries();
-    MPSolver solver =
-        Optional.ofNullable(MPSolver.createSolver("SCIP"))
-            .orElseThrow(() -> new IllegalStateException("SCIP is not there"));
-    MPVariable[] variables = new MPVariable[model.columns().size()];
-    for (int i = 0; i < variables.length; i++) {
-      Model.Column column = model.columns().get(i);
-      variables[i] = solver.makeVar(column.least(), column.most(), column.whole(), "");
+    if (task.budget().milliseconds() < 1) {
+      return new End(new double[0], Double.NEGATIVE_INFINITY, false);
     }
-    for (Model.Row row : model.rows()) {
-      add(solver, variables, row.terms(), row.least(), row.most());
+    try (Loaded loaded = new Loaded("SCIP", model, task)) {
+      MPSolver solver = loaded.solver();
+      solver.setTimeLimit(task.budget().milliseconds());
+      task.budget().rounds().ifPresent(rounds -> limitNodes(solver, rounds));
+      hint(loaded, task.hint());
+      MPSolverParameters parameters = new MPSolverParameters();
+      parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
+      MPSolver.ResultStatus status = solver.solve(parameters);
+      boolean best = status == MPSolver.ResultStatus.OPTIMAL;
+      boolean found = best || status == MPSolver.ResultStatus.FEASIBLE;
+      double bound = found ? solver.objective().bestBound() : Double.NEGATIVE_INFINITY;
+      return new End(
+          found ? loaded.point() : new double[0],
+          bound,
+          best || status == MPSolver.ResultStatus.INFEASIBLE);
     }
-    task.held().forEach((earlier, most) -> {
-      Linear amount = model.objective(earlier);
-      add(solver, variables, amount.terms(), Double.NEGATIVE_INFINITY, most - amount.constant());
-    });
-    MPObjective objective = solver.objective();
-    Linear.Terms terms = model.objective(task.level()).terms();
-    for (int i = 0; i < terms.variables().length; i++) {
-      objective.setCoefficient(variables[terms.variables()[i]], terms.coefficients()[i]);
+  }
+
+  private static void hint(Loaded loaded, double[] values) {
+    List<MPVariable> variables = new ArrayList<>();
+    List<Double> hints = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      if (!Double.isNaN(values[i])) {
+        variables.add(loaded.variables()[i]);
+        hints.add(values[i]);
+      }
     }
-    objective.setOffset(model.objective(task.level()).constant());
-    solver.setTimeLimit(task.limits().millis());
-    task.limits().rounds().ifPresent(rounds -> limitNodes(solver, rounds));
-    if (task.hint().length == variables.length) {
-      solver.setHint(variables, task.hint());
+    if (!hints.isEmpty()) {
+      loaded.solver().setHint(
+          variables.toArray(MPVariable[]::new),
+          hints.stream().mapToDouble(Double::doubleValue).toArray());
     }
-    MPSolverParameters parameters = new MPSolverParameters();
-    parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-    MPSolver.ResultStatus status = solver.solve(parameters);
-    boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
-    double[] point = new double[found ? variables.length : 0];
-    for (int i = 0; i < point.length; i++) {
-      point[i] = variables[i].solutionValue();
-    }
-    double bound = found ? objective.bestBound() : Double.NEGATIVE_INFINITY;
-    solver.delete();
-    return new End(point, bound, status == MPSolver.ResultStatus.INFEASIBLE);
   }
 
   private static void limitNodes(MPSolver solver, int rounds) {
     String limit = "limits/nodes=" + (long) rounds * NODES_IN_ROUND;
     if (!solver.setSolverSpecificParametersAsString(limit)) {
       throw new IllegalStateException("SCIP does not take " + limit);
-    }
-  }
-
-  private static void add(
-      MPSolver solver, MPVariable[] variables, Linear.Terms terms, double least, double most) {
-    MPConstraint row = solver.makeConstraint(least, most);
-    for (int i = 0; i < terms.variables().length; i++) {
-      row.setCoefficient(variables[terms.variables()[i]], terms.coefficients()[i]);
     }
   }
 }

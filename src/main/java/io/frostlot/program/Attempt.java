@@ -1,0 +1,149 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/**
+ * One solve of the program, of the whole world or of a part of its slots: first with what follows
+ * left real, then, packs held, with everything whole.
+ */
+final class Attempt {
+  private static final long FINISH_MILLIS = 4000;
+  private static final long LONG_MILLIS = 600_000;
+  private static final int MOST_MENDS = 5;
+  private static final double WHOLE = 1e-6;
+  private final Program program;
+  private final WholePacks wholePacks;
+  private final Judging judging;
+
+  Attempt(World world, Judging judging) {
+    program = Rules.program(world);
+    wholePacks = new WholePacks(judging.world());
+    this.judging = judging;
+  }
+
+  Program program() {
+    return program;
+  }
+
+  /**
+   * The result of an attempt.
+   *
+   * @param plan judged, where one was found
+   * @param bound of the objective over this part of the world
+   * @param finished nothing better is in this part of the world, what follows left real
+   */
+  record Result(Optional<Answer.Judged> plan, double bound, boolean finished) {}
+
+  /**
+   * Minimises an objective.
+   *
+   * @param hint values of columns to begin with, or empty
+   */
+  Result minimise(Linear objective, List<Model.Row> extra, double[] hint, Scip.Budget budget) {
+    long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
+    double bound = Double.NEGATIVE_INFINITY;
+    Optional<Answer.Judged> best = Optional.empty();
+    boolean finished = false;
+    for (int mend = 0; mend < MOST_MENDS; mend++) {
+      long left = (end - System.nanoTime()) / 1_000_000;
+      Scip.Task task =
+          new Scip.Task(
+              objective, extra, true, new double[0], hint, new Scip.Budget(left, budget.rounds()));
+      Scip.End run = Scip.minimise(program.model(), task);
+      bound = Math.max(bound, run.impossible() ? Double.POSITIVE_INFINITY : run.bound());
+      finished = run.finished();
+      if (!run.found()) {
+        return new Result(best, bound, finished);
+      }
+      boolean mended = wholePacks.cut(program, run.point());
+      Optional<Answer.Judged> found = finish(objective, run.point(), budget.rounds());
+      best = better(best, found);
+      if (!mended) {
+        break;
+      }
+      finished = false;
+    }
+    return new Result(best, bound, finished);
+  }
+
+  private static Optional<Answer.Judged> better(
+      Optional<Answer.Judged> a, Optional<Answer.Judged> b) {
+    return Stream.of(a, b)
+        .flatMap(Optional::stream)
+        .min(Comparator.comparing(Answer.Judged::standing));
+  }
+
+  /** Holds packs, boxes and the like, and settles what follows from them. */
+  Optional<Answer.Judged> finish(Linear objective, double[] found, OptionalInt rounds) {
+    if (!wholePacks.withinMostBoxes(program, found)) {
+      return Optional.empty();
+    }
+    double[] point = found;
+    if (!isWhole(point)) {
+      double[] fixed = new double[found.length];
+      for (int i = 0; i < fixed.length; i++) {
+        boolean hold = program.model().columns().get(i).kind() == Model.Kind.WHOLE;
+        fixed[i] = hold ? Math.rint(found[i]) : Double.NaN;
+      }
+      program.decisions().orders().values().forEach(order -> fixed[order.boxes().index()] = Double.NaN);
+      Scip.End run =
+          Scip.minimise(
+              program.model(),
+              new Scip.Task(
+                  objective,
+                  new ArrayList<>(),
+                  false,
+                  fixed,
+                  new double[0],
+                  new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : FINISH_MILLIS, rounds)));
+      if (!run.found()) {
+        return Optional.empty();
+      }
+      point = run.point();
+    }
+    return Optional.of(judging.judge(program, point));
+  }
+
+  private boolean isWhole(double[] point) {
+    for (int i = 0; i < point.length; i++) {
+      boolean follows = program.model().columns().get(i).kind() == Model.Kind.FOLLOWS;
+      if (follows && Math.abs(point[i] - Math.rint(point[i])) > WHOLE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Hints that repeat the orders of a plan, as far as they are in this part of the world. */
+  double[] hintOf(Answer.Judged judged) {
+    double[] hint = new double[program.model().columns().size()];
+    Arrays.fill(hint, Double.NaN);
+    program.decisions().orders().values().forEach(order -> {
+      hint[order.open().index()] = 0;
+      hint[order.boxes().index()] = 0;
+      order.packs().values().forEach(pack -> hint[pack.count().index()] = 0);
+    });
+    judged.plan().orders().forEach(order -> {
+      OrderDecisions decisions = program.decisions().orders().get(order.slot());
+      if (decisions != null) {
+        hint[decisions.open().index()] = 1;
+        hint[decisions.boxes().index()] = order.boxes().count();
+        order.lines().forEach(line -> {
+          OrderDecisions.PackDecision pack = decisions.packs().get(line.pack());
+          if (pack != null) {
+            hint[pack.count().index()] = line.packs();
+          }
+        });
+      }
+    });
+    return hint;
+  }
+}

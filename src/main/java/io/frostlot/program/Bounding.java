@@ -1,0 +1,134 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.LongSupplier;
+
+/**
+ * Shows how good a plan can be at best, on the program of the whole world, level by level: a level's
+ * least value first by what no value can be below (zero), then by the linear relaxation, then by
+ * branch and bound; money by the linear relaxation, then by branch and bound with what follows left
+ * real, then with everything whole. Plans met on the way are offered too.
+ */
+final class Bounding implements Runnable {
+  private static final double WHOLE = 1e-5;
+  private final World world;
+  private final Best best;
+  private final LongSupplier millisLeft;
+  private final OptionalInt rounds;
+  private final Map<Level, Double> held = new EnumMap<>(Level.class);
+
+  Bounding(World world, Best best, LongSupplier millisLeft, OptionalInt rounds) {
+    this.world = world;
+    this.best = best;
+    this.millisLeft = millisLeft;
+    this.rounds = rounds;
+  }
+
+  @Override
+  public void run() {
+    Attempt attempt = new Attempt(world, new Judging(world));
+    for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
+      if (!hold(level, attempt)) {
+        return;
+      }
+    }
+    best.prove(held, Double.NEGATIVE_INFINITY);
+    money(attempt);
+  }
+
+  private List<Model.Row> heldRows(Model model) {
+    List<Model.Row> rows = new ArrayList<>();
+    held.forEach((level, most) ->
+        rows.add(Model.extra(-Model.INFINITY, model.objective(level), most)));
+    return rows;
+  }
+
+  private boolean reached(Level level, double value) {
+    return best.plan()
+        .filter(plan ->
+            held.entrySet().stream()
+                .allMatch(e -> Best.level(plan.standing(), e.getKey()) == e.getValue()))
+        .filter(plan -> Best.level(plan.standing(), level) <= value)
+        .isPresent();
+  }
+
+  /** Finds and holds the least value of a level; false where it stays open. */
+  private boolean hold(Level level, Attempt attempt) {
+    Model model = attempt.program().model();
+    Linear amount = model.objective(level);
+    if (amount.terms().variables().length == 0) {
+      held.put(level, amount.constant());
+      return true;
+    }
+    double least = 0;
+    if (!reached(level, least)) {
+      Optional<Relaxation.End> relaxed =
+          Relaxation.minimise(model, amount, heldRows(model), millisLeft.getAsLong());
+      if (relaxed.isPresent()) {
+        least = Math.max(0, Math.ceil(relaxed.get().bound() - WHOLE));
+      }
+    }
+    if (!reached(level, least)) {
+      Attempt.Result result =
+          attempt.minimise(amount, heldRows(model), new double[0], budget(2));
+      result.plan().ifPresent(best::offer);
+      if (result.plan().isEmpty() && result.finished()) {
+        best.proveImpossible();
+        return false;
+      }
+      least = Math.max(least, Math.ceil(result.bound() - WHOLE));
+      if (!reached(level, least)) {
+        return false;
+      }
+    }
+    held.put(level, least);
+    return true;
+  }
+
+  private Scip.Budget budget(int part) {
+    return new Scip.Budget(
+        rounds.isPresent() ? Long.MAX_VALUE / 1_000_000_000 : millisLeft.getAsLong() / part, rounds);
+  }
+
+  private void money(Attempt attempt) {
+    Model model = attempt.program().model();
+    Linear money = model.objective(Level.MONEY);
+    Relaxation.minimise(model, money, heldRows(model), millisLeft.getAsLong())
+        .ifPresent(relaxed -> best.prove(held, relaxed.bound()));
+    for (int part = 3; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
+      List<Model.Row> rows = heldRows(model);
+      Optional<Answer.Judged> before = best.plan();
+      Attempt.Result result =
+          attempt.minimise(
+              money, rows, before.map(attempt::hintOf).orElse(new double[0]), budget(part));
+      result.plan().ifPresent(best::offer);
+      best.prove(held, result.bound());
+      if (result.finished()) {
+        break;
+      }
+    }
+    if (!best.isProven() && millisLeft.getAsLong() > 0) {
+      whole(attempt, money);
+    }
+  }
+
+  /** The last step, needed only where leaving real what follows made a difference. */
+  private void whole(Attempt attempt, Linear money) {
+    Model model = attempt.program().model();
+    double[] hint = best.plan().map(attempt::hintOf).orElse(new double[0]);
+    Scip.End end =
+        Scip.minimise(
+            model, new Scip.Task(money, heldRows(model), false, new double[0], hint, budget(1)));
+    if (end.found()) {
+      attempt.finish(money, end.point(), rounds).ifPresent(best::offer);
+      best.prove(held, end.bound());
+    }
+  }
+}
