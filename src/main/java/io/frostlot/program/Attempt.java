@@ -2,10 +2,13 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -110,6 +113,38 @@ final class Attempt {
       point = run.point();
     }
     return Optional.of(judging.judge(program, point));
+  }
+
+  /**
+   * The plan of a proposal, and what of it can be had: its packs held, or, where they do not fit or
+   * break an order's terms, as most.
+   */
+  Optional<Answer.Judged> propose(
+      Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
+    double[] held = new double[program.model().columns().size()];
+    Arrays.fill(held, Double.NaN);
+    program.decisions().orders().values().forEach(order ->
+        order.packs().forEach((pack, decision) ->
+            held[decision.count().index()] =
+                Math.min(
+                    packs.getOrDefault(order.slot(), Map.of()).getOrDefault(pack, 0),
+                    program.model().column(decision.count()).most())));
+    Scip.Task task =
+        new Scip.Task(objective, List.of(), true, held, new double[0], budget);
+    Scip.End run = Scip.minimise(program.model(), task);
+    if (!run.found()) {
+      List<Model.Row> most = new ArrayList<>();
+      for (int i = 0; i < held.length; i++) {
+        if (!Double.isNaN(held[i])) {
+          most.add(Model.extra(-Model.INFINITY, Linear.of(new Var(i)), held[i]));
+        }
+      }
+      run =
+          Scip.minimise(
+              program.model(),
+              new Scip.Task(objective, most, true, new double[0], new double[0], budget));
+    }
+    return run.found() ? finish(objective, run.point(), budget.rounds()) : Optional.empty();
   }
 
   private boolean isWhole(double[] point) {

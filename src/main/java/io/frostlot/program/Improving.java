@@ -2,8 +2,11 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.LongSupplier;
@@ -37,18 +40,36 @@ final class Improving implements Runnable {
   @Override
   public void run() {
     int most = rounds.orElse(Integer.MAX_VALUE);
-    boolean small = !neighbourhoods.isLarge();
+    boolean large = neighbourhoods.isLarge();
+    Iterator<List<Slot>> beginnings = neighbourhoods.beginnings().iterator();
     for (int round = 0; round < most && millisLeft.getAsLong() > 0 && !best.isProven(); round++) {
       Optional<Answer.Judged> before = best.plan();
-      List<Slot> part =
-          small
-              ? world.slots()
-              : before.map(neighbourhoods::around).orElseGet(neighbourhoods::spread);
-      boolean finished = search(world.withSlots(part), before);
-      if (small && finished) {
-        return;
+      if (large && beginnings.hasNext()) {
+        begin(world.withSlots(beginnings.next()));
+      } else {
+        List<Slot> part =
+            large && before.isPresent() ? neighbourhoods.around(before.get()) : world.slots();
+        boolean finished = search(world.withSlots(part), before);
+        neighbourhoods.learn(finished);
+        if (!large && finished) {
+          return;
+        }
       }
     }
+  }
+
+  private void begin(World part) {
+    Map<Slot, Map<Pack, Integer>> packs = new Greedy(part).propose();
+    Attempt attempt = new Attempt(part.withSlots(List.copyOf(packs.keySet())), judging);
+    attempt
+        .propose(weights.objective(attempt.program().model()), packs, budget(FIRST_MILLIS))
+        .ifPresent(best::offer);
+    if (System.getenv("FLDEBUG") != null) { System.err.println("begin "+part.slots().size()+" used "+packs.size()+" best "+best.plan().map(q->q.standing().toString()).orElse("-")+" left "+millisLeft.getAsLong()); }
+  }
+
+  private Scip.Budget budget(long slice) {
+    long millis = rounds.isPresent() ? LONG_MILLIS : Math.min(slice, millisLeft.getAsLong());
+    return new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty());
   }
 
   private boolean search(World part, Optional<Answer.Judged> before) {
@@ -63,15 +84,14 @@ final class Improving implements Runnable {
                         objective,
                         weights.of(plan.standing()) - best.halfUnit())))
             .orElse(List.of());
-    long slice = before.isEmpty() ? FIRST_MILLIS : ROUND_MILLIS;
-    long millis = rounds.isPresent() ? LONG_MILLIS : Math.min(slice, millisLeft.getAsLong());
     Attempt.Result result =
         attempt.minimise(
             objective,
             better,
             before.map(attempt::hintOf).orElse(new double[0]),
-            new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty()));
+            budget(ROUND_MILLIS));
     result.plan().ifPresent(best::offer);
+    if (System.getenv("FLDEBUG") != null) { System.err.println(part.slots().size()+" cols "+attempt.program().model().columns().size()+" "+result.plan().map(q->q.standing().toString()).orElse("-")+" "+result.bound()+" "+result.finished()); }
     return result.finished();
   }
 }

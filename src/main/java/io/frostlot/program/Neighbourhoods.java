@@ -17,12 +17,14 @@ import java.util.TreeSet;
  * and meals merge where no other delivery can come. The same seed gives the same parts.
  */
 final class Neighbourhoods {
-  private static final int FIRST_PER_SUPPLIER = 4;
-  private static final int MOST_SLOTS = 14;
+  private static final int MAIN_DELIVERIES = 5;
+  private static final int FEW_SLOTS = 14;
+  private static final int MOST_OTHERS = 12;
   private final List<Slot> slots;
   private final Map<String, List<Slot>> bySupplier = new LinkedHashMap<>();
   private final Random random = new Random(20_310_106);
   private int round;
+  private int others;
 
   Neighbourhoods(World world) {
     slots = world.slots();
@@ -31,36 +33,48 @@ final class Neighbourhoods {
 
   /** Is there any part that is not the whole? */
   boolean isLarge() {
-    return slots.size() > MOST_SLOTS;
-  }
-
-  /** A few deliveries of each supplier, spread over time, the first always among them. */
-  List<Slot> spread() {
-    TreeSet<Slot> part = new TreeSet<>();
-    for (List<Slot> of : bySupplier.values()) {
-      int count = Math.min(of.size(), FIRST_PER_SUPPLIER);
-      for (int i = 0; i < count; i++) {
-        part.add(of.get(i * of.size() / count));
-      }
-    }
-    return List.copyOf(part);
+    return slots.size() > FEW_SLOTS;
   }
 
   /**
-   * The slots of a plan, less one or two of them every other time, and others: some next to those in
+   * Parts to begin with: a few deliveries of one supplier, spread over time, and the first of each
+   * other.
+   */
+  List<List<Slot>> beginnings() {
+    List<List<Slot>> parts = new ArrayList<>();
+    for (String main : bySupplier.keySet()) {
+      TreeSet<Slot> part = new TreeSet<>();
+      bySupplier.forEach((supplier, of) -> {
+        int count = Math.min(of.size(), supplier.equals(main) ? MAIN_DELIVERIES : 1);
+        for (int i = 0; i < count; i++) {
+          part.add(of.get(i * of.size() / count));
+        }
+      });
+      parts.add(List.copyOf(part));
+    }
+    return parts;
+  }
+
+  /**
+   * The slots of a plan, less one or two of them every third time, and others: some next to those in
    * use, some anywhere.
    */
   List<Slot> around(Answer.Judged best) {
     List<Slot> used = new ArrayList<>(best.plan().orders().stream().map(Order::slot).toList());
     Collections.shuffle(used, random);
     round++;
-    int dropped = round % 2 == 0 ? Math.min(used.size(), 1 + random.nextInt(2)) : 0;
+    int dropped = round % 3 == 0 ? Math.min(used.size(), 1 + random.nextInt(2)) : 0;
     TreeSet<Slot> part = new TreeSet<>(used.subList(dropped, used.size()));
-    int most = Math.max(MOST_SLOTS, part.size() + 4);
+    int most = used.size() + others;
     for (int tries = 0; part.size() < most && tries < 20 * most; tries++) {
       part.add(tries % 2 == 0 && !used.isEmpty() ? near(used) : any());
     }
     return List.copyOf(part);
+  }
+
+  /** Looks further where the last part was searched to the end, less far where it was not. */
+  void learn(boolean finished) {
+    others = finished ? Math.min(MOST_OTHERS, others + 1) : Math.max(1, others - 1);
   }
 
   private Slot near(List<Slot> used) {
