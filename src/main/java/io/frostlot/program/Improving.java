@@ -64,7 +64,6 @@ final class Improving implements Runnable {
     attempt
         .propose(weights.objective(attempt.program().model()), packs, budget(FIRST_MILLIS))
         .ifPresent(best::offer);
-    if (System.getenv("FLDEBUG") != null) { System.err.println("begin "+part.slots().size()+" used "+packs.size()+" best "+best.plan().map(q->q.standing().toString()).orElse("-")+" left "+millisLeft.getAsLong()); }
   }
 
   private Scip.Budget budget(long slice) {
@@ -91,7 +90,6 @@ final class Improving implements Runnable {
             before.map(attempt::hintOf).orElse(new double[0]),
             budget(ROUND_MILLIS));
     result.plan().ifPresent(best::offer);
-    if (System.getenv("FLDEBUG") != null) { System.err.println(part.slots().size()+" cols "+attempt.program().model().columns().size()+" "+result.plan().map(q->q.standing().toString()).orElse("-")+" "+result.bound()+" "+result.finished()); }
     return result.finished();
   }
 }

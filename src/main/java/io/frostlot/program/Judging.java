@@ -1,20 +1,26 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Plan;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 
-/** Makes a plan of a solution; every rule and the day-by-day replay must hold before it is shown. */
+/**
+ * Makes a plan of a solution; every rule and the day-by-day replay must hold before it is shown. What is
+ * never eaten is kept as long as that fits and costs nothing.
+ */
 record Judging(World world) {
   /** Throws IllegalStateException where the plan does not hold: a fault of the program. */
   Answer.Judged judge(Program program, double[] point) {
-    Plan plan = new PlanBuilder(world, program, point).build();
-    Answer.Judged judged = Rules.judge(world, plan);
+    PlanBuilder builder = new PlanBuilder(program, point);
+    boolean keepingIsCharged = !world.scenario().policy().charges().holding().isZero();
+    Answer.Judged judged = Rules.judge(world, builder.build(keepingIsCharged));
+    if (!keepingIsCharged && !judged.books().breaches().isEmpty()) {
+      judged = Rules.judge(world, builder.build(true));
+    }
     if (!judged.books().breaches().isEmpty()) {
       throw new IllegalStateException("a plan breaks a rule: " + judged.books().breaches().get(0));
     }
-    Replay replay = Replay.of(world, plan);
+    Replay replay = Replay.of(world, judged.plan());
     if (!replay.holds()) {
       throw new IllegalStateException(
           "a plan does not hold day by day: " + replay.breaches().get(0));

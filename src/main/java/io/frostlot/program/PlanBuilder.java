@@ -1,21 +1,17 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Meal;
+import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
-import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.World;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,48 +22,31 @@ import java.util.TreeSet;
 
 /** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
 final class PlanBuilder {
-  private final World world;
   private final Program program;
   private final double[] point;
-  private final List<Lot> lots = new ArrayList<>();
-  private final Map<String, Integer> left = new HashMap<>();
-  private final Map<Flow, long[]> quota = new HashMap<>();
 
-  PlanBuilder(World world, Program program, double[] point) {
-    this.world = world;
+  PlanBuilder(Program program, double[] point) {
     this.program = program;
     this.point = point;
   }
 
-  Plan build() {
-    List<Order> orders = orders();
-    program.decisions().flows().forEach(flow -> flow.parts().forEach(part -> addLot(flow, part)));
-    Discards discards = new Discards(world, program, lots);
-    Plan fed = fed(orders, discards, new ArrayDeque<>());
-    Plan plan = new Plan(orders, lots, fed.feedings(), discards.whenFull(fed));
-    return discards.leaveTooMuch(plan) ? fed(orders, discards, discards.cutbacks(point)) : plan;
-  }
-
-  /** Every meal is served from what no cutback has taken before it. */
-  private Plan fed(List<Order> orders, Discards discards, Deque<Discards.Cutback> cutbacks) {
-    lots.forEach(lot -> left.put(lot.id(), lot.pieces()));
-    for (Flow flow : program.decisions().flows()) {
-      long[] bySegment = new long[flow.days().segments().length];
-      for (int s = 0; s < bySegment.length; s++) {
-        bySegment[s] = Math.round(flow.eaten(s).at(point));
-      }
-      quota.put(flow, bySegment);
-    }
+  /**
+   * The plan.
+   *
+   * @param throwAway throw away when the solution does, instead of keeping as long as possible
+   */
+  Plan build(boolean throwAway) {
+    Shelves shelves = new Shelves(program, point, throwAway);
     List<Feeding> feedings = new ArrayList<>();
-    List<Discard> discarded = new ArrayList<>();
     for (Serving serving : servings()) {
-      while (!cutbacks.isEmpty() && !cutbacks.peek().day().isAfter(serving.day())) {
-        discarded.addAll(discards.cut(cutbacks.remove(), left));
-      }
-      feedings.add(draw(serving));
+      Option option = serving.choice().option();
+      List<Feeding.Draw> draws =
+          shelves.take(
+              option.item(), serving.choice().segment(), serving.meals() * option.pieces());
+      feedings.add(
+          new Feeding(serving.demand().meal().id(), serving.day(), option, serving.meals(), draws));
     }
-    cutbacks.forEach(cutback -> discarded.addAll(discards.cut(cutback, left)));
-    return new Plan(orders, lots, feedings, discarded);
+    return new Plan(orders(), shelves.lots(), feedings, shelves.discards());
   }
 
   private List<Order> orders() {
@@ -131,23 +110,6 @@ final class PlanBuilder {
     return taken;
   }
 
-  private void addLot(Flow flow, Flow.Part part) {
-    int pieces = (int) Math.round(part.pieces().at(point));
-    if (pieces > 0) {
-      Lot lot =
-          new Lot(
-              "lot " + (lots.size() + 1),
-              flow.item(),
-              pieces,
-              flow.freezer().name(),
-              Timeline.date(part.earliest()),
-              Timeline.date(part.latest()),
-              Timeline.date(part.useBy()),
-              part.origin());
-      lots.add(lot);
-    }
-  }
-
   private record Serving(Demand demand, DemandClass.Choice choice, int meals, LocalDate day) {}
 
   private List<Serving> servings() {
@@ -185,37 +147,5 @@ final class PlanBuilder {
     int to = Math.min(days.segmentEnd(choice.segment()), Timeline.day(window.latest()));
     int best = Timeline.day(window.best());
     return Timeline.date(Math.max(from, Math.min(to, best)));
-  }
-
-  /** Takes the pieces that go past their use-by first. */
-  private Feeding draw(Serving serving) {
-    int need = serving.meals() * serving.choice().option().pieces();
-    List<Feeding.Draw> draws = new ArrayList<>();
-    List<Lot> usable =
-        lots.stream()
-            .filter(lot -> lot.item().equals(serving.choice().option().item()))
-            .filter(lot -> !lot.latest().isAfter(serving.day()) && !lot.useBy().isBefore(serving.day()))
-            .sorted(Comparator.comparing(Lot::useBy).thenComparing(Lot::id))
-            .toList();
-    for (Lot lot : usable) {
-      long[] open = quota.get(flow(lot));
-      int take =
-          (int) Math.min(Math.min(need, left.get(lot.id())), open[serving.choice().segment()]);
-      if (take > 0) {
-        draws.add(new Feeding.Draw(lot.id(), take));
-        left.merge(lot.id(), -take, Integer::sum);
-        open[serving.choice().segment()] -= program.decisions().flowsOf(lot.item()).size() > 1 ? take : 0;
-        need -= take;
-      }
-    }
-    return new Feeding(
-        serving.demand().meal().id(), serving.day(), serving.choice().option(), serving.meals(), draws);
-  }
-
-  private Flow flow(Lot lot) {
-    return program.decisions().flowsOf(lot.item()).stream()
-        .filter(flow -> flow.freezer().name().equals(lot.freezer()))
-        .findFirst()
-        .orElseThrow();
   }
 }

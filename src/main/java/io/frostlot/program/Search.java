@@ -23,6 +23,7 @@ final class Search {
   private final Best best;
   private final long start = System.nanoTime();
   private long told;
+  private Optional<Answer.WithPlan> shown = Optional.empty();
 
   Search(World world, Limits limits, Watch watch) {
     this.world = world;
@@ -46,12 +47,16 @@ final class Search {
       tasks.add(start(improving));
       tasks.add(start(bounding));
     }
-    while (!over(tasks)) {
+    tell();
+    while (!watch.stop()) {
+      boolean over = over(tasks);
       tell();
+      if (over) {
+        break;
+      }
       pause();
     }
-    tell();
-    return best.answer();
+    return shown;
   }
 
   boolean isImpossible() {
@@ -67,8 +72,7 @@ final class Search {
     return tasks.stream().allMatch(FutureTask::isDone)
         || best.isProven()
         || best.isImpossible()
-        || millisLeft() <= 0
-        || watch.stop();
+        || millisLeft() <= 0;
   }
 
   /** A search that ends by a fault does not lose the plan in hand. */
@@ -96,7 +100,8 @@ final class Search {
     long news = best.news();
     if (news > told) {
       told = news;
-      best.answer().ifPresent(watch::found);
+      shown = best.answer();
+      shown.ifPresent(watch::found);
     }
   }
 
