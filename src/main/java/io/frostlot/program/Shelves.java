@@ -20,7 +20,6 @@ import java.util.Map;
  */
 final class Shelves {
   private static final double WHOLE = 1e-6;
-  private final Program program;
   private final double[] point;
   private final boolean throwAway;
   private final List<Lot> lots = new ArrayList<>();
@@ -37,7 +36,6 @@ final class Shelves {
    * @param throwAway throw away when the solution does, instead of keeping as long as possible
    */
   Shelves(Program program, double[] point, boolean throwAway) {
-    this.program = program;
     this.point = point;
     this.throwAway = throwAway;
     program.decisions().flows().forEach(flow -> new Walk(flow).run());
