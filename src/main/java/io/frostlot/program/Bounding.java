@@ -34,6 +34,7 @@ final class Bounding implements Runnable {
   @Override
   public void run() {
     Attempt attempt = new Attempt(world, new Judging(world));
+    new CoverRows(attempt.program()).add();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
       if (!hold(level, attempt)) {
         return;
@@ -102,7 +103,7 @@ final class Bounding implements Runnable {
     Linear money = model.objective(Level.MONEY);
     Relaxation.minimise(model, money, heldRows(model), millisLeft.getAsLong())
         .ifPresent(relaxed -> best.prove(held, relaxed.bound()));
-    for (int part = 3; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
+    for (int part = rounds.isPresent() ? 1 : 3; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
       List<Model.Row> rows = heldRows(model);
       Optional<Answer.Judged> before = best.plan();
       Attempt.Result result =
@@ -110,12 +111,10 @@ final class Bounding implements Runnable {
               money, rows, before.map(attempt::hintOf).orElse(new double[0]), budget(part));
       result.plan().ifPresent(best::offer);
       best.prove(held, result.bound());
-      if (result.finished()) {
-        break;
+      if (result.finished() && !best.isProven()) {
+        whole(attempt, money);
+        return;
       }
-    }
-    if (!best.isProven() && millisLeft.getAsLong() > 0) {
-      whole(attempt, money);
     }
   }
 

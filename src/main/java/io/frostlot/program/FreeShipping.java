@@ -15,8 +15,8 @@ import java.util.Map;
 /**
  * From an order value on some charges are waived.
  *
- * <p>For threshold f: value on its base &gt;= from(f) on(f). For each kind of charge: waived &lt;=
- * charge, waived &lt;= most x sum of on(f) over the thresholds that waive it.
+ * <p>For threshold f: value on its base &gt;= from(f) on(f), on(f) &lt;= open. For each kind of charge:
+ * waived &lt;= charge, waived &lt;= most x sum of on(f) over the thresholds that waive it.
  */
 final class FreeShipping implements Rule {
   private final World world;
@@ -52,23 +52,39 @@ final class FreeShipping implements Rule {
       Map<OrderTerms.Charge, Linear> on = new EnumMap<>(OrderTerms.Charge.class);
       for (OrderTerms.FreeShipping free : holding(order.supplier(), order.slot())) {
         Var reached = program.model().yesNo();
+        program.model().atMost(id(), Linear.of(reached).plus(-1, order.open()), 0);
         Linear surplus = order.sums().value(free.threshold().base());
         program.model().atLeast(
             id(), surplus.plus(-free.threshold().from().toDouble(), reached), 0);
         free.waives().forEach(kind ->
             on.computeIfAbsent(kind, k -> new Linear()).plus(1, reached));
       }
-      on.forEach((kind, reached) -> {
-        Linear charge = order.sums().charge(kind).copy();
-        double most = Math.max(0, program.most(charge));
-        Var waived = program.model().real(0, most);
-        program.model().atMost(id(), Linear.of(waived).minus(charge), 0);
-        program.model().atMost(id(), Linear.of(waived).plus(-most, reached), 0);
-        Linear less = new Linear().plus(-1, waived);
-        order.sums().addCharge(kind, less);
-        program.charge(this, less);
-      });
+      on.forEach((kind, reached) -> waive(order, kind, reached, program));
     }
+  }
+
+  /**
+   * What is waived splits into what an order with one box is charged, and further boxes; each is bounded by its own share
+   * of "on", which keeps the linear relaxation close.
+   */
+  private void waive(
+      OrderDecisions order, OrderTerms.Charge kind, Linear reached, Program program) {
+    Model model = program.model();
+    Linear charge = order.sums().charge(kind).copy();
+    double[] oneBox = new double[model.columns().size()];
+    oneBox[order.open().index()] = 1;
+    oneBox[order.boxes().index()] = order.supplier().isPickUp() ? 0 : 1;
+    double once = charge.at(oneBox);
+    double further = Math.max(0, program.most(charge) - once);
+    Var first = model.real(0, once);
+    Var more = model.real(0, further);
+    model.atMost(id(), Linear.of(first).plus(-once, reached), 0);
+    model.atMost(id(), Linear.of(first).plus(-once, order.open()), 0);
+    model.atMost(id(), Linear.of(more).plus(-further, reached), 0);
+    model.atMost(id(), Linear.of(more).minus(charge).plus(once, order.open()), 0);
+    Linear less = new Linear().plus(-1, first).plus(-1, more);
+    order.sums().addCharge(kind, less);
+    program.charge(this, less);
   }
 
   @Override

@@ -71,6 +71,14 @@ final class ShippingCharge implements Rule {
     return tariffs;
   }
 
+  /** The most that an order can be charged, all its boxes full. */
+  static double most(Supplier supplier, Slot slot) {
+    int boxes = supplier.isPickUp() ? 0 : supplier.boxing().mostBoxes();
+    return tariffs(supplier, slot).values().stream()
+        .mapToDouble(t -> t.once().plus(t.perBox().times(boxes)).toDouble())
+        .sum();
+  }
+
   @Override
   public void impose(Program program) {
     for (OrderDecisions order : program.decisions().orders().values()) {

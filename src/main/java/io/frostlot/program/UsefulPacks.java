@@ -13,8 +13,8 @@ import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Sale;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import io.frostlot.units.Money;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -24,6 +24,7 @@ import java.util.TreeMap;
  * lost: beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
+  private static final int FREE_PACKS = 1000;
   private final Timeline timeline;
   private final Map<String, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
   private final int longestLife;
@@ -68,7 +69,7 @@ final class UsefulPacks {
     }
     long pieces = usefulPieces(slot, pack.item());
     long packs = (pieces + pack.pieces() - 1) / pack.pieces();
-    long padding = padding(supplier, pack);
+    long padding = padding(supplier, slot, pack);
     if (pieces == 0 && padding == 0) {
       return 0;
     }
@@ -85,36 +86,70 @@ final class UsefulPacks {
     return byDay.subMap(from, true, Math.max(from, to), true).values().stream().mapToLong(n -> n).sum();
   }
 
-  /** Packs beyond use that may pay: a step, a group, or an order value reached by this row alone. */
-  private static long padding(Supplier supplier, Pack pack) {
+  /**
+   * Packs beyond use that may pay: up to the last step of the row's break, a group of a sale, a
+   * minimum order, and as many as cost no more than all that an order value can gain.
+   */
+  private static long padding(Supplier supplier, Slot slot, Pack pack) {
     long most = 0;
-    for (PriceBreak steps : supplier.sheet().breaks()) {
-      if (steps.packId().equals(pack.id())) {
-        most = Math.max(most, steps.steps().get(steps.steps().size() - 1).fromPacks());
-      }
+    List<PriceBreak.Step> steps = supplier.breakOf(pack).steps();
+    if (!steps.isEmpty()) {
+      most = steps.get(steps.size() - 1).fromPacks();
     }
-    for (Sale sale : supplier.sheet().sales()) {
+    for (Sale sale : supplier.salesOn(slot)) {
       if (sale.covers(pack) && sale.terms() instanceof Sale.TakeAndPay group) {
         most = Math.max(most, group.take());
       }
     }
-    Money value = highestOrderValue(supplier.terms());
-    if (value.compareTo(Money.ZERO) > 0 && !pack.price().isZero()) {
-      most = Math.max(most, (long) Math.ceil(2 * value.toDouble() / pack.price().toDouble()) + 1);
+    double price = leastPrice(supplier, slot, pack);
+    double gain = gain(supplier, slot);
+    double minimum = supplier.terms().minimum().from().toDouble();
+    if (price <= 0) {
+      return gain + minimum > 0 ? Math.max(most, FREE_PACKS) : most;
     }
-    return most;
+    return Math.max(most, (long) Math.max(gain / price, Math.ceil(minimum / price)));
   }
 
-  private static Money highestOrderValue(OrderTerms terms) {
-    Money highest = terms.minimum().from();
-    for (OrderTerms.Discount discount : terms.discounts()) {
-      for (OrderTerms.Tier tier : discount.tiers()) {
-        highest = highest.compareTo(tier.from()) < 0 ? tier.from() : highest;
+  /** The least that one more pack may cost. */
+  private static double leastPrice(Supplier supplier, Slot slot, Pack pack) {
+    double step = pack.price().toDouble();
+    for (PriceBreak.Step lower : supplier.breakOf(pack).steps()) {
+      step = Math.min(step, lower.price().toDouble());
+    }
+    double least = step;
+    for (Sale sale : supplier.salesOn(slot)) {
+      if (!sale.covers(pack)) {
+        continue;
+      }
+      if (sale.terms() instanceof Sale.PercentOff off) {
+        least = Math.min(least, step * off.percent().complement().doubleValue());
+      } else if (sale.terms() instanceof Sale.PriceOf of) {
+        least = Math.min(least, of.price().toDouble());
+      } else {
+        least = 0;
       }
     }
-    for (OrderTerms.FreeShipping free : terms.freeShipping()) {
-      highest = highest.compareTo(free.threshold().from()) < 0 ? free.threshold().from() : highest;
+    return least;
+  }
+
+  /** The most that reaching an order value could save: charges waived, and discounts just reached. */
+  private static double gain(Supplier supplier, Slot slot) {
+    double gain = 0;
+    if (!supplier.terms().freeShipping().isEmpty()) {
+      gain += ShippingCharge.most(supplier, slot);
     }
-    return highest;
+    for (OrderTerms.Discount discount : supplier.discountsOn(slot)) {
+      double most = 0;
+      for (OrderTerms.Tier tier : discount.tiers()) {
+        double value = tier.from().toDouble();
+        most =
+            Math.max(
+                most,
+                value * tier.percent().fraction().doubleValue() + tier.amount().toDouble());
+      }
+      gain += most;
+    }
+    double taxed = 1 + supplier.terms().tax().rate().fraction().doubleValue();
+    return gain * taxed + (gain > 0 ? 1 : 0);
   }
 }

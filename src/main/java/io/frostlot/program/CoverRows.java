@@ -1,0 +1,181 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.forecast.Option;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Lot;
+import io.frostlot.supply.Pack;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A strengthening: meals that must be fed by a day need orders and whole packs by then. Follows from
+ * meals-met, every-piece, shelf-life and one-order, and cuts off no plan: it holds whatever prices are.
+ *
+ * <p>For a set G of planning meals whose options all lie in a set of items, all due by a day: with S
+ * the orders that can serve any of them, stock the meals that pieces in hand or under way could serve
+ * at most, need = meals(G) - stock - sum of missed over G and m(p) the meals that one pack could serve
+ * at most: sum over S of open &gt;= need / meals(G) where stock &lt; meals(G); sum over S and p of
+ * ceil(m(p) / d) x count &gt;= ceil(need / d), with d the largest m(p) (Chvatal-Gomory; rounding is
+ * on whole meals, missed ones counted in full). G is, for each set of items that some class of meals
+ * has as its options, everything due by one day after the other.
+ */
+final class CoverRows {
+  private static final String ID = "cover-rows";
+  private static final double LEAST_GAIN = 1.1;
+  private final Program program;
+  private final Set<List<Object>> seen = new HashSet<>();
+
+  CoverRows(Program program) {
+    this.program = program;
+  }
+
+  /** A class of planning meals and the days it can be fed on, over all its members. */
+  private record Due(Decisions.Served served, Set<String> items, int earliest, int latest) {}
+
+  void add() {
+    List<Due> dues = new ArrayList<>();
+    for (Decisions.Served served : program.decisions().served()) {
+      if (!served.demandClass().tail() && !served.byChoice().isEmpty()) {
+        dues.add(due(served));
+      }
+    }
+    dues.sort(Comparator.comparingInt(Due::latest));
+    Set<Set<String>> itemSets = new LinkedHashSet<>();
+    dues.forEach(due -> itemSets.add(due.items()));
+    for (Set<String> items : itemSets) {
+      List<Due> group = new ArrayList<>();
+      for (int i = 0; i < dues.size(); i++) {
+        if (items.containsAll(dues.get(i).items())) {
+          group.add(dues.get(i));
+          boolean lastOfDay = i + 1 == dues.size() || dues.get(i + 1).latest() > dues.get(i).latest();
+          if (lastOfDay) {
+            cover(items, group);
+          }
+        }
+      }
+    }
+  }
+
+  private static Due due(Decisions.Served served) {
+    Set<String> items = new HashSet<>();
+    served.demandClass().choices().forEach(choice -> items.add(choice.option().item().id()));
+    int earliest = Integer.MAX_VALUE;
+    int latest = Integer.MIN_VALUE;
+    for (Demand demand : served.demandClass().members()) {
+      Meal.Days days = demand.meal().days();
+      earliest = Math.min(earliest, Timeline.day(days.earliest()));
+      latest = Math.max(latest, Timeline.day(days.latest()));
+    }
+    return new Due(served, items, earliest, latest);
+  }
+
+  private void cover(Set<String> items, List<Due> group) {
+    int earliest = group.stream().mapToInt(Due::earliest).min().orElseThrow();
+    int latest = group.get(group.size() - 1).latest();
+    Map<String, Integer> fewestPieces = new LinkedHashMap<>();
+    int meals = 0;
+    Linear missed = new Linear();
+    for (Due due : group) {
+      meals += due.served().demandClass().count();
+      missed.plus(1, due.served().missed());
+      for (DemandClass.Choice choice : due.served().demandClass().choices()) {
+        Option option = choice.option();
+        fewestPieces.merge(option.item().id(), option.pieces(), Math::min);
+      }
+    }
+    int need = meals - stockMeals(items, fewestPieces, earliest, latest);
+    if (need <= 0) {
+      return;
+    }
+    Linear orders = new Linear();
+    Map<Var, Integer> packs = new LinkedHashMap<>();
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      if (Timeline.day(order.slot().arrivesLatest()) > latest || isGone(order, earliest)) {
+        continue;
+      }
+      boolean serves = false;
+      for (OrderDecisions.PackDecision pack : order.packs().values()) {
+        int served = mealsOf(pack.pack(), fewestPieces);
+        if (served > 0) {
+          packs.put(pack.count(), served);
+          serves = true;
+        }
+      }
+      if (serves) {
+        orders.plus(1, order.open());
+      }
+    }
+    keep(orders.plus(1.0 / need, missed), 1);
+    int divisor = packs.values().stream().mapToInt(m -> m).max().orElse(1);
+    double least = Math.ceil((double) need / divisor);
+    if (least >= LEAST_GAIN * need / divisor) {
+      Linear whole = new Linear().plus(1, missed);
+      packs.forEach((count, served) ->
+          whole.plus(Math.ceil((double) served / divisor), count));
+      keep(whole, least);
+    }
+  }
+
+  private void keep(Linear expression, double least) {
+    Linear.Terms terms = expression.terms();
+    List<Object> row = new ArrayList<>();
+    for (int i = 0; i < terms.variables().length; i++) {
+      row.add(terms.variables()[i]);
+      row.add(terms.coefficients()[i]);
+    }
+    row.add(least);
+    if (seen.add(row)) {
+      program.model().atLeast(ID, expression, least);
+    }
+  }
+
+  private boolean isGone(OrderDecisions order, int earliest) {
+    return program.decisions().flows().stream()
+        .flatMap(flow -> flow.parts().stream())
+        .noneMatch(part ->
+            part.earliest() == Timeline.day(order.slot().arrivesEarliest())
+                && part.useBy() >= earliest);
+  }
+
+  private static int mealsOf(Pack pack, Map<String, Integer> fewestPieces) {
+    Integer fewest = fewestPieces.get(pack.item().id());
+    return fewest == null ? 0 : pack.pieces() / fewest;
+  }
+
+  /** Meals that what is in hand or under way could serve at most. */
+  private int stockMeals(
+      Set<String> items, Map<String, Integer> fewestPieces, int earliest, int latest) {
+    int meals = 0;
+    for (Flow flow : program.decisions().flows()) {
+      Integer fewest = fewestPieces.get(flow.item().id());
+      if (!items.contains(flow.item().id()) || fewest == null) {
+        continue;
+      }
+      for (Flow.Part part : flow.parts()) {
+        boolean ordered = part.origin() instanceof Lot.Ordered;
+        if (!ordered && part.latest() <= latest && part.useBy() >= earliest) {
+          double pieces = Math.min(program.most(part.pieces()), placed(part));
+          meals += (int) (pieces / fewest);
+        }
+      }
+    }
+    return meals;
+  }
+
+  /** Pieces of the whole lot under way, of which a part may lie in this freezer. */
+  private double placed(Flow.Part part) {
+    return part.origin() instanceof Lot.UnderWay underWay
+        ? program.decisions().world().scenario().larder().placed().stream()
+            .filter(lot -> lot.id().equals(underWay.placedLot()))
+            .mapToInt(lot -> lot.pieces())
+            .sum()
+        : Double.POSITIVE_INFINITY;
+  }
+}
