@@ -7,6 +7,7 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -121,14 +122,7 @@ final class Attempt {
    */
   Optional<Answer.Judged> propose(
       Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
-    double[] held = new double[program.model().columns().size()];
-    Arrays.fill(held, Double.NaN);
-    program.decisions().orders().values().forEach(order ->
-        order.packs().forEach((pack, decision) ->
-            held[decision.count().index()] =
-                Math.min(
-                    packs.getOrDefault(order.slot(), Map.of()).getOrDefault(pack, 0),
-                    program.model().column(decision.count()).most())));
+    double[] held = held(packs);
     Scip.Task task =
         new Scip.Task(objective, List.of(), true, held, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), task);
@@ -157,28 +151,33 @@ final class Attempt {
     return true;
   }
 
-  /** Hints that repeat the orders of a plan, as far as they are in this part of the world. */
-  double[] hintOf(Answer.Judged judged) {
-    double[] hint = new double[program.model().columns().size()];
-    Arrays.fill(hint, Double.NaN);
-    program.decisions().orders().values().forEach(order -> {
-      hint[order.open().index()] = 0;
-      hint[order.boxes().index()] = 0;
-      order.packs().values().forEach(pack -> hint[pack.count().index()] = 0);
-    });
+  /**
+   * A point of the program that repeats the orders of a plan, as far as they are in this part of the
+   * world; empty where none was found.
+   */
+  double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
+    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
     judged.plan().orders().forEach(order -> {
-      OrderDecisions decisions = program.decisions().orders().get(order.slot());
-      if (decisions != null) {
-        hint[decisions.open().index()] = 1;
-        hint[decisions.boxes().index()] = order.boxes().count();
-        order.lines().forEach(line -> {
-          OrderDecisions.PackDecision pack = decisions.packs().get(line.pack());
-          if (pack != null) {
-            hint[pack.count().index()] = line.packs();
-          }
-        });
-      }
+      Map<Pack, Integer> counts = new HashMap<>();
+      order.lines().forEach(line -> counts.put(line.pack(), line.packs()));
+      packs.put(order.slot(), counts);
     });
-    return hint;
+    return Scip.minimise(
+            program.model(),
+            new Scip.Task(objective, List.of(), true, held(packs), new double[0], budget))
+        .point();
+  }
+
+  /** Values of the pack columns, all others free. */
+  private double[] held(Map<Slot, Map<Pack, Integer>> packs) {
+    double[] held = new double[program.model().columns().size()];
+    Arrays.fill(held, Double.NaN);
+    program.decisions().orders().values().forEach(order ->
+        order.packs().forEach((pack, decision) ->
+            held[decision.count().index()] =
+                Math.min(
+                    packs.getOrDefault(order.slot(), Map.of()).getOrDefault(pack, 0),
+                    program.model().column(decision.count()).most())));
+    return held;
   }
 }

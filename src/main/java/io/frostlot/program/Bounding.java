@@ -18,6 +18,7 @@ import java.util.function.LongSupplier;
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
+  private static final int FEW_COLUMNS = 5000;
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;
@@ -103,12 +104,16 @@ final class Bounding implements Runnable {
     Linear money = model.objective(Level.MONEY);
     Relaxation.minimise(model, money, heldRows(model), millisLeft.getAsLong())
         .ifPresent(relaxed -> best.prove(held, relaxed.bound()));
-    for (int part = rounds.isPresent() ? 1 : 3; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
+    int slices = rounds.isPresent() || model.columns().size() < FEW_COLUMNS ? 1 : 3;
+    for (int part = slices; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
       List<Model.Row> rows = heldRows(model);
       Optional<Answer.Judged> before = best.plan();
       Attempt.Result result =
           attempt.minimise(
-              money, rows, before.map(attempt::hintOf).orElse(new double[0]), budget(part));
+              money,
+              rows,
+              before.map(plan -> attempt.pointOf(plan, money, budget(1))).orElse(new double[0]),
+              budget(part));
       result.plan().ifPresent(best::offer);
       best.prove(held, result.bound());
       if (result.finished() && !best.isProven()) {
@@ -121,7 +126,8 @@ final class Bounding implements Runnable {
   /** The last step, needed only where leaving real what follows made a difference. */
   private void whole(Attempt attempt, Linear money) {
     Model model = attempt.program().model();
-    double[] hint = best.plan().map(attempt::hintOf).orElse(new double[0]);
+    double[] hint =
+        best.plan().map(plan -> attempt.pointOf(plan, money, budget(1))).orElse(new double[0]);
     Scip.End end =
         Scip.minimise(
             model, new Scip.Task(money, heldRows(model), false, new double[0], hint, budget(1)));

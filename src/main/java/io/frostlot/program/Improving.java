@@ -74,20 +74,13 @@ final class Improving implements Runnable {
   private boolean search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
     Linear objective = weights.objective(attempt.program().model());
-    List<Model.Row> better =
-        before
-            .map(plan ->
-                List.of(
-                    Model.extra(
-                        -Model.INFINITY,
-                        objective,
-                        weights.of(plan.standing()) - best.halfUnit())))
-            .orElse(List.of());
     Attempt.Result result =
         attempt.minimise(
             objective,
-            better,
-            before.map(attempt::hintOf).orElse(new double[0]),
+            List.of(),
+            before
+                .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
+                .orElse(new double[0]),
             budget(ROUND_MILLIS));
     result.plan().ifPresent(best::offer);
     return result.finished();
