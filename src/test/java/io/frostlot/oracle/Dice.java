@@ -1,0 +1,73 @@
+package io.frostlot.oracle;
+
+import io.frostlot.units.Money;
+import io.frostlot.units.Period;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+
+/** Chance, the same for the same seed. */
+final class Dice {
+  static final LocalDate FIRST = LocalDate.of(2031, 3, 3);
+  private final SplittableRandom random;
+  private final Set<Feature> features = EnumSet.noneOf(Feature.class);
+
+  /**
+   * Dice for one world.
+   *
+   * @param allowed of these features about a third is on
+   */
+  Dice(long seed, Set<Feature> allowed) {
+    random = new SplittableRandom(seed);
+    for (Feature feature : Feature.values()) {
+      if (random.nextInt(3) == 0 && allowed.contains(feature)) {
+        features.add(feature);
+      }
+    }
+  }
+
+  boolean has(Feature feature) {
+    return features.contains(feature);
+  }
+
+  Set<Feature> features() {
+    return features;
+  }
+
+  /** Both ends included. */
+  int between(int least, int most) {
+    return random.nextInt(least, most + 1);
+  }
+
+  boolean oneIn(int times) {
+    return random.nextInt(times) == 0;
+  }
+
+  @SafeVarargs
+  final <T> T oneOf(T... all) {
+    return all[random.nextInt(all.length)];
+  }
+
+  <T> T oneOf(List<T> all) {
+    return all.get(random.nextInt(all.size()));
+  }
+
+  <T> List<T> someOf(List<T> all) {
+    List<T> some = all.stream().filter(one -> random.nextBoolean()).toList();
+    return some.isEmpty() ? List.of(oneOf(all)) : some;
+  }
+
+  /** Hundredths between two numbers of hundredths. */
+  Money cents(int least, int most) {
+    return new Money(BigDecimal.valueOf(between(least, most), 2));
+  }
+
+  /** Up to a number of days, starting around the first days of the planning. */
+  Period days(int most) {
+    LocalDate from = FIRST.plusDays(between(-1, 2));
+    return new Period(from, from.plusDays(between(0, most)));
+  }
+}

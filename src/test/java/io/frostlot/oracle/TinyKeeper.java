@@ -1,0 +1,135 @@
+package io.frostlot.oracle;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.forecast.Need;
+import io.frostlot.keeping.Animal;
+import io.frostlot.keeping.Curve;
+import io.frostlot.keeping.Importance;
+import io.frostlot.keeping.MealSize;
+import io.frostlot.keeping.Schedule;
+import io.frostlot.plan.Scenario;
+import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
+import io.frostlot.storage.StockLot;
+import io.frostlot.supply.Item;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
+import io.frostlot.units.Percent;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** A random keeper: one to three animals, one or two freezers, what lies in them and is under way. */
+final class TinyKeeper {
+  private final Dice dice;
+  private final Period planning;
+  private final List<Item> items;
+  private final List<Freezer> freezers = new ArrayList<>();
+
+  TinyKeeper(Dice dice, Period planning, List<Item> items) {
+    this.dice = dice;
+    this.planning = planning;
+    this.items = items;
+    boolean second = dice.has(Feature.SECOND_FREEZER);
+    freezers.add(freezer("A", second ? dice.between(1, 2) : dice.between(2, 4), true));
+    if (second) {
+      freezers.add(freezer("B", dice.between(1, 2), !dice.oneIn(4)));
+    }
+  }
+
+  /** Holds so many big pieces, or half as many again small ones, and a bit. */
+  private Freezer freezer(String name, int bigPieces, boolean inUse) {
+    int life = dice.between(2, 5);
+    Freezer.Life lives =
+        dice.has(Feature.SMALL_PREY_LIFE)
+            ? new Freezer.Life(life, Grams.of(15), dice.between(1, life))
+            : Freezer.Life.of(life);
+    Litres usable = new Litres(bigPieces * 50_500L + dice.between(0, 30) * 1000L);
+    return new Freezer(name, usable, "household", lives, inUse);
+  }
+
+  private LocalDate day(int offset) {
+    return planning.from().plusDays(offset);
+  }
+
+  private int days() {
+    return (int) (planning.to().toEpochDay() - planning.from().toEpochDay()) + 1;
+  }
+
+  Scenario.Larder larder() {
+    List<StockLot> stock = new ArrayList<>();
+    if (dice.has(Feature.STOCK)) {
+      for (int i = dice.between(1, 2); i > 0; i--) {
+        stock.add(
+            new StockLot(
+                "S" + i,
+                dice.oneOf(items),
+                dice.between(1, 3),
+                dice.oneOf(freezers).name(),
+                day(-dice.between(2, 9)),
+                day(dice.between(-1, days()))));
+      }
+    }
+    List<PlacedLot> placed = new ArrayList<>();
+    if (dice.has(Feature.PLACED)) {
+      int earliest = dice.between(0, days() - 1);
+      int latest =
+          dice.has(Feature.UNCERTAIN_ARRIVAL) ? dice.between(earliest, days() - 1) : earliest;
+      placed.add(
+          new PlacedLot("P1", dice.oneOf(items), dice.between(1, 2), day(earliest), day(latest)));
+    }
+    return new Scenario.Larder(freezers, stock, placed);
+  }
+
+  Scenario.Collection collection() {
+    List<Animal> animals = new ArrayList<>();
+    int count = dice.between(1, 2);
+    for (int i = 1; i <= count; i++) {
+      animals.add(animal("animal " + i));
+    }
+    return new Scenario.Collection(animals, dice.has(Feature.NEED) ? List.of(need()) : List.of());
+  }
+
+  private Animal animal(String name) {
+    boolean big = isBig(dice.oneOf(items));
+    boolean two = dice.has(Feature.TWO_PIECES) && dice.oneIn(2);
+    Grams target = Grams.of(big || two ? 20 : 10);
+    MealSize.Tolerance tolerance =
+        new MealSize.Tolerance(Percent.of(dice.oneIn(4) ? "50" : "75"), Percent.of("125"));
+    Animal.Leeway leeway =
+        dice.has(Feature.LEEWAY)
+            ? new Animal.Leeway(dice.between(0, 1), dice.between(0, 2))
+            : Animal.Leeway.NONE;
+    return new Animal(
+        name,
+        new Curve.Constant(Grams.of(200)),
+        planning.from(),
+        new Animal.Diet(Set.of("mouse"), Grams.of(big ? 30 : 15), two ? 2 : 1),
+        new Animal.Programme(
+            new Schedule.Every(dice.between(2, 4), day(dice.between(0, 3))),
+            new MealSize.Fixed(target, tolerance),
+            dice.oneOf(Importance.values()),
+            leeway),
+        List.of(),
+        Period.ALWAYS);
+  }
+
+  private Need need() {
+    int earliest = dice.between(0, days() - 1);
+    int latest = dice.has(Feature.LEEWAY) ? dice.between(earliest, days() - 1) : earliest;
+    boolean big = isBig(dice.oneOf(items));
+    return new Need(
+        "guests",
+        "mouse",
+        Grams.of(big ? 15 : 5),
+        Grams.of(big ? 25 : 15),
+        dice.between(1, 3),
+        new Meal.Days(day(earliest), day(dice.between(earliest, latest)), day(latest)));
+  }
+
+  private static boolean isBig(Item item) {
+    return item.name().equals("big");
+  }
+}

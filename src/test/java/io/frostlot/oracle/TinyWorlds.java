@@ -1,0 +1,91 @@
+package io.frostlot.oracle;
+
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.Scenario;
+import io.frostlot.plan.World;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import io.frostlot.units.Money;
+import io.frostlot.units.Percent;
+import io.frostlot.units.Period;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Random worlds of a few days, items and meals: small enough to try everything, and with limits
+ * tight enough that each rule matters in some of them.
+ */
+public final class TinyWorlds {
+  private static final int MOST_SLOTS = 3;
+
+  private TinyWorlds() {}
+
+  /** The world of a seed, any feature. */
+  public static World of(long seed) {
+    return of(seed, EnumSet.allOf(Feature.class));
+  }
+
+  /** The world of a seed with no other features than these. */
+  public static World of(long seed, Set<Feature> allowed) {
+    Dice dice = new Dice(seed, allowed);
+    Period planning = new Period(Dice.FIRST, Dice.FIRST.plusDays(dice.between(3, 4)));
+    List<Supplier> suppliers = new ArrayList<>();
+    suppliers.add(new TinySupplier("east", dice).make(dice.between(1, 2)));
+    if (dice.has(Feature.SECOND_SUPPLIER)) {
+      suppliers.add(new TinySupplier("west", dice).make(1));
+    }
+    List<Item> items =
+        suppliers.stream()
+            .flatMap(s -> s.sheet().packs().stream())
+            .map(pack -> pack.item())
+            .distinct()
+            .toList();
+    TinyKeeper keeper = new TinyKeeper(dice, planning, items);
+    return withFewSlots(
+        dice,
+        World.of(
+        new Scenario(
+            "seed " + seed + " " + dice.features(),
+            planning,
+            Currency.getInstance(
+                dice.has(Feature.OTHER_CURRENCY) ? dice.oneOf("JPY", "KWD") : "EUR"),
+            keeper.collection(),
+            keeper.larder(),
+            suppliers,
+            dice.oneIn(10) ? List.of(dice.days(0)) : List.of(),
+            policy(dice))));
+  }
+
+  private static World withFewSlots(Dice dice, World world) {
+    List<Slot> slots = new ArrayList<>(world.slots());
+    while (slots.size() > MOST_SLOTS) {
+      slots.remove(dice.between(0, slots.size() - 1));
+    }
+    return world.withSlots(slots);
+  }
+
+  private static Policy policy(Dice dice) {
+    boolean effort = dice.has(Feature.EFFORT);
+    return new Policy(
+        dice.has(Feature.ALL_MEALS) ? Policy.Demand.ALL : Policy.Demand.BEST_EFFORT,
+        dice.has(Feature.TAIL) ? new Policy.Tail(dice.between(1, 3)) : Policy.Tail.NONE,
+        dice.has(Feature.END_OF_DAY)
+            ? Policy.FreezerCheck.END_OF_DAY
+            : Policy.FreezerCheck.AFTER_DELIVERY,
+        new Policy.Charges(
+            dice.has(Feature.HOLDING)
+                ? new Money(BigDecimal.valueOf(dice.between(1, 300), 3))
+                : Money.ZERO,
+            effort ? dice.cents(10, 150) : Money.ZERO,
+            effort ? dice.cents(10, 150) : Money.ZERO,
+            dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO),
+        dice.has(Feature.COVER)
+            ? new Policy.Safety(dice.between(1, 2), Percent.ZERO)
+            : Policy.Safety.NONE);
+  }
+}
