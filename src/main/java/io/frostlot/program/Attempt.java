@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -122,7 +123,7 @@ final class Attempt {
    */
   Optional<Answer.Judged> propose(
       Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
-    double[] held = held(packs);
+    double[] held = held(program, packs);
     Scip.Task task =
         new Scip.Task(objective, List.of(), true, held, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), task);
@@ -156,20 +157,34 @@ final class Attempt {
    * world; empty where none was found.
    */
   double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
+    return pointOf(program, judged, slot -> slot, objective, budget);
+  }
+
+  /**
+   * The same for any program.
+   *
+   * @param standsFor the program's slot that stands for a slot of the plan
+   */
+  static double[] pointOf(
+      Program program,
+      Answer.Judged judged,
+      UnaryOperator<Slot> standsFor,
+      Linear objective,
+      Scip.Budget budget) {
     Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
     judged.plan().orders().forEach(order -> {
-      Map<Pack, Integer> counts = new HashMap<>();
-      order.lines().forEach(line -> counts.put(line.pack(), line.packs()));
-      packs.put(order.slot(), counts);
+      Map<Pack, Integer> counts =
+          packs.computeIfAbsent(standsFor.apply(order.slot()), slot -> new HashMap<>());
+      order.lines().forEach(line -> counts.merge(line.pack(), line.packs(), Integer::sum));
     });
     return Scip.minimise(
             program.model(),
-            new Scip.Task(objective, List.of(), true, held(packs), new double[0], budget))
+            new Scip.Task(objective, List.of(), true, held(program, packs), new double[0], budget))
         .point();
   }
 
   /** Values of the pack columns, all others free. */
-  private double[] held(Map<Slot, Map<Pack, Integer>> packs) {
+  private static double[] held(Program program, Map<Slot, Map<Pack, Integer>> packs) {
     double[] held = new double[program.model().columns().size()];
     Arrays.fill(held, Double.NaN);
     program.decisions().orders().values().forEach(order ->

@@ -11,7 +11,8 @@ import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
 /**
- * Shows how good a plan can be at best, on the program of the whole world, level by level: a level's
+ * Shows how good a plan can be at best, on the program of the whole world, or, where that is large, on
+ * relaxations of it; level by level: a level's
  * least value first by what no value can be below (zero), then by the linear relaxation, then by
  * branch and bound; money by the linear relaxation, then by branch and bound with what follows left
  * real, then with everything whole. Plans met on the way are offered too.
@@ -19,6 +20,7 @@ import java.util.function.LongSupplier;
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
   private static final int FEW_COLUMNS = 5000;
+  private static final int FEW_SLOTS = 60;
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;
@@ -34,6 +36,14 @@ final class Bounding implements Runnable {
 
   @Override
   public void run() {
+    if (world.slots().size() > FEW_SLOTS) {
+      byWeeks();
+    } else {
+      exactly();
+    }
+  }
+
+  private void exactly() {
     Attempt attempt = new Attempt(world, new Judging(world));
     new CoverRows(attempt.program()).add();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
@@ -43,6 +53,59 @@ final class Bounding implements Runnable {
     }
     best.prove(held, Double.NEGATIVE_INFINITY);
     money(attempt);
+  }
+
+  /** Bounds from relaxations only: {@link Weeks}, and for the shortfall {@link FirstWeeks}. */
+  private void byWeeks() {
+    Weeks weeks = new Weeks(world);
+    Model model = weeks.program().model();
+    for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
+      held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
+    }
+    Linear money = model.objective(Level.MONEY);
+    List<Model.Row> rows = heldRows(model);
+    double least =
+        Relaxation.minimise(model, money, rows, millisLeft.getAsLong())
+            .map(Relaxation.End::bound)
+            .orElse(Double.NEGATIVE_INFINITY);
+    held.put(Level.SHORTFALL, reached(Level.SHORTFALL, 0) ? 0 : shortfall(budget(2)));
+    best.prove(held, least);
+    for (int part = rounds.isPresent() ? 1 : 3; part >= 1 && millisLeft.getAsLong() > 0; part--) {
+      double[] hint =
+          best.plan()
+              .map(plan -> Attempt.pointOf(weeks.program(), plan, weeks::merged, money, budget(1)))
+              .orElse(new double[0]);
+      Scip.End end =
+          Scip.minimise(
+              model, new Scip.Task(money, rows, true, new double[0], hint, budget(part)));
+      best.prove(held, end.bound());
+      if (end.finished()) {
+        return;
+      }
+    }
+  }
+
+  private double relaxed(Level level, Model model) {
+    return Relaxation.minimise(model, model.objective(level), heldRows(model), millisLeft.getAsLong())
+        .map(end -> Math.max(0, Math.ceil(end.bound() - WHOLE)))
+        .orElse(0.0);
+  }
+
+  /** At least so much falls short in the first weeks, whatever comes later. */
+  private double shortfall(Scip.Budget budget) {
+    Program program = Rules.program(FirstWeeks.of(world));
+    Model model = program.model();
+    Scip.End end =
+        Scip.minimise(
+            model,
+            new Scip.Task(
+                model.objective(Level.SHORTFALL),
+                heldRows(model),
+                true,
+                new double[0],
+                new double[0],
+                budget));
+    return end.found() ? Math.max(0, Math.ceil(end.bound() - WHOLE)) : 0;
   }
 
   private List<Model.Row> heldRows(Model model) {

@@ -30,10 +30,12 @@ final class CoverRows {
   private static final String ID = "cover-rows";
   private static final double LEAST_GAIN = 1.1;
   private final Program program;
+  private final Timeline timeline;
   private final Set<List<Object>> seen = new HashSet<>();
 
   CoverRows(Program program) {
     this.program = program;
+    timeline = program.decisions().timeline();
   }
 
   /** A class of planning meals and the days it can be fed on, over all its members. */
@@ -63,15 +65,15 @@ final class CoverRows {
     }
   }
 
-  private static Due due(Decisions.Served served) {
+  private Due due(Decisions.Served served) {
     Set<String> items = new HashSet<>();
     served.demandClass().choices().forEach(choice -> items.add(choice.option().item().id()));
     int earliest = Integer.MAX_VALUE;
     int latest = Integer.MIN_VALUE;
     for (Demand demand : served.demandClass().members()) {
       Meal.Days days = demand.meal().days();
-      earliest = Math.min(earliest, Timeline.day(days.earliest()));
-      latest = Math.max(latest, Timeline.day(days.latest()));
+      earliest = Math.min(earliest, timeline.at(days.earliest()));
+      latest = Math.max(latest, timeline.at(days.latest()));
     }
     return new Due(served, items, earliest, latest);
   }
@@ -97,7 +99,7 @@ final class CoverRows {
     Linear orders = new Linear();
     Map<Var, Integer> packs = new LinkedHashMap<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
-      if (Timeline.day(order.slot().arrivesLatest()) > latest || isGone(order, earliest)) {
+      if (timeline.at(order.slot().arrivesLatest()) > latest || isGone(order, earliest)) {
         continue;
       }
       boolean serves = false;
@@ -140,7 +142,7 @@ final class CoverRows {
     return program.decisions().flows().stream()
         .flatMap(flow -> flow.parts().stream())
         .noneMatch(part ->
-            part.earliest() == Timeline.day(order.slot().arrivesEarliest())
+            part.earliest() == timeline.at(order.slot().arrivesEarliest())
                 && part.useBy() >= earliest);
   }
 

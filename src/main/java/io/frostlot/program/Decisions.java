@@ -10,6 +10,7 @@ import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,10 +51,10 @@ final class Decisions {
    */
   record Served(DemandClass demandClass, List<Var> byChoice, Var missed) {}
 
-  Decisions(World world, Model model) {
+  Decisions(World world, Model model, int step) {
     this.world = world;
-    timeline = new Timeline(world);
-    UsefulPacks useful = new UsefulPacks(world, timeline);
+    timeline = new Timeline(world, step);
+    UsefulPacks useful = new UsefulPacks(world);
     for (Slot slot : world.slots()) {
       Supplier supplier = world.supplier(slot.supplier());
       OrderDecisions order = new OrderDecisions(slot, supplier, model);
@@ -75,7 +76,7 @@ final class Decisions {
   private void createFlows(Model model) {
     List<Freezer> inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
     for (StockLot lot : world.scenario().larder().stock()) {
-      int useBy = Timeline.day(lot.useBy());
+      int useBy = timeline.at(lot.useBy());
       if (useBy >= timeline.first()) {
         flow(lot.item(), world.freezer(lot.freezer()), model)
             .add(
@@ -86,21 +87,21 @@ final class Decisions {
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       Arrival arrival =
-          new Arrival(lot.item(), lot.arrivesEarliest().toEpochDay(), lot.arrivesLatest().toEpochDay(), new Lot.UnderWay(lot.id()));
+          new Arrival(lot.item(), lot.arrivesEarliest(), lot.arrivesLatest(), new Lot.UnderWay(lot.id()));
       put(arrival, Linear.constant(lot.pieces()), inUse, model);
     }
     for (OrderDecisions order : orders.values()) {
       Slot slot = order.slot();
       order.packs().keySet().stream().map(Pack::item).distinct().forEach(item ->
           put(
-              new Arrival(item, slot.arrivesEarliest().toEpochDay(), slot.arrivesLatest().toEpochDay(), new Lot.Ordered(slot)),
+              new Arrival(item, slot.arrivesEarliest(), slot.arrivesLatest(), new Lot.Ordered(slot)),
               order.pieces(item),
               inUse,
               model));
     }
   }
 
-  private record Arrival(Item item, long earliest, long latest, Lot.Origin origin) {}
+  private record Arrival(Item item, LocalDate earliest, LocalDate latest, Lot.Origin origin) {}
 
   /** Splits what arrives over the freezers in use. */
   private void put(Arrival arrival, Linear pieces, List<Freezer> inUse, Model model) {
@@ -112,10 +113,15 @@ final class Decisions {
         share = Linear.of(put);
         left.plus(-1, put);
       }
-      int useBy = (int) arrival.earliest() + freezer.lifeDays(arrival.item()) - 1;
+      int useBy = timeline.at(freezer.useBy(arrival.item(), arrival.earliest()));
       flow(arrival.item(), freezer, model)
           .add(
-              new Flow.Part((int) arrival.earliest(), (int) arrival.latest(), useBy, arrival.origin(), share),
+              new Flow.Part(
+                  timeline.at(arrival.earliest()),
+                  timeline.at(arrival.latest()),
+                  useBy,
+                  arrival.origin(),
+                  share),
               model);
     }
     if (inUse.size() > 1) {
@@ -129,7 +135,7 @@ final class Decisions {
         .filter(flow -> flow.freezer().equals(freezer))
         .findFirst()
         .orElseGet(() -> {
-          Flow flow = new Flow(item, freezer, timeline.of(item), model);
+          Flow flow = new Flow(item, freezer, timeline, model);
           ofItem.add(flow);
           return flow;
         });

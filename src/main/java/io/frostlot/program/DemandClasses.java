@@ -5,6 +5,7 @@ import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Importance;
 import io.frostlot.plan.Demand;
 import io.frostlot.units.Money;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,12 +58,12 @@ final class DemandClasses {
       ItemDays days = timeline.of(option.item());
       Map<Integer, Long> lateBySegment = new TreeMap<>();
       Meal.Days window = demand.meal().days();
-      for (int day = Timeline.day(window.earliest());
-          day <= Timeline.day(window.latest());
-          day++) {
+      for (LocalDate date = window.earliest();
+          !date.isAfter(window.latest());
+          date = date.plusDays(1)) {
+        int day = timeline.at(date);
         if (possible.test(option, day)) {
-          lateBySegment.merge(
-              days.segment(day), window.late(Timeline.date(day)), Math::min);
+          lateBySegment.merge(days.segment(day), window.late(date), Math::min);
         }
       }
       lateBySegment.forEach(

@@ -11,12 +11,13 @@ import java.util.List;
  *
  * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals on
  * its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at the
- * start of the next; {@code eaten[s]} is what the meals of segment s take.
+ * start of the next (nothing where days are taken together); {@code eaten[s]} is what the meals of segment s take.
  */
 final class Flow {
   private final Item item;
   private final Freezer freezer;
   private final ItemDays days;
+  private final boolean coarse;
   private final List<Part> parts = new ArrayList<>();
   private final Var[] stock;
   private final Linear[] thrown;
@@ -42,10 +43,12 @@ final class Flow {
     }
   }
 
-  Flow(Item item, Freezer freezer, ItemDays days, Model model) {
+  Flow(Item item, Freezer freezer, Timeline timeline, Model model) {
+    ItemDays days = timeline.of(item);
     this.item = item;
     this.freezer = freezer;
     this.days = days;
+    coarse = timeline.isCoarse();
     stock = new Var[days.intervals().length];
     thrown = new Linear[days.intervals().length];
     eaten = new Linear[days.segments().length];
@@ -62,7 +65,7 @@ final class Flow {
   void add(Part part, Model model) {
     parts.add(part);
     int k = days.interval(part.latest());
-    if (!part.inHand() && part.latest() <= days.last() && thrown[k].hasNoTerms()) {
+    if (!coarse && !part.inHand() && part.latest() <= days.last() && thrown[k].hasNoTerms()) {
       thrown[k].plus(1, model.real(0, Model.INFINITY));
     }
   }

@@ -54,13 +54,14 @@ final class FreezerSpace implements Rule {
 
   @Override
   public void impose(Program program) {
+    boolean after = afterMeals() || program.decisions().timeline().isCoarse();
     List<Flow> flows = program.decisions().flows();
     for (Freezer freezer : world.scenario().larder().freezers()) {
       List<Flow> within = flows.stream().filter(f -> f.freezer().equals(freezer)).toList();
       for (int day : program.decisions().timeline().checkDays()) {
         Linear litres = new Linear();
         within.forEach(flow ->
-            litres.plus(flow.item().litres().toDouble(), flow.present(day, afterMeals())));
+            litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
         program.model().atMost(id(), litres, freezer.usable().toDouble());
       }
     }

@@ -45,7 +45,7 @@ final class Holding implements Rule {
       return;
     }
     Timeline timeline = program.decisions().timeline();
-    int last = Timeline.day(world.scenario().planning().to());
+    int last = timeline.at(world.scenario().planning().to());
     Linear pieceNights = new Linear();
     for (Flow flow : program.decisions().flows()) {
       for (int day = timeline.first(); day <= last; day++) {

@@ -37,8 +37,17 @@ final class Rules {
   }
 
   static Program program(World world) {
+    return program(world, 1);
+  }
+
+  /**
+   * The program of a world.
+   *
+   * @param step days that are taken for one (see {@link Timeline})
+   */
+  static Program program(World world, int step) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model));
+    Program program = new Program(model, new Decisions(world, model, step));
     of(world).forEach(rule -> rule.impose(program));
     return program;
   }

@@ -46,7 +46,7 @@ final class SafetyCover implements Rule {
 
   @Override
   public void impose(Program program) {
-    if (coverDays == 0) {
+    if (coverDays == 0 || program.decisions().timeline().isCoarse()) {
       return;
     }
     for (Item item : world.items().values()) {

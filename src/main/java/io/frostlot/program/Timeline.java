@@ -30,11 +30,19 @@ final class Timeline {
   private final int[] checkDays;
   private final int first;
   private final int last;
+  private final int step;
 
-  Timeline(World world) {
+  /**
+   * The timeline of a world.
+   *
+   * @param step days that are taken for one, 1 for the world as it is; more is a relaxation (see
+   *     {@link Weeks})
+   */
+  Timeline(World world, int step) {
     this.world = world;
+    this.step = step;
     first = day(world.scenario().planning().from());
-    last = day(world.scenario().planning().to()) + world.scenario().policy().tail().days();
+    last = at(date(lastDay(world)));
     checkDays = findCheckDays();
     Map<String, List<Slot>> slots = slotsByItem(world);
     for (Item item : world.items().values()) {
@@ -51,11 +59,26 @@ final class Timeline {
     return LocalDate.ofEpochDay(day);
   }
 
+  /** The last day of the planning, or of the tail where there is one, since the epoch. */
+  static int lastDay(World world) {
+    return day(world.scenario().planning().to()) + world.scenario().policy().tail().days();
+  }
+
+  /** The number of the day, or of the longer step that holds it; the first day keeps its number. */
+  int at(LocalDate date) {
+    return first + Math.floorDiv(day(date) - first, step);
+  }
+
+  /** Are days taken together? */
+  boolean isCoarse() {
+    return step > 1;
+  }
+
   private int[] findCheckDays() {
     TreeSet<Integer> days = new TreeSet<>();
     days.add(first);
-    world.slots().forEach(slot -> days.add(day(slot.arrivesEarliest())));
-    world.scenario().larder().placed().forEach(p -> days.add(day(p.arrivesEarliest())));
+    world.slots().forEach(slot -> days.add(at(slot.arrivesEarliest())));
+    world.scenario().larder().placed().forEach(p -> days.add(at(p.arrivesEarliest())));
     return days.stream().mapToInt(d -> d).toArray();
   }
 
@@ -80,14 +103,14 @@ final class Timeline {
     }
     TreeSet<Integer> intervals = new TreeSet<>(List.of(first));
     for (Period arrival : arrivals) {
-      intervals.add(day(arrival.to()));
+      intervals.add(at(arrival.to()));
       for (Freezer freezer : world.scenario().larder().freezers()) {
-        intervals.add(day(freezer.useBy(item, arrival.from())) + 1);
+        intervals.add(at(freezer.useBy(item, arrival.from())) + 1);
       }
     }
     for (StockLot lot : world.scenario().larder().stock()) {
       if (lot.item().equals(item)) {
-        intervals.add(day(lot.useBy()) + 1);
+        intervals.add(at(lot.useBy()) + 1);
       }
     }
     TreeSet<Integer> segments = new TreeSet<>(intervals);
@@ -97,17 +120,17 @@ final class Timeline {
 
   private void addSegments(NavigableSet<Integer> segments, List<Period> arrivals) {
     Policy policy = world.scenario().policy();
-    int shift = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
+    int shift = isCoarse() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
     for (int check : checkDays) {
       segments.add(check + shift);
     }
     for (Period arrival : arrivals) {
-      for (int d = 1; d <= policy.safety().coverDays(); d++) {
+      for (int d = 1; d <= policy.safety().coverDays() && !isCoarse(); d++) {
         segments.add(day(arrival.to()) + d);
       }
     }
     if (!policy.charges().holding().isZero()) {
-      for (int d = first; d <= day(world.scenario().planning().to()) + 1; d++) {
+      for (int d = first; d <= at(world.scenario().planning().to()) + 1; d++) {
         segments.add(d);
       }
     }

@@ -25,13 +25,13 @@ import java.util.TreeMap;
  */
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
-  private final Timeline timeline;
   private final Map<String, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
+  private final int lastDay;
   private final int longestLife;
   private final int mostLeeway;
 
-  UsefulPacks(World world, Timeline timeline) {
-    this.timeline = timeline;
+  UsefulPacks(World world) {
+    lastDay = Timeline.lastDay(world);
     longestLife =
         world.scenario().larder().freezers().stream()
             .filter(Freezer::inUse)
@@ -53,7 +53,7 @@ final class UsefulPacks {
     for (Option option : demand.options()) {
       most.merge(option.item(), option.pieces(), Math::max);
     }
-    int day = Math.min(Timeline.day(demand.meal().days().latest()), timeline.last());
+    int day = Math.min(Timeline.day(demand.meal().days().latest()), lastDay);
     most.forEach((item, pieces) ->
         piecesByDay
             .computeIfAbsent(item.id(), k -> new TreeMap<>())
