@@ -52,14 +52,11 @@ final class CoverRows {
     Set<Set<String>> itemSets = new LinkedHashSet<>();
     dues.forEach(due -> itemSets.add(due.items()));
     for (Set<String> items : itemSets) {
-      List<Due> group = new ArrayList<>();
-      for (int i = 0; i < dues.size(); i++) {
-        if (items.containsAll(dues.get(i).items())) {
-          group.add(dues.get(i));
-          boolean lastOfDay = i + 1 == dues.size() || dues.get(i + 1).latest() > dues.get(i).latest();
-          if (lastOfDay) {
-            cover(items, group);
-          }
+      List<Due> within = dues.stream().filter(due -> items.containsAll(due.items())).toList();
+      Reached reached = new Reached();
+      for (int i = 0; i < within.size(); i++) {
+        if (i + 1 == within.size() || within.get(i + 1).latest() > within.get(i).latest()) {
+          cover(items, within.subList(0, i + 1), reached);
         }
       }
     }
@@ -78,7 +75,13 @@ final class CoverRows {
     return new Due(served, items, earliest, latest);
   }
 
-  private void cover(Set<String> items, List<Due> group) {
+  /** What rows of earlier days say already: later ones are kept only where they say more. */
+  private static final class Reached {
+    private boolean order;
+    private double packs;
+  }
+
+  private void cover(Set<String> items, List<Due> group, Reached reached) {
     int earliest = group.stream().mapToInt(Due::earliest).min().orElseThrow();
     int latest = group.get(group.size() - 1).latest();
     Map<String, Integer> fewestPieces = new LinkedHashMap<>();
@@ -114,10 +117,14 @@ final class CoverRows {
         orders.plus(1, order.open());
       }
     }
-    keep(orders.plus(1.0 / need, missed), 1);
+    if (!reached.order) {
+      reached.order = true;
+      keep(orders.plus(1.0 / need, missed), 1);
+    }
     int divisor = packs.values().stream().mapToInt(m -> m).max().orElse(1);
     double least = Math.ceil((double) need / divisor);
-    if (least >= LEAST_GAIN * need / divisor) {
+    if (least > reached.packs && least >= LEAST_GAIN * need / divisor) {
+      reached.packs = least;
       Linear whole = new Linear().plus(1, missed);
       packs.forEach((count, served) ->
           whole.plus(Math.ceil((double) served / divisor), count));
