@@ -35,7 +35,7 @@ public sealed interface Answer {
    * No plan can be had.
    *
    * @param clash sentences of rules that cannot hold together
-   * @param minimal with any one of them removed a plan exists
+   * @param minimal without any one of them the others do not clash
    */
   record Impossible(List<String> clash, boolean minimal) implements Answer {
     public Impossible {

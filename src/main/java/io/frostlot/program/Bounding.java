@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -59,6 +60,9 @@ final class Bounding implements Runnable {
   private void byWeeks() {
     Weeks weeks = new Weeks(world);
     Model model = weeks.program().model();
+    if (world.scenario().policy().demand() == Policy.Demand.ALL && isImpossible(model)) {
+      return;
+    }
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
       held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
@@ -83,6 +87,23 @@ final class Bounding implements Runnable {
         return;
       }
     }
+  }
+
+  /** Where every meal is demanded there may be no plan: first by weeks, then exactly. */
+  private boolean isImpossible(Model weeks) {
+    for (Model model : List.of(weeks, Rules.program(world).model())) {
+      if (best.plan().isPresent()) {
+        return false;
+      }
+      Scip.Task task =
+          new Scip.Task(
+              new Linear(), List.of(), true, new double[0], new double[0], budget(2));
+      if (Scip.minimise(model, task).impossible()) {
+        best.proveImpossible();
+        return true;
+      }
+    }
+    return false;
   }
 
   private double relaxed(Level level, Model model) {

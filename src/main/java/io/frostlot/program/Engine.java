@@ -4,7 +4,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Supplier;
-import java.util.List;
 import java.util.Optional;
 
 /** Solves a world level by level; every plan is judged by every rule before it is shown. */
@@ -20,7 +19,7 @@ public final class Engine {
       return best.get();
     }
     return search.isImpossible()
-        ? new Answer.Impossible(clash(world), false)
+        ? new Clash(world).find()
         : new Answer.NothingFound();
   }
 
@@ -38,9 +37,5 @@ public final class Engine {
                 + ": incremental breaks together with sales and a margin in percent are not planned with yet");
       }
     }
-  }
-
-  private static List<String> clash(World world) {
-    return Rules.of(world).stream().filter(Rule::relaxable).map(Rule::says).toList();
   }
 }

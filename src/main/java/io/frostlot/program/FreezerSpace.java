@@ -62,6 +62,9 @@ final class FreezerSpace implements Rule {
         Linear litres = new Linear();
         within.forEach(flow ->
             litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
+        program
+            .model()
+            .instance(freezer.name() + " holds " + freezer.usable() + " on " + Timeline.date(day) + ".");
         program.model().atMost(id(), litres, freezer.usable().toDouble());
       }
     }

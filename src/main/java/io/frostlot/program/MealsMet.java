@@ -9,6 +9,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.Map;
+import java.util.TreeSet;
 
 /**
  * Every meal is served by one of its options within its days, or counted as unmet.
@@ -50,6 +51,7 @@ final class MealsMet implements Rule {
       Linear meals = Linear.of(served.missed());
       served.byChoice().forEach(choice -> meals.plus(1, choice));
       DemandClass c = served.demandClass();
+      program.model().instance(sentence(c));
       program.model().equal(id(), meals, c.count());
       if (!c.tail() && all()) {
         program.model().atMost(id(), Linear.of(served.missed()), 0);
@@ -58,6 +60,24 @@ final class MealsMet implements Rule {
             c.must() ? Level.UNMET_MUST : Level.UNMET_OTHER, Linear.of(served.missed()));
       }
     }
+  }
+
+  private static String sentence(DemandClass c) {
+    Meal meal = c.members().get(0).meal();
+    String more = c.members().size() > 1 ? " and " + (c.members().size() - 1) + " like it" : "";
+    return meal.eater()
+        + " on "
+        + meal.days().best()
+        + more
+        + ": "
+        + meal.prey().window().least()
+        + " to "
+        + meal.prey().window().most()
+        + " of "
+        + String.join(" or ", new TreeSet<>(meal.prey().kinds()))
+        + ", "
+        + c.count()
+        + (c.count() == 1 ? " meal." : " meals.");
   }
 
   @Override

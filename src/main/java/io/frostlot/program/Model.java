@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * A mixed-integer linear program as plain numbers, one objective per {@link Level}; knows no solver
@@ -14,6 +15,7 @@ final class Model {
 
   private final List<Column> columns = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
+  private String instance = "";
   private final Map<Level, Linear> objectives = new EnumMap<>(Level.class);
 
   Model() {
@@ -32,8 +34,25 @@ final class Model {
 
   record Column(double least, double most, Kind kind) {}
 
-  /** least <= terms <= most, the constant already moved over. */
-  record Row(String rule, Linear.Terms terms, double least, double most) {}
+  /**
+   * least <= terms <= most, the constant already moved over.
+   *
+   * @param instance which instance of the rule, in the keeper's words; empty where the rule has one
+   */
+  record Row(String rule, String instance, Linear.Terms terms, double least, double most) {}
+
+  /** Names the instance of the rule that the rows to come belong to. */
+  void instance(String name) {
+    instance = name;
+  }
+
+  /** The same with only some of its rows. */
+  Model withRows(Predicate<Row> kept) {
+    Model part = new Model();
+    part.columns.addAll(columns);
+    rows.stream().filter(kept).forEach(part.rows::add);
+    return part;
+  }
 
   Var whole(double least, double most) {
     columns.add(new Column(least, most, Kind.WHOLE));
@@ -62,7 +81,7 @@ final class Model {
   /** A row; an expression without terms that cannot hold becomes a row that cannot hold. */
   void row(String rule, double least, Linear expression, double most) {
     double constant = expression.constant();
-    rows.add(new Row(rule, expression.terms(), least - constant, most - constant));
+    rows.add(new Row(rule, instance, expression.terms(), least - constant, most - constant));
   }
 
   void atMost(String rule, Linear left, double right) {
@@ -88,7 +107,7 @@ final class Model {
   /** A row that belongs to one solve only. */
   static Row extra(double least, Linear expression, double most) {
     double constant = expression.constant();
-    return new Row("search", expression.terms(), least - constant, most - constant);
+    return new Row("search", "", expression.terms(), least - constant, most - constant);
   }
 
   List<Column> columns() {

@@ -48,7 +48,11 @@ final class Rules {
   static Program program(World world, int step) {
     Model model = new Model();
     Program program = new Program(model, new Decisions(world, model, step));
-    of(world).forEach(rule -> rule.impose(program));
+    for (Rule rule : of(world)) {
+      model.instance("");
+      rule.impose(program);
+    }
+    model.instance("");
     return program;
   }
 

@@ -47,6 +47,15 @@ final class ShelfLife implements Rule {
   @Override
   public void impose(Program program) {
     for (Flow flow : program.decisions().flows()) {
+      program
+          .model()
+          .instance(
+              flow.item().id()
+                  + " lasts "
+                  + flow.freezer().lifeDays(flow.item())
+                  + " days in "
+                  + flow.freezer().name()
+                  + ".");
       for (int k = 0; k < flow.intervals(); k++) {
         Linear usable = Linear.of(flow.stock(k)).plus(flow.thrown(k));
         for (Flow.Part part : flow.parts()) {

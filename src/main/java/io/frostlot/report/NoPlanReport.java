@@ -29,7 +29,7 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
     impossible.clash().forEach(page::point);
     page.say(
         impossible.minimal()
-            ? "With any one of them gone there is a plan."
+            ? "Without any one of them the others could be kept."
             : "Not shown minimal: perhaps fewer of them clash already.");
   }
 }
