@@ -109,7 +109,7 @@ final class Decisions {
     for (Freezer freezer : inUse) {
       Linear share = pieces;
       if (inUse.size() > 1) {
-        Var put = model.follows(0, Model.INFINITY);
+        Var put = model.follows(0, model.most(pieces));
         share = Linear.of(put);
         left.plus(-1, put);
       }
@@ -180,7 +180,7 @@ final class Decisions {
         if (from.size() == 1) {
           flow.eaten(s).plus(bySegment[s]);
         } else {
-          Var drawn = model.follows(0, Model.INFINITY);
+          Var drawn = model.follows(0, model.most(bySegment[s]));
           flow.eaten(s).plus(1, drawn);
           left.plus(-1, drawn);
         }

@@ -129,6 +129,27 @@ final class Flow {
     return eatenBefore(interval, days.intervalEnd(interval) + 1);
   }
 
+  /**
+   * Pieces that could have been eaten on a night and are left; those in transit do not count.
+   *
+   * @param night a day
+   * @param until the meals up to this day, of the same interval, are taken off
+   */
+  Linear left(int night, int until) {
+    int k = days.interval(night);
+    Linear left = Linear.of(stock[k]).minus(eatenBefore(k, until + 1));
+    return night == days.intervals()[k] ? left.plus(thrown[k]) : left;
+  }
+
+  /** What meals take from one first day of a segment to another, that one left out. */
+  Linear eatenBetween(int from, int before) {
+    Linear sum = new Linear();
+    for (int s = days.segment(from); s < eaten.length && days.segments()[s] < before; s++) {
+      sum.plus(eaten[s]);
+    }
+    return sum;
+  }
+
   /** Pieces that take room on a day before its meals; after them where {@code afterMeals}. */
   Linear present(int day, boolean afterMeals) {
     int interval = days.interval(day);

@@ -100,6 +100,18 @@ final class Model {
     objectives.get(level).plus(amount);
   }
 
+  /** The largest value that the bounds of columns allow an expression; infinite where one is. */
+  double most(Linear expression) {
+    Linear.Terms terms = expression.terms();
+    double sum = expression.constant();
+    for (int i = 0; i < terms.variables().length; i++) {
+      Model.Column column = columns.get(terms.variables()[i]);
+      double coefficient = terms.coefficients()[i];
+      sum += coefficient * (coefficient > 0 ? column.most() : column.least());
+    }
+    return sum;
+  }
+
   Linear objective(Level level) {
     return objectives.get(level);
   }

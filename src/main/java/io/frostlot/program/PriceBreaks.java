@@ -115,18 +115,33 @@ final class PriceBreaks implements Rule {
 
   private Money change(Order.Line line, PriceBreak priceBreak) {
     Money regular = line.pack().price().rounded(world.decimals());
+    int[] atStep = atStep(line.packs(), priceBreak);
     Money sum = Money.ZERO;
-    List<PriceBreak.Step> steps = priceBreak.steps();
-    for (int l = 0; l < steps.size(); l++) {
-      int from = steps.get(l).fromPacks();
-      int end = l + 1 < steps.size() ? steps.get(l + 1).fromPacks() - 1 : Integer.MAX_VALUE;
-      Money saving = steps.get(l).price().rounded(world.decimals()).minus(regular);
-      if (priceBreak.counting() == PriceBreak.Counting.ALL_UNITS) {
-        sum = line.packs() >= from && line.packs() <= end ? saving.times(line.packs()) : sum;
-      } else {
-        sum = sum.plus(saving.times(Math.max(0, Math.min(line.packs(), end) - from + 1)));
-      }
+    for (int l = 1; l < atStep.length; l++) {
+      Money price = priceBreak.steps().get(l - 1).price().rounded(world.decimals());
+      sum = sum.plus(price.minus(regular).times(atStep[l]));
     }
     return sum;
+  }
+
+  /** Packs at the regular price, then at each step. */
+  static int[] atStep(int packs, PriceBreak priceBreak) {
+    List<PriceBreak.Step> steps = priceBreak.steps();
+    int[] atStep = new int[steps.size() + 1];
+    int reached = 0;
+    while (reached < steps.size() && steps.get(reached).fromPacks() <= packs) {
+      reached++;
+    }
+    if (priceBreak.counting() == PriceBreak.Counting.ALL_UNITS) {
+      atStep[reached] = packs;
+      return atStep;
+    }
+    int left = packs;
+    for (int l = reached; l >= 1; l--) {
+      atStep[l] = left - steps.get(l - 1).fromPacks() + 1;
+      left -= atStep[l];
+    }
+    atStep[0] = left;
+    return atStep;
   }
 }

@@ -33,13 +33,6 @@ record Program(Model model, Decisions decisions, Map<String, Linear> bill) {
    * <p>Used for the constants of on-off rows.
    */
   double most(Linear expression) {
-    Linear.Terms terms = expression.terms();
-    double sum = expression.constant();
-    for (int i = 0; i < terms.variables().length; i++) {
-      Model.Column column = model.columns().get(terms.variables()[i]);
-      double coefficient = terms.coefficients()[i];
-      sum += coefficient * (coefficient > 0 ? column.most() : column.least());
-    }
-    return sum;
+    return model.most(expression);
   }
 }

@@ -31,6 +31,7 @@ final class Rules {
         new MealsMet(world),
         new LateMeals(world),
         new SafetyCover(world),
+        new SafetyMargin(world),
         new Holding(world),
         new Effort(world),
         new Tail(world));

@@ -74,16 +74,9 @@ final class SafetyCover implements Rule {
       }
       Var missing = program.model().real(0, Model.INFINITY);
       program.model().minimise(Level.SHORTFALL, new Linear().plus(to - from + 1, missing));
-      flows.forEach(flow -> recent.minus(leftAfter(flow, from, days.segmentEnd(days.segment(from)))));
+      flows.forEach(flow -> recent.minus(flow.left(from, days.segmentEnd(days.segment(from)))));
       program.model().atMost(id(), recent.plus(-1, missing), 0);
     }
-  }
-
-  /** Pieces that could have been eaten in a segment and are left; those in transit do not count. */
-  private static Linear leftAfter(Flow flow, int day, int segmentEnd) {
-    int k = flow.days().interval(day);
-    Linear left = Linear.of(flow.stock(k)).minus(flow.eatenBefore(k, segmentEnd + 1));
-    return day == flow.days().intervals()[k] ? left.plus(flow.thrown(k)) : left;
   }
 
   @Override

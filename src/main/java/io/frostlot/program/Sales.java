@@ -9,8 +9,10 @@ import io.frostlot.supply.PriceBreak;
 import io.frostlot.supply.Sale;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -20,7 +22,8 @@ import java.util.Map;
  * <p>For row p, sale v and price step l: sum over v of under(p, v, l) &lt;= atStep(p, l); sum over p, l
  * &lt;= min(limit, useful) taken(v). Saving per pack under a percentage: price(l) - price(l) x (1 -
  * percent), rounded half-up; under a price: price(l) - that price; of each full group of n packs of
- * one row n - m are free.
+ * one row and price step n - m are free. Where a line has packs at several steps, those under a sale are
+ * the ones that make the line cost least.
  */
 final class Sales implements Rule {
   private final World world;
@@ -121,15 +124,17 @@ final class Sales implements Rule {
       supplier.salesOn(order.slot()).forEach(sale -> sales.put(sale.id(), sale));
       Map<String, Long> inOrder = new HashMap<>();
       for (Order.Line line : order.lines()) {
+        List<Sale> taken = new ArrayList<>();
         line.underSale().forEach((saleId, packs) -> {
           Sale sale = sales.get(saleId);
           if (sale == null || !sale.covers(line.pack()) || !order.promotions().contains(saleId)) {
             books.breach(id(), line.pack().id(), "under " + saleId, "a sale that holds and is taken");
           } else {
             inOrder.merge(saleId, (long) packs, Long::sum);
-            charge(new Bought(order, line, sale, packs), books);
+            taken.add(sale);
           }
         });
+        charge(order, line, taken, books);
       }
       inOrder.forEach((saleId, packs) -> {
         check(sales.get(saleId), packs, sales.get(saleId).limits().perOrder(), books);
@@ -139,26 +144,35 @@ final class Sales implements Rule {
     }
   }
 
-  private record Bought(Order order, Order.Line line, Sale sale, int packs) {}
+  private void charge(Order order, Order.Line line, List<Sale> taken, Books books) {
+    PriceBreak steps = world.supplier(order.slot().supplier()).breakOf(line.pack());
+    int[] atStep = PriceBreaks.atStep(line.packs(), steps);
+    int[] under = taken.stream().mapToInt(sale -> line.underSale().get(sale.id())).toArray();
+    int[][] split =
+        SaleSplit.cheapest(
+            atStep,
+            under,
+            (sale, step, packs) ->
+                saving(price(line.pack(), steps, step), taken.get(sale).terms(), packs).toDouble());
+    Books.Ledger ledger = books.ledger(order.slot());
+    for (int sale = 0; sale < under.length; sale++) {
+      for (int step = 0; step < atStep.length; step++) {
+        int packs = split[sale][step];
+        Money price = price(line.pack(), steps, step);
+        Money saving = saving(price, taken.get(sale).terms(), packs);
+        Money full = price.times(packs);
+        ledger.addGoods(full.negated(), false);
+        ledger.addGoods(full.minus(saving), true);
+        books.cash(id(), order.slot(), saving.negated());
+      }
+    }
+  }
 
-  private void charge(Bought bought, Books books) {
-    PriceBreak steps = world.supplier(bought.order().slot().supplier()).breakOf(bought.line().pack());
-    int step = 0;
-    while (step < steps.steps().size()
-        && steps.steps().get(step).fromPacks() <= bought.line().packs()) {
-      step++;
+  private Money saving(Money price, Sale.Terms terms, int packs) {
+    if (terms instanceof Sale.TakeAndPay group) {
+      return price.times((long) (packs / group.take()) * (group.take() - group.pay()));
     }
-    Money price = price(bought.line().pack(), steps, step);
-    Money change = salePrice(price, bought.sale().terms()).minus(price).times(bought.packs());
-    if (bought.sale().terms() instanceof Sale.TakeAndPay group) {
-      long free = (long) (bought.packs() / group.take()) * (group.take() - group.pay());
-      change = price.times(free).negated();
-    }
-    Books.Ledger ledger = books.ledger(bought.order().slot());
-    Money full = price.times(bought.packs());
-    ledger.addGoods(full.negated(), false);
-    ledger.addGoods(full.plus(change), true);
-    books.cash(id(), bought.order().slot(), change);
+    return price.minus(salePrice(price, terms)).times(packs);
   }
 
   private void check(Sale sale, long packs, int limit, Books books) {

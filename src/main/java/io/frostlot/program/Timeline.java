@@ -124,6 +124,10 @@ final class Timeline {
     for (int check : checkDays) {
       segments.add(check + shift);
     }
+    if (!policy.safety().margin().isZero() && !isCoarse()) {
+      world.slots().forEach(slot -> segments.add(at(slot.arrivesLatest())));
+      world.scenario().larder().placed().forEach(lot -> segments.add(at(lot.arrivesLatest())));
+    }
     for (Period arrival : arrivals) {
       for (int d = 1; d <= policy.safety().coverDays() && !isCoarse(); d++) {
         segments.add(day(arrival.to()) + d);

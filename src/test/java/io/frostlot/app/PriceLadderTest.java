@@ -134,6 +134,14 @@ class PriceLadderTest {
     assertThat(optimum(4, "2.00", both(true))).isEqualTo(Money.of("5.40"));
   }
 
+  /** Four at 2.00 and six at 1.00; half off three of them, the dearest: 14.00 - 3.00. */
+  @Test
+  void a_sale_takes_the_dearest_packs_of_a_line() throws IOException {
+    String terms =
+        breaks("incremental", 5, "1.00") + sale("\"percentOff\": 50, \"mostPacksPerOrder\": 3");
+    assertThat(optimum(10, "2.00", terms)).isEqualTo(Money.of("11"));
+  }
+
   private static String both(boolean combinable) {
     return """
         , "sales": [{"id": "s", "when": "2031-01-01/2031-01-02", "percentOff": 10, "combinable": %1$s}],
