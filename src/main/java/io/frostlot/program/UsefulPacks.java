@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.BoxFit;
@@ -16,11 +17,12 @@ import io.frostlot.supply.Supplier;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
  * How many packs of a row one order could ever use: enough for every meal in reach of its life, and
- * as many more as may pay by reaching a price step, a group of a sale or an order value. No optimum is
+ * as many more as a safety margin may ask for or as may pay by reaching a price step, a group of a sale or an order value. No optimum is
  * lost: beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
@@ -29,6 +31,8 @@ final class UsefulPacks {
   private final int lastDay;
   private final int longestLife;
   private final int mostLeeway;
+  private final Policy.Safety safety;
+  private final long planned;
 
   UsefulPacks(World world) {
     lastDay = Timeline.lastDay(world);
@@ -44,6 +48,12 @@ final class UsefulPacks {
             .mapToInt(d -> Timeline.day(d.latest()) - Timeline.day(d.earliest()))
             .max()
             .orElse(0);
+    safety = world.scenario().policy().safety();
+    planned =
+        world.demands().stream()
+            .filter(demand -> !demand.tail())
+            .mapToLong(demand -> (long) demand.meal().count() * demand.meal().prey().mostPieces())
+            .sum();
     world.demands().forEach(this::count);
   }
 
@@ -83,7 +93,27 @@ final class UsefulPacks {
     }
     int from = Timeline.day(slot.arrivesLatest());
     int to = Timeline.day(slot.arrivesEarliest()) + longestLife - 1 + mostLeeway;
-    return byDay.subMap(from, true, Math.max(from, to), true).values().stream().mapToLong(n -> n).sum();
+    long eatable =
+        byDay.subMap(from, true, Math.max(from, to), true).values().stream()
+            .mapToLong(n -> n)
+            .sum();
+    return eatable == 0 ? 0 : eatable + reserve(byDay);
+  }
+
+  /** Pieces that may lie there only for safety: a margin of all that is eaten, and some days' cover. */
+  private long reserve(NavigableMap<Integer, Long> byDay) {
+    long margin = (long) Math.ceil(safety.margin().fraction().doubleValue() * planned);
+    long cover = 0;
+    if (safety.coverDays() > 0) {
+      for (int day : byDay.keySet()) {
+        long within =
+            byDay.subMap(day, true, day + safety.coverDays() + mostLeeway, true).values().stream()
+                .mapToLong(n -> n)
+                .sum();
+        cover = Math.max(cover, within);
+      }
+    }
+    return margin + cover;
   }
 
   /**
