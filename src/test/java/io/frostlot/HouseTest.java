@@ -44,6 +44,15 @@ class HouseTest {
 
   @ArchTest static final ArchRule the_solver_is_in_program = only("program", "com.google.ortools..");
 
+  @ArchTest
+  static final ArchRule native_libraries_are_loaded_in_one_place =
+      noClasses()
+          .that()
+          .doNotHaveSimpleName("NativeLibraries")
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("com.google.ortools.Loader");
+
   @ArchTest static final ArchRule json_is_in_files = only("files", "com.fasterxml.jackson..");
 
   @ArchTest static final ArchRule csv_is_in_files = only("files", "org.apache.commons.csv..");

@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import com.google.ortools.Loader;
 import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
@@ -13,7 +12,7 @@ final class Loaded implements AutoCloseable {
   private final MPVariable[] variables;
 
   Loaded(String name, Model model, Scip.Task task) {
-    Loader.loadNativeLibraries();
+    NativeLibraries.load();
     solver =
         Optional.ofNullable(MPSolver.createSolver(name))
             .orElseThrow(() -> new IllegalStateException("solver " + name + " is not there"));
