@@ -45,7 +45,12 @@ final class Attempt {
    * @param bound of the objective over this part of the world
    * @param finished nothing better is in this part of the world, what follows left real
    */
-  record Result(Optional<Answer.Judged> plan, double bound, boolean finished) {}
+  record Result(Optional<Answer.Judged> plan, double bound, boolean finished) {
+    /** Not even a solution with what follows left real. */
+    boolean impossible() {
+      return plan.isEmpty() && bound == Double.POSITIVE_INFINITY;
+    }
+  }
 
   /**
    * Minimises an objective.

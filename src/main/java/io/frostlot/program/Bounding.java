@@ -165,7 +165,7 @@ final class Bounding implements Runnable {
       Attempt.Result result =
           attempt.minimise(amount, heldRows(model), new double[0], budget(2));
       result.plan().ifPresent(best::offer);
-      if (result.plan().isEmpty() && result.finished()) {
+      if (result.impossible()) {
         best.proveImpossible();
         return false;
       }
@@ -199,6 +199,9 @@ final class Bounding implements Runnable {
               before.map(plan -> attempt.pointOf(plan, money, budget(1))).orElse(new double[0]),
               budget(part));
       result.plan().ifPresent(best::offer);
+      if (result.impossible()) {
+        best.proveImpossible();
+      }
       best.prove(held, result.bound());
       if (result.finished() && !best.isProven()) {
         whole(attempt, money);

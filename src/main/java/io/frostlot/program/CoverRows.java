@@ -21,14 +21,15 @@ import java.util.Set;
  * <p>For a set G of planning meals whose options all lie in a set of items, all due by a day: with S
  * the orders that can serve any of them, stock the meals that pieces in hand or under way could serve
  * at most, need = meals(G) - stock - sum of missed over G and m(p) the meals that one pack could serve
- * at most: sum over S of open &gt;= need / meals(G) where stock &lt; meals(G); sum over S and p of
- * ceil(m(p) / d) x count &gt;= ceil(need / d), with d the largest m(p) (Chvatal-Gomory; rounding is
- * on whole meals, missed ones counted in full). G is, for each set of items that some class of meals
+ * at most (in parts of a meal too: pieces of two packs may make one): sum over S of open + missed /
+ * need &gt;= 1; sum over S and p of ceil(m(p) / d) x count + ceil(1 / d) x missed &gt;= ceil(need / d),
+ * with d the largest m(p) and need without what is missed (Chvatal-Gomory). G is, for each set of items that some class of meals
  * has as its options, everything due by one day after the other.
  */
 final class CoverRows {
   private static final String ID = "cover-rows";
   private static final double LEAST_GAIN = 1.1;
+  private static final double WHOLE = 1e-6;
   private final Program program;
   private final Timeline timeline;
   private final Set<List<Object>> seen = new HashSet<>();
@@ -95,19 +96,19 @@ final class CoverRows {
         fewestPieces.merge(option.item().id(), option.pieces(), Math::min);
       }
     }
-    int need = meals - stockMeals(items, fewestPieces, earliest, latest);
-    if (need <= 0) {
+    double need = meals - stockMeals(items, fewestPieces, earliest, latest);
+    if (need < WHOLE) {
       return;
     }
     Linear orders = new Linear();
-    Map<Var, Integer> packs = new LinkedHashMap<>();
+    Map<Var, Double> packs = new LinkedHashMap<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
       if (timeline.at(order.slot().arrivesLatest()) > latest || isGone(order, earliest)) {
         continue;
       }
       boolean serves = false;
       for (OrderDecisions.PackDecision pack : order.packs().values()) {
-        int served = mealsOf(pack.pack(), fewestPieces);
+        double served = mealsOf(pack.pack(), fewestPieces);
         if (served > 0) {
           packs.put(pack.count(), served);
           serves = true;
@@ -121,13 +122,13 @@ final class CoverRows {
       reached.order = true;
       keep(orders.plus(1.0 / need, missed), 1);
     }
-    int divisor = packs.values().stream().mapToInt(m -> m).max().orElse(1);
-    double least = Math.ceil((double) need / divisor);
+    double divisor = packs.values().stream().mapToDouble(m -> m).max().orElse(1);
+    double least = Math.ceil(need / divisor - WHOLE);
     if (least > reached.packs && least >= LEAST_GAIN * need / divisor) {
       reached.packs = least;
-      Linear whole = new Linear().plus(1, missed);
+      Linear whole = new Linear().plus(Math.ceil(1 / divisor - WHOLE), missed);
       packs.forEach((count, served) ->
-          whole.plus(Math.ceil((double) served / divisor), count));
+          whole.plus(Math.ceil(served / divisor - WHOLE), count));
       keep(whole, least);
     }
   }
@@ -153,15 +154,16 @@ final class CoverRows {
                 && part.useBy() >= earliest);
   }
 
-  private static int mealsOf(Pack pack, Map<String, Integer> fewestPieces) {
+  /** Not rounded: pieces of two packs may make one meal. */
+  private static double mealsOf(Pack pack, Map<String, Integer> fewestPieces) {
     Integer fewest = fewestPieces.get(pack.item().id());
-    return fewest == null ? 0 : pack.pieces() / fewest;
+    return fewest == null ? 0 : (double) pack.pieces() / fewest;
   }
 
   /** Meals that what is in hand or under way could serve at most. */
-  private int stockMeals(
+  private double stockMeals(
       Set<String> items, Map<String, Integer> fewestPieces, int earliest, int latest) {
-    int meals = 0;
+    double meals = 0;
     for (Flow flow : program.decisions().flows()) {
       Integer fewest = fewestPieces.get(flow.item().id());
       if (!items.contains(flow.item().id()) || fewest == null) {
@@ -171,7 +173,7 @@ final class CoverRows {
         boolean ordered = part.origin() instanceof Lot.Ordered;
         if (!ordered && part.latest() <= latest && part.useBy() >= earliest) {
           double pieces = Math.min(program.most(part.pieces()), placed(part));
-          meals += (int) (pieces / fewest);
+          meals += pieces / fewest;
         }
       }
     }

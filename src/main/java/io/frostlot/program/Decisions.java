@@ -76,14 +76,15 @@ final class Decisions {
   private void createFlows(Model model) {
     List<Freezer> inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
     for (StockLot lot : world.scenario().larder().stock()) {
-      int useBy = timeline.at(lot.useBy());
-      if (useBy >= timeline.first()) {
-        flow(lot.item(), world.freezer(lot.freezer()), model)
-            .add(
-                new Flow.Part(
-                    timeline.first(), timeline.first(), useBy, new Lot.InHand(lot.id()), Linear.constant(lot.pieces())),
-                model);
-      }
+      flow(lot.item(), world.freezer(lot.freezer()), model)
+          .add(
+              new Flow.Part(
+                  timeline.first(),
+                  timeline.first(),
+                  timeline.at(lot.useBy()),
+                  new Lot.InHand(lot.id()),
+                  Linear.constant(lot.pieces())),
+              model);
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       Arrival arrival =

@@ -101,9 +101,9 @@ final class Shelves {
     void run() {
       for (int k = 0; k < flow.intervals(); k++) {
         int day = flow.days().intervals()[k];
-        present.removeIf(lot -> Timeline.day(lot.useBy()) < day);
-        List<Lot> coming = arriving.stream().filter(lot -> Timeline.day(lot.latest()) == day).toList();
+        List<Lot> coming = coming(day);
         coming.stream().filter(lot -> lot.origin() instanceof Lot.InHand).forEach(present::add);
+        present.removeIf(lot -> Timeline.day(lot.useBy()) < day);
         double kept = flow.thrown(k).at(point) + point[flow.stock(k).index()];
         int delivered =
             coming.stream().filter(lot -> !present.contains(lot)).mapToInt(Lot::pieces).sum();
@@ -115,6 +115,12 @@ final class Shelves {
         present.removeIf(lot -> Timeline.day(lot.useBy()) <= day);
         throwAway(day + 1, pieces() - keep);
       }
+    }
+
+    private List<Lot> coming(int day) {
+      return arriving.stream()
+          .filter(lot -> Timeline.day(lot.latest()) == day && Timeline.day(lot.useBy()) >= day)
+          .toList();
     }
 
     private int whole(double value) {
