@@ -76,15 +76,14 @@ final class Decisions {
   private void createFlows(Model model) {
     List<Freezer> inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
     for (StockLot lot : world.scenario().larder().stock()) {
-      flow(lot.item(), world.freezer(lot.freezer()), model)
-          .add(
-              new Flow.Part(
-                  timeline.first(),
-                  timeline.first(),
-                  timeline.at(lot.useBy()),
-                  new Lot.InHand(lot.id()),
-                  Linear.constant(lot.pieces())),
-              model);
+      Flow.Part part =
+          new Flow.Part(
+              timeline.first(),
+              timeline.first(),
+              timeline.at(lot.useBy()),
+              new Lot.InHand(lot.id()),
+              Linear.constant(lot.pieces()));
+      add(part, lot.item(), world.freezer(lot.freezer()), model);
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       Arrival arrival =
@@ -115,31 +114,32 @@ final class Decisions {
         left.plus(-1, put);
       }
       int useBy = timeline.at(freezer.useBy(arrival.item(), arrival.earliest()));
-      flow(arrival.item(), freezer, model)
-          .add(
-              new Flow.Part(
-                  timeline.at(arrival.earliest()),
-                  timeline.at(arrival.latest()),
-                  useBy,
-                  arrival.origin(),
-                  share),
-              model);
+      Flow.Part part =
+          new Flow.Part(
+              timeline.at(arrival.earliest()),
+              timeline.at(arrival.latest()),
+              useBy,
+              arrival.origin(),
+              share);
+      add(part, arrival.item(), freezer, model);
     }
     if (inUse.size() > 1) {
       model.equal(EveryPiece.ID, left, 0);
     }
   }
 
-  private Flow flow(Item item, Freezer freezer, Model model) {
+  /** Adds pieces to a flow of the item in the freezer whose order they keep, or to a new one. */
+  private void add(Flow.Part part, Item item, Freezer freezer, Model model) {
     List<Flow> ofItem = flows.computeIfAbsent(item.id(), k -> new ArrayList<>());
-    return ofItem.stream()
-        .filter(flow -> flow.freezer().equals(freezer))
-        .findFirst()
-        .orElseGet(() -> {
-          Flow flow = new Flow(item, freezer, timeline, model);
-          ofItem.add(flow);
-          return flow;
-        });
+    Flow flow =
+        ofItem.stream()
+            .filter(other -> other.freezer().equals(freezer) && other.keepsOrder(part))
+            .findFirst()
+            .orElseGet(() -> new Flow(item, freezer, timeline, model));
+    if (!ofItem.contains(flow)) {
+      ofItem.add(flow);
+    }
+    flow.add(part, model);
   }
 
   private boolean mayBeThere(Option option, int day) {

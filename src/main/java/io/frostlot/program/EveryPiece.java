@@ -67,6 +67,7 @@ final class EveryPiece implements Rule {
     Linear sum = new Linear();
     flow.parts().stream()
         .filter(part -> !part.inHand() && part.latest() == flow.days().intervals()[interval])
+        .filter(part -> part.useBy() >= part.latest())
         .forEach(part -> sum.plus(part.pieces()));
     return sum;
   }

@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One item in one freezer over time, in pieces.
+ * One item in one freezer over time, in pieces, or a part of it.
  *
  * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals on
  * its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at the
- * start of the next (nothing where days are taken together); {@code eaten[s]} is what the meals of segment s take.
+ * start of the next (nothing where days are taken together); {@code eaten[s]} is what the meals of
+ * segment s take.
+ *
+ * <p>What comes first is past its use-by first: pieces that would break that order are a flow of
+ * their own. So the oldest can always be the first to go, and numbers of pieces say enough.
  */
 final class Flow {
   private final Item item;
@@ -59,6 +63,15 @@ final class Flow {
     for (int s = 0; s < eaten.length; s++) {
       eaten[s] = new Linear();
     }
+  }
+
+  /** Do pieces come, and go past their use-by, in the same order as all others? */
+  boolean keepsOrder(Part added) {
+    return parts.stream()
+        .allMatch(part ->
+            Integer.compare(part.latest(), added.latest())
+                    * Integer.compare(part.useBy(), added.useBy())
+                >= 0);
   }
 
   /** Adds pieces that come; on their day some of them, or others, may be marked for throwing away. */
@@ -159,7 +172,7 @@ final class Flow {
     }
     sum.minus(eatenBefore(interval, afterMeals ? day + 1 : day));
     for (Part part : parts) {
-      if (part.earliest() <= day && day < part.latest()) {
+      if (part.earliest() <= day && day < part.latest() && day <= part.useBy()) {
         sum.plus(part.pieces());
       }
     }
