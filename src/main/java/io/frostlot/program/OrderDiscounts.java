@@ -16,6 +16,7 @@ import java.util.List;
  * amount(t), at most the goods.
  */
 final class OrderDiscounts implements Rule {
+  private static final int EXACT_DECIMALS = 12;
   private final World world;
 
   OrderDiscounts(World world) {
@@ -51,15 +52,38 @@ final class OrderDiscounts implements Rule {
         program.model().equal(id(), on, 0);
       }
       if (!sum.hasNoTerms()) {
-        Var discounted = program.model().real(0, Math.max(0, program.most(sum)));
-        Linear capped = Linear.of(discounted);
-        program.model().atMost(id(), capped.copy().minus(sum), 0);
-        program.model().atMost(
-            id(), capped.copy().minus(order.sums().value(OrderTerms.Subtotal.GOODS)), 0);
-        order.sums().addDiscount(capped);
-        program.charge(this, new Linear().plus(-1, discounted));
+        Linear off = mayPassGoods(order) ? capped(order, sum, program) : sum;
+        order.sums().addDiscount(off);
+        program.charge(this, new Linear().minus(off));
       }
     }
+  }
+
+  /** Could the discounts be more than the goods? Not for one whose tiers are below their values. */
+  private static boolean mayPassGoods(OrderDecisions order) {
+    List<OrderTerms.Discount> discounts = order.supplier().discountsOn(order.slot());
+    return discounts.size() > 1
+        || discounts.stream()
+            .flatMap(discount -> discount.tiers().stream())
+            .anyMatch(tier -> {
+              Money full = tier.from().times(tier.percent().complement(), EXACT_DECIMALS);
+              return tier.amount().compareTo(full) > 0;
+            });
+  }
+
+  /** The lesser of the sum and the goods, exactly: later steps of the ladder look at it. */
+  private Linear capped(OrderDecisions order, Linear sum, Program program) {
+    Model model = program.model();
+    Linear goods = order.sums().value(OrderTerms.Subtotal.GOODS);
+    double mostOff = Math.max(0, program.most(sum));
+    double mostGoods = Math.max(0, program.most(goods));
+    Linear off = Linear.of(model.real(0, mostOff));
+    Var atGoods = model.yesNo();
+    model.atMost(id(), off.copy().minus(sum), 0);
+    model.atMost(id(), off.copy().minus(goods), 0);
+    model.atLeast(id(), off.copy().minus(sum).plus(mostOff, atGoods), 0);
+    model.atLeast(id(), off.copy().minus(goods).plus(-mostGoods, atGoods), -mostGoods);
+    return off;
   }
 
   private record Step(OrderTerms.Discount discount, int tier, Var reached) {

@@ -104,7 +104,8 @@ final class Sales implements Rule {
       Linear change = new Linear().plus(-saving.toDouble(), under);
       if (offer.sale().terms() instanceof Sale.TakeAndPay group) {
         Var groups = program.model().whole(0, Math.floor(most / group.take()));
-        program.model().atMost(id(), new Linear().plus(group.take(), groups).plus(-1, under), 0);
+        Linear open = Linear.of(under).plus(-group.take(), groups);
+        program.model().row(id(), 0, open, group.take() - 1.0);
         change = new Linear().plus(-price.times(group.take() - group.pay()).toDouble(), groups);
       }
       offer.order().sums().markUnderSale(new Linear().plus(price.toDouble(), under));
