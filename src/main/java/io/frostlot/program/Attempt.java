@@ -43,38 +43,34 @@ final class Attempt {
    *
    * @param plan judged, where one was found
    * @param bound of the objective over this part of the world
-   * @param finished nothing better is in this part of the world, what follows left real
+   * @param finished nothing better is in this part of the world, what follows left real where the
+   *     task says so
    */
   record Result(Optional<Answer.Judged> plan, double bound, boolean finished) {
-    /** Not even a solution with what follows left real. */
+    /** No solution of the task. */
     boolean impossible() {
       return plan.isEmpty() && bound == Double.POSITIVE_INFINITY;
     }
   }
 
-  /**
-   * Minimises an objective.
-   *
-   * @param hint values of columns to begin with, or empty
-   */
-  Result minimise(Linear objective, List<Model.Row> extra, double[] hint, Scip.Budget budget) {
+  /** Does a task on this program, and again with boxes that its solution shows to be missing. */
+  Result minimise(Scip.Task task) {
+    Scip.Budget budget = task.budget();
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
     double bound = Double.NEGATIVE_INFINITY;
     Optional<Answer.Judged> best = Optional.empty();
     boolean finished = false;
     for (int mend = 0; mend < MOST_MENDS; mend++) {
       long left = (end - System.nanoTime()) / 1_000_000;
-      Scip.Task task =
-          new Scip.Task(
-              objective, extra, true, new double[0], hint, new Scip.Budget(left, budget.rounds()));
-      Scip.End run = Scip.minimise(program.model(), task);
+      Scip.End run =
+          Scip.minimise(program.model(), task.within(new Scip.Budget(left, budget.rounds())));
       bound = Math.max(bound, run.impossible() ? Double.POSITIVE_INFINITY : run.bound());
       finished = run.finished();
       if (!run.found()) {
         return new Result(best, bound, finished);
       }
       boolean mended = wholePacks.cut(program, run.point());
-      Optional<Answer.Judged> found = finish(objective, run.point(), budget.rounds());
+      Optional<Answer.Judged> found = finish(task.objective(), run.point(), budget.rounds());
       best = better(best, found);
       if (!mended) {
         break;

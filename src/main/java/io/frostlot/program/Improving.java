@@ -76,12 +76,15 @@ final class Improving implements Runnable {
     Linear objective = weights.objective(attempt.program().model());
     Attempt.Result result =
         attempt.minimise(
-            objective,
-            List.of(),
-            before
-                .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
-                .orElse(new double[0]),
-            budget(ROUND_MILLIS));
+            new Scip.Task(
+                objective,
+                List.of(),
+                true,
+                new double[0],
+                before
+                    .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
+                    .orElse(new double[0]),
+                budget(ROUND_MILLIS)));
     result.plan().ifPresent(best::offer);
     return result.finished();
   }

@@ -32,6 +32,10 @@ final class Scip {
     Task {
       extra = List.copyOf(extra);
     }
+
+    Task within(Budget other) {
+      return new Task(objective, extra, relaxed, fixed, hint, other);
+    }
   }
 
   /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
