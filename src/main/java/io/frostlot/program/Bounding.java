@@ -13,10 +13,9 @@ import java.util.function.LongSupplier;
 
 /**
  * Shows how good a plan can be at best, on the program of the whole world, or, where that is large, on
- * relaxations of it; level by level: a level's
- * least value first by what no value can be below (zero), then by the linear relaxation, then by
- * branch and bound; money by the linear relaxation, then by branch and bound with what follows left
- * real, then with everything whole. Plans met on the way are offered too.
+ * relaxations of it; level by level: a level's least value first by what no value can be below (zero),
+ * then by the linear relaxation, then by branch and bound with what follows left real, then with
+ * everything whole; money likewise. Plans met on the way are offered too.
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
@@ -161,18 +160,21 @@ final class Bounding implements Runnable {
         least = Math.max(0, Math.ceil(relaxed.get().bound() - WHOLE));
       }
     }
-    if (!reached(level, least)) {
-      Attempt.Result result =
-          attempt.minimise(amount, heldRows(model), new double[0], budget(2));
-      result.plan().ifPresent(best::offer);
+    for (boolean relaxed : List.of(true, false)) {
+      if (reached(level, least)) {
+        break;
+      }
+      Attempt.Result result = solve(attempt, amount, relaxed, budget(2));
       if (result.impossible()) {
-        best.proveImpossible();
         return false;
       }
       least = Math.max(least, Math.ceil(result.bound() - WHOLE));
-      if (!reached(level, least)) {
-        return false;
+      if (!result.finished()) {
+        break;
       }
+    }
+    if (!reached(level, least)) {
+      return false;
     }
     held.put(level, least);
     return true;
@@ -190,37 +192,36 @@ final class Bounding implements Runnable {
         .ifPresent(relaxed -> best.prove(held, relaxed.bound()));
     int slices = rounds.isPresent() || model.columns().size() < FEW_COLUMNS ? 1 : 3;
     for (int part = slices; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
-      List<Model.Row> rows = heldRows(model);
-      Optional<Answer.Judged> before = best.plan();
-      Attempt.Result result =
-          attempt.minimise(
-              money,
-              rows,
-              before.map(plan -> attempt.pointOf(plan, money, budget(1))).orElse(new double[0]),
-              budget(part));
-      result.plan().ifPresent(best::offer);
-      if (result.impossible()) {
-        best.proveImpossible();
-      }
+      Attempt.Result result = solve(attempt, money, true, budget(part));
       best.prove(held, result.bound());
       if (result.finished() && !best.isProven()) {
-        whole(attempt, money);
+        // needed only where leaving real what follows made a difference
+        best.prove(held, solve(attempt, money, false, budget(1)).bound());
         return;
       }
     }
   }
 
-  /** The last step, needed only where leaving real what follows made a difference. */
-  private void whole(Attempt attempt, Linear money) {
-    Model model = attempt.program().model();
+  /** One solve of the whole, from the best plan on. */
+  private Attempt.Result solve(
+      Attempt attempt, Linear objective, boolean relaxed, Scip.Budget budget) {
     double[] hint =
-        best.plan().map(plan -> attempt.pointOf(plan, money, budget(1))).orElse(new double[0]);
-    Scip.End end =
-        Scip.minimise(
-            model, new Scip.Task(money, heldRows(model), false, new double[0], hint, budget(1)));
-    if (end.found()) {
-      attempt.finish(money, end.point(), rounds).ifPresent(best::offer);
-      best.prove(held, end.bound());
+        best.plan()
+            .map(plan -> attempt.pointOf(plan, objective, budget(1)))
+            .orElse(new double[0]);
+    Attempt.Result result =
+        attempt.minimise(
+            new Scip.Task(
+                objective,
+                heldRows(attempt.program().model()),
+                relaxed,
+                new double[0],
+                hint,
+                budget));
+    result.plan().ifPresent(best::offer);
+    if (result.impossible()) {
+      best.proveImpossible();
     }
+    return result;
   }
 }

@@ -41,6 +41,11 @@ final class Flow {
       return origin instanceof Lot.InHand;
     }
 
+    /** First day at whose start they may be thrown away, a delivery not on its own day. */
+    int throwableFrom() {
+      return inHand() ? latest : latest + 1;
+    }
+
     /** Usable on every day of a span. */
     boolean coversDays(int from, int to) {
       return latest <= from && useBy >= to;
@@ -69,7 +74,7 @@ final class Flow {
   boolean keepsOrder(Part added) {
     return parts.stream()
         .allMatch(part ->
-            Integer.compare(part.latest(), added.latest())
+            Integer.compare(part.throwableFrom(), added.throwableFrom())
                     * Integer.compare(part.useBy(), added.useBy())
                 >= 0);
   }

@@ -84,6 +84,7 @@ final class Shelves {
           left.put(lot, pieces);
         }
       }
+      arriving.sort(Comparator.comparing(Lot::useBy));
     }
 
     private Lot lot(Flow.Part part, int pieces) {
@@ -109,7 +110,6 @@ final class Shelves {
             coming.stream().filter(lot -> !present.contains(lot)).mapToInt(Lot::pieces).sum();
         throwAway(day, pieces() + delivered - whole(kept));
         coming.stream().filter(lot -> !present.contains(lot)).forEach(present::add);
-        present.sort(Comparator.comparing(Lot::useBy).thenComparing(Lot::id));
         int eaten = eat(k);
         int keep = whole(point[flow.stock(k).index()]) - eaten;
         present.removeIf(lot -> Timeline.day(lot.useBy()) <= day);

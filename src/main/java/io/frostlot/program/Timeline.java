@@ -10,6 +10,7 @@ import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +21,8 @@ import java.util.TreeSet;
  * Where time must be broken, item by item: the program looks at stock only where something about the
  * item can change, which loses nothing.
  *
- * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by: within
- * one, stock only falls. A <em>segment</em> is a part of an interval that the freezer check, the
+ * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by, or are
+ * no longer wanted as cover: within one, stock falls by meals only. A <em>segment</em> is a part of an interval that the freezer check, the
  * safety cover or the holding charge tells apart: meals within one segment are interchangeable.
  */
 final class Timeline {
@@ -113,9 +114,20 @@ final class Timeline {
         intervals.add(at(lot.useBy()) + 1);
       }
     }
+    addEndsOfCover(intervals, arrivals);
     TreeSet<Integer> segments = new TreeSet<>(intervals);
     addSegments(segments, arrivals);
     return new ItemDays(within(intervals), within(segments), last);
+  }
+
+  /** What is kept as cover only may go once it is none, or when room is short. */
+  private void addEndsOfCover(NavigableSet<Integer> intervals, List<Period> arrivals) {
+    int cover = isCoarse() ? 0 : world.scenario().policy().safety().coverDays();
+    for (Period arrival : cover == 0 ? List.<Period>of() : arrivals) {
+      int to = day(arrival.to());
+      intervals.add(to + cover);
+      Arrays.stream(checkDays).filter(day -> day > to && day < to + cover).forEach(intervals::add);
+    }
   }
 
   private void addSegments(NavigableSet<Integer> segments, List<Period> arrivals) {
