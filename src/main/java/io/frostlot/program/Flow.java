@@ -22,6 +22,7 @@ final class Flow {
   private final Freezer freezer;
   private final ItemDays days;
   private final boolean coarse;
+  private final boolean covered;
   private final List<Part> parts = new ArrayList<>();
   private final Var[] stock;
   private final Linear[] thrown;
@@ -58,11 +59,12 @@ final class Flow {
     this.freezer = freezer;
     this.days = days;
     coarse = timeline.isCoarse();
+    covered = timeline.coverDays() > 0;
     stock = new Var[days.intervals().length];
     thrown = new Linear[days.intervals().length];
     eaten = new Linear[days.segments().length];
     for (int k = 0; k < stock.length; k++) {
-      stock[k] = model.real(0, Model.INFINITY);
+      stock[k] = level(model);
       thrown[k] = new Linear();
     }
     for (int s = 0; s < eaten.length; s++) {
@@ -84,8 +86,13 @@ final class Flow {
     parts.add(part);
     int k = days.interval(part.latest());
     if (!coarse && !part.inHand() && part.latest() <= days.last() && thrown[k].hasNoTerms()) {
-      thrown[k].plus(1, model.real(0, Model.INFINITY));
+      thrown[k].plus(1, level(model));
     }
+  }
+
+  /** Whole by itself where what is eaten is whole, but not where cover and room are weighed. */
+  private Var level(Model model) {
+    return covered ? model.follows(0, Model.INFINITY) : model.real(0, Model.INFINITY);
   }
 
   Item item() {

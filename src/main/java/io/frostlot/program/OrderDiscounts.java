@@ -6,6 +6,8 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.units.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -16,7 +18,7 @@ import java.util.List;
  * amount(t), at most the goods.
  */
 final class OrderDiscounts implements Rule {
-  private static final int EXACT_DECIMALS = 12;
+  private static final int EXACT_DECIMALS = 10;
   private final World world;
 
   OrderDiscounts(World world) {
@@ -77,11 +79,11 @@ final class OrderDiscounts implements Rule {
     Linear goods = order.sums().value(OrderTerms.Subtotal.GOODS);
     double mostOff = Math.max(0, program.most(sum));
     double mostGoods = Math.max(0, program.most(goods));
-    Linear off = Linear.of(model.real(0, mostOff));
+    Var excess = model.real(0, mostOff);
     Var atGoods = model.yesNo();
-    model.atMost(id(), off.copy().minus(sum), 0);
+    Linear off = sum.copy().plus(-1, excess);
     model.atMost(id(), off.copy().minus(goods), 0);
-    model.atLeast(id(), off.copy().minus(sum).plus(mostOff, atGoods), 0);
+    model.atMost(id(), Linear.of(excess).plus(-mostOff, atGoods), 0);
     model.atLeast(id(), off.copy().minus(goods).plus(-mostGoods, atGoods), -mostGoods);
     return off;
   }
@@ -101,7 +103,7 @@ final class OrderDiscounts implements Rule {
         id(), value.copy().plus(-step.terms().from().toDouble(), step.reached()), 0);
     List<OrderTerms.Tier> tiers = step.discount().tiers();
     if (step.tier() + 1 < tiers.size()) {
-      double below = tiers.get(step.tier() + 1).from().toDouble() - Math.pow(10, -world.decimals());
+      double below = lastBelow(tiers.get(step.tier() + 1).from());
       model.atMost(
           id(), value.copy().plus(Math.max(0, most - below), step.reached()), Math.max(most, below));
     }
@@ -117,6 +119,14 @@ final class OrderDiscounts implements Rule {
               .percentOf(step.terms().percent(), Linear.of(counted), id()));
     }
     return off;
+  }
+
+  /** Values are in whole minor units. */
+  private double lastBelow(Money from) {
+    return from.amount()
+        .setScale(world.decimals(), RoundingMode.CEILING)
+        .subtract(BigDecimal.ONE.movePointLeft(world.decimals()))
+        .doubleValue();
   }
 
   @Override

@@ -46,7 +46,7 @@ final class SafetyCover implements Rule {
 
   @Override
   public void impose(Program program) {
-    if (coverDays == 0 || program.decisions().timeline().isCoarse()) {
+    if (program.decisions().timeline().coverDays() == 0) {
       return;
     }
     for (Item item : world.items().values()) {

@@ -75,6 +75,11 @@ final class Timeline {
     return step > 1;
   }
 
+  /** Days of cover asked for; none where days are taken together. */
+  int coverDays() {
+    return isCoarse() ? 0 : world.scenario().policy().safety().coverDays();
+  }
+
   private int[] findCheckDays() {
     TreeSet<Integer> days = new TreeSet<>();
     days.add(first);
@@ -122,11 +127,11 @@ final class Timeline {
 
   /** What is kept as cover only may go once it is none, or when room is short. */
   private void addEndsOfCover(NavigableSet<Integer> intervals, List<Period> arrivals) {
-    int cover = isCoarse() ? 0 : world.scenario().policy().safety().coverDays();
-    for (Period arrival : cover == 0 ? List.<Period>of() : arrivals) {
-      int to = day(arrival.to());
-      intervals.add(to + cover);
-      Arrays.stream(checkDays).filter(day -> day > to && day < to + cover).forEach(intervals::add);
+    for (Period arrival : coverDays() == 0 ? List.<Period>of() : arrivals) {
+      int from = day(arrival.to());
+      int to = from + coverDays();
+      intervals.add(to);
+      Arrays.stream(checkDays).filter(day -> day > from && day < to).forEach(intervals::add);
     }
   }
 
@@ -141,7 +146,7 @@ final class Timeline {
       world.scenario().larder().placed().forEach(lot -> segments.add(at(lot.arrivesLatest())));
     }
     for (Period arrival : arrivals) {
-      for (int d = 1; d <= policy.safety().coverDays() && !isCoarse(); d++) {
+      for (int d = 1; d <= coverDays(); d++) {
         segments.add(day(arrival.to()) + d);
       }
     }

@@ -1,0 +1,103 @@
+package io.frostlot.program;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.oracle.Exhaustive;
+import io.frostlot.oracle.TinyWorlds;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Standing;
+import io.frostlot.plan.World;
+import io.frostlot.units.Money;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The engine held to trying everything, on random tiny worlds; {@code -Dfrostlot.worlds=500} asks for
+ * more of them.
+ */
+class EngineEqualsExhaustiveTest {
+  private static final int WORLDS = Integer.getInteger("frostlot.worlds", 60);
+  private static final Limits LIMITS = Limits.ofSeconds(30);
+
+  static LongStream seeds() {
+    return LongStream.range(0, WORLDS);
+  }
+
+  private static Optional<Standing> exhaustive(World world) {
+    return Exhaustive.best(world).map(Exhaustive.Found::standing);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void finds_and_proves_what_trying_everything_finds(long seed) {
+    World world = TinyWorlds.of(seed);
+    Optional<Standing> expected = exhaustive(world);
+    Answer answer = Engine.solve(world, LIMITS, Watch.NONE);
+    if (expected.isEmpty()) {
+      assertThat(answer).as(world.scenario().name()).isInstanceOf(Answer.Impossible.class);
+    } else {
+      assertThat(answer).as(world.scenario().name()).isInstanceOf(Answer.Proven.class);
+      assertSame(world, ((Answer.Proven) answer).plan().standing(), expected.get());
+    }
+  }
+
+  /** Equal before money; money never below, and within the half minor unit of what is proven. */
+  private static void assertSame(World world, Standing found, Standing expected) {
+    String name = world.scenario().name();
+    assertThat(found.sameBeforeMoney(expected)).as("%s: %s, %s", name, found, expected).isTrue();
+    assertThat(found.money()).as(name).isGreaterThanOrEqualTo(expected.money());
+    assertThat(found.money().minus(expected.money()).toDouble())
+        .as(name)
+        .isLessThanOrEqualTo(Math.pow(10, -world.decimals()) / 2);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_program_of_longer_steps_is_a_relaxation(long seed) {
+    World world = TinyWorlds.of(seed);
+    Optional<Standing> expected = exhaustive(world);
+    expected.ifPresent(
+        standing ->
+            assertThat(LevelByLevel.allows(standing, world, 2))
+                .as(world.scenario().name())
+                .isTrue());
+  }
+
+  @Test
+  void meals_merged_or_not_have_the_same_optimum() {
+    int merged = 0;
+    for (long seed = 0; seed < WORLDS; seed++) {
+      World world = TinyWorlds.of(seed);
+      World unmerged = unmerged(world);
+      if (classes(unmerged) > classes(world)) {
+        merged++;
+        assertThat(LevelByLevel.comesTo(exhaustive(world), unmerged, rule -> true))
+            .as(world.scenario().name())
+            .isTrue();
+      }
+    }
+    assertThat(merged).as("worlds with meals that are merged").isPositive();
+  }
+
+  private static int classes(World world) {
+    return Rules.program(world).decisions().served().size();
+  }
+
+  /** A tail price says nothing of a planned meal, but keeps it apart from others. */
+  private static World unmerged(World world) {
+    List<Demand> apart = new ArrayList<>();
+    for (Demand demand : world.demands()) {
+      apart.add(
+          demand.tail()
+              ? demand
+              : new Demand(demand.meal(), demand.options(), false, Money.of(apart.size() + 1)));
+    }
+    return new World(world.scenario(), apart, world.slots(), world.items());
+  }
+}

@@ -1,0 +1,98 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Standing;
+import io.frostlot.plan.World;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+
+/** Solves the program of a tiny world in the plainest way: everything whole, one level after another. */
+final class LevelByLevel {
+  private static final double SLACK = 1e-6;
+  private static final double HALF_UNIT = 0.0005;
+  private final Program program;
+  private final Optional<WholePacks> wholePacks;
+
+  private LevelByLevel(World world, Program program, Predicate<Rule> kept) {
+    this.program = program;
+    wholePacks = Optional.of(new WholePacks(world)).filter(kept);
+  }
+
+  /** The program of a world with only some of its rules. */
+  static Program program(World world, int step, Predicate<Rule> kept) {
+    Model model = new Model();
+    Program program = new Program(model, new Decisions(world, model, step));
+    Rules.of(world).stream().filter(kept).forEach(rule -> rule.impose(program));
+    return program;
+  }
+
+  /** Does the program come to what is expected, with only some of its rules? */
+  static boolean comesTo(Optional<Standing> expected, World world, Predicate<Rule> kept) {
+    Program program = program(world, 1, kept);
+    return new LevelByLevel(world, program, kept)
+        .best()
+        .map(found -> expected.filter(standing -> same(found, standing)).isPresent())
+        .orElse(expected.isEmpty());
+  }
+
+  /**
+   * May the program of longer steps be as good as a standing, as a relaxation must? Cover is not asked
+   * for there.
+   *
+   * @param step days that are taken for one
+   */
+  static boolean allows(Standing standing, World world, int step) {
+    Program program = program(world, step, rule -> true);
+    List<Model.Row> held = new ArrayList<>();
+    for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.MONEY)) {
+      Linear amount = program.model().objective(level);
+      held.add(Model.extra(-Model.INFINITY, amount, Best.level(standing, level) + SLACK));
+    }
+    return new LevelByLevel(world, program, rule -> true).least(new Linear(), held).found();
+  }
+
+  /** Values of the levels of the best solution; empty where there is none. */
+  private Optional<Map<Level, Double>> best() {
+    Map<Level, Double> values = new EnumMap<>(Level.class);
+    List<Model.Row> held = new ArrayList<>();
+    for (Level level : Level.values()) {
+      Linear amount = program.model().objective(level);
+      Scip.End end = least(amount, held);
+      while (end.found() && isMended(end.point())) {
+        end = least(amount, held);
+      }
+      if (!end.found()) {
+        return Optional.empty();
+      }
+      double value = amount.at(end.point());
+      values.put(level, value);
+      held.add(Model.extra(-Model.INFINITY, amount, value + SLACK));
+    }
+    return Optional.of(values);
+  }
+
+  private boolean isMended(double[] point) {
+    return wholePacks.filter(rule -> rule.cut(program, point)).isPresent();
+  }
+
+  private Scip.End least(Linear amount, List<Model.Row> held) {
+    return Scip.minimise(
+        program.model(),
+        new Scip.Task(
+            amount,
+            held,
+            false,
+            new double[0],
+            new double[0],
+            new Scip.Budget(20_000, OptionalInt.empty())));
+  }
+
+  private static boolean same(Map<Level, Double> values, Standing standing) {
+    return values.entrySet().stream()
+        .allMatch(e -> Math.abs(e.getValue() - Best.level(standing, e.getKey())) < HALF_UNIT);
+  }
+}
