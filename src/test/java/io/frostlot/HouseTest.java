@@ -1,8 +1,8 @@
 package io.frostlot;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -42,7 +42,8 @@ class HouseTest {
   static final ArchRule no_rooms_know_each_other_in_a_circle =
       slices().matching("io.frostlot.(*)..").should().beFreeOfCycles();
 
-  @ArchTest static final ArchRule the_solver_is_in_program = only("program", "com.google.ortools..");
+  @ArchTest
+  static final ArchRule the_solver_is_in_program = only("program", "com.google.ortools..");
 
   @ArchTest
   static final ArchRule native_libraries_are_loaded_in_one_place =
@@ -61,7 +62,9 @@ class HouseTest {
 
   @ArchTest
   static final ArchRule null_never_crosses_a_method =
-      classes().should(ArchCondition.from(describe("be in a @NullMarked package", HouseTest::nullMarked)));
+      classes()
+          .should(
+              ArchCondition.from(describe("be in a @NullMarked package", HouseTest::nullMarked)));
 
   @ArchTest
   static final ArchRule today_is_a_parameter_below_the_edges =
@@ -78,9 +81,7 @@ class HouseTest {
 
   @ArchTest
   static final ArchRule names_say_what_a_thing_is =
-      noClasses()
-          .should()
-          .haveNameMatching(".*(Impl|Helper|Util|Utils|Manager|Base|Data|Info)");
+      noClasses().should().haveNameMatching(".*(Impl|Helper|Util|Utils|Manager|Base|Data|Info)");
 
   @ArchTest
   static final ArchRule nothing_is_set_afterwards =

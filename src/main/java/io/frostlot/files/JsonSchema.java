@@ -102,7 +102,7 @@ final class JsonSchema {
                   case "array" -> value instanceof Json.Arr;
                   case "boolean" -> value instanceof Json.Bool;
                   case "integer", "number" -> value instanceof Json.Num;
-      case "null" -> value instanceof Json.Nothing;
+                  case "null" -> value instanceof Json.Nothing;
                   default -> value instanceof Json.Text;
                 });
   }

@@ -15,7 +15,8 @@ import java.util.Set;
  * @param prey what would do
  * @param importance what may happen to it
  */
-public record Meal(String id, String eater, int count, Days days, Prey prey, Importance importance) {
+public record Meal(
+    String id, String eater, int count, Days days, Prey prey, Importance importance) {
   public Meal {
     if (count < 1) {
       throw new IllegalArgumentException("meal " + id + " with count " + count);
@@ -26,7 +27,8 @@ public record Meal(String id, String eater, int count, Days days, Prey prey, Imp
   public record Days(LocalDate earliest, LocalDate best, LocalDate latest) {
     public Days {
       if (best.isBefore(earliest) || latest.isBefore(best)) {
-        throw new IllegalArgumentException("meal days out of order: " + earliest + ", " + best + ", " + latest);
+        throw new IllegalArgumentException(
+            "meal days out of order: " + earliest + ", " + best + ", " + latest);
       }
     }
 
@@ -47,7 +49,8 @@ public record Meal(String id, String eater, int count, Days days, Prey prey, Imp
    * @param largestPiece no piece of the item may be above
    * @param mostPieces at most so many pieces of one item
    */
-  public record Prey(Set<String> kinds, MealSize.Window window, Grams largestPiece, int mostPieces) {
+  public record Prey(
+      Set<String> kinds, MealSize.Window window, Grams largestPiece, int mostPieces) {
     public Prey {
       kinds = Set.copyOf(kinds);
     }

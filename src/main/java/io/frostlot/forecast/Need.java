@@ -6,8 +6,8 @@ import io.frostlot.units.Grams;
 import java.util.Set;
 
 /**
- * A dated need typed by the keeper: so many pieces of a kind, each within a window; must-meals of one
- * piece.
+ * A dated need typed by the keeper: so many pieces of a kind, each within a window; must-meals of
+ * one piece.
  *
  * @param label unique
  * @param pieces at least 1

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** Turns feeding programmes and growth into dated meals, and meals into the options that would do. */
+/**
+ * Turns feeding programmes and growth into dated meals, and meals into the options that would do.
+ */
 public final class Projection {
   private Projection() {}
 

@@ -45,7 +45,8 @@ public record Animal(
     public Diet {
       kinds = Set.copyOf(kinds);
       if (kinds.isEmpty() || mostPieces < 1) {
-        throw new IllegalArgumentException("a diet needs a kind and a piece: " + kinds + ", " + mostPieces);
+        throw new IllegalArgumentException(
+            "a diet needs a kind and a piece: " + kinds + ", " + mostPieces);
       }
     }
   }

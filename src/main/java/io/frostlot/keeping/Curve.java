@@ -20,8 +20,8 @@ public sealed interface Curve {
   }
 
   /**
-   * Logistic growth through the start mass: m(t) = A / (1 + (A / m0 - 1) exp(-k t)); m0 start mass in
-   * g, A adult mass in g, k per day.
+   * Logistic growth through the start mass: m(t) = A / (1 + (A / m0 - 1) exp(-k t)); m0 start mass
+   * in g, A adult mass in g, k per day.
    */
   record Logistic(Grams start, Grams adult, double ratePerDay) implements Curve {
     public Logistic {
@@ -36,8 +36,8 @@ public sealed interface Curve {
   }
 
   /**
-   * Gompertz growth through the start mass: m(t) = A exp(ln(m0 / A) exp(-k t)); symbols as for {@link
-   * Logistic}.
+   * Gompertz growth through the start mass: m(t) = A exp(ln(m0 / A) exp(-k t)); symbols as for
+   * {@link Logistic}.
    */
   record Gompertz(Grams start, Grams adult, double ratePerDay) implements Curve {
     public Gompertz {
@@ -55,7 +55,11 @@ public sealed interface Curve {
     if (start.milligrams() == 0 || adult.compareTo(start) < 0 || !(ratePerDay > 0)) {
       throw new IllegalArgumentException(
           "growth needs 0 < start mass <= adult mass and a rate above 0: "
-              + start + ", " + adult + ", " + ratePerDay);
+              + start
+              + ", "
+              + adult
+              + ", "
+              + ratePerDay);
     }
   }
 }

@@ -29,7 +29,8 @@ public sealed interface Schedule {
     public List<LocalDate> days(Period within) {
       long ahead = within.from().toEpochDay() - first.toEpochDay();
       LocalDate start = within.from().plusDays(Math.floorMod(-ahead, intervalDays));
-      return Stream.iterate(start, day -> !day.isAfter(within.to()), day -> day.plusDays(intervalDays))
+      return Stream.iterate(
+              start, day -> !day.isAfter(within.to()), day -> day.plusDays(intervalDays))
           .toList();
     }
   }
@@ -45,7 +46,9 @@ public sealed interface Schedule {
 
     @Override
     public List<LocalDate> days(Period within) {
-      return within.from().datesUntil(within.to().plusDays(1))
+      return within
+          .from()
+          .datesUntil(within.to().plusDays(1))
           .filter(day -> weekdays.contains(day.getDayOfWeek()))
           .toList();
     }

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What the rules write down when they judge a plan: breaches, charges, use of limits, and one ledger
- * of running values per order, which later pricing rules read. Money is written only through {@link
- * #charge}; the bill is the sum by rule.
+ * What the rules write down when they judge a plan: breaches, charges, use of limits, and one
+ * ledger of running values per order, which later pricing rules read. Money is written only through
+ * {@link #charge}; the bill is the sum by rule.
  */
 public final class Books {
   private final List<Breach> breaches = new ArrayList<>();

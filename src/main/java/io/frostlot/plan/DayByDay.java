@@ -56,8 +56,7 @@ final class DayByDay {
     }
   }
 
-  DayByDay(
-      World world, Plan plan, Function<Lot, LocalDate> arrives, Consumer<String> breaches) {
+  DayByDay(World world, Plan plan, Function<Lot, LocalDate> arrives, Consumer<String> breaches) {
     this.world = world;
     this.breaches = breaches;
     planning = world.scenario().planning();
@@ -135,7 +134,8 @@ final class DayByDay {
     Pieces pieces = byLot.get(lotId);
     int there = pieces == null ? 0 : pieces.left;
     if (wanted > there) {
-      breaches.accept(what + ": " + wanted + " pieces of lot " + lotId + ", of which " + there + " are there.");
+      breaches.accept(
+          what + ": " + wanted + " pieces of lot " + lotId + ", of which " + there + " are there.");
     }
     if (pieces != null) {
       pieces.add(-Math.max(0, Math.min(wanted, there)));
@@ -151,7 +151,14 @@ final class DayByDay {
       }
       if (checked && taken.compareTo(room.freezer.usable()) > 0) {
         breaches.accept(
-            day + ": " + taken + " in freezer " + room.freezer.name() + ", which holds " + room.freezer.usable() + ".");
+            day
+                + ": "
+                + taken
+                + " in freezer "
+                + room.freezer.name()
+                + ", which holds "
+                + room.freezer.usable()
+                + ".");
       }
     }
   }

@@ -36,7 +36,8 @@ final class FeedingCheck {
     }
     for (Discard discard : plan.discards()) {
       if (discard.pieces() < 1 || !days.contains(discard.day())) {
-        breach(discard.day(), discard.pieces() + " pieces of lot " + discard.lotId() + " thrown away");
+        breach(
+            discard.day(), discard.pieces() + " pieces of lot " + discard.lotId() + " thrown away");
       }
     }
     if (world.scenario().policy().demand() == Policy.Demand.ALL) {
@@ -63,7 +64,9 @@ final class FeedingCheck {
       breach(feeding.day(), meal.id() + " is served by what would not do: " + feeding.option());
     }
     if (feeding.meals() < 1 || served > meal.count()) {
-      breach(feeding.day(), meal.id() + " is served " + served + " times, it is " + meal.count() + " meals");
+      breach(
+          feeding.day(),
+          meal.id() + " is served " + served + " times, it is " + meal.count() + " meals");
     }
   }
 
@@ -77,7 +80,8 @@ final class FeedingCheck {
     }
     if (sum != feeding.pieces()) {
       breach(
-          feeding.day(), feeding.mealId() + " takes " + sum + " pieces instead of " + feeding.pieces());
+          feeding.day(),
+          feeding.mealId() + " takes " + sum + " pieces instead of " + feeding.pieces());
     }
   }
 

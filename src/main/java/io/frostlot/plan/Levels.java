@@ -44,7 +44,8 @@ public final class Levels {
     int left = lot.pieces();
     for (Change change : changes.getOrDefault(lot.id(), List.of())) {
       boolean done =
-          change.day().isBefore(day) || (change.day().equals(day) && (afterMeals || !change.atMeals()));
+          change.day().isBefore(day)
+              || (change.day().equals(day) && (afterMeals || !change.atMeals()));
       left -= done ? change.pieces() : 0;
     }
     return left;

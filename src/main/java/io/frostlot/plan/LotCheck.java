@@ -55,9 +55,13 @@ final class LotCheck {
           String what = Math.abs(pieces) + " pieces of " + source.itemId();
           if (pieces != 0) {
             breaches.accept(
-                day(source.origin()) + ": " + what
+                day(source.origin())
+                    + ": "
+                    + what
                     + (pieces > 0 ? " that came are in no lot" : " more than came are in lots")
-                    + " (" + source.origin() + ").");
+                    + " ("
+                    + source.origin()
+                    + ").");
           }
         });
   }
@@ -85,8 +89,9 @@ final class LotCheck {
       if (!days.add(new OrderDay(slot.supplier(), slot.ordered()))) {
         breaches.accept(slot.ordered() + ": a second order from " + slot.supplier() + ".");
       }
-      order.lines().forEach(
-          line -> expect(new Lot.Ordered(slot), line.pack().item().id(), line.pieces()));
+      order
+          .lines()
+          .forEach(line -> expect(new Lot.Ordered(slot), line.pack().item().id(), line.pieces()));
     }
   }
 
@@ -128,7 +133,8 @@ final class LotCheck {
     }
     PlacedLot own = placed.get(((Lot.UnderWay) lot.origin()).placedLot());
     return own == null
-        || (lot.earliest().equals(own.arrivesEarliest()) && lot.latest().equals(own.arrivesLatest()));
+        || (lot.earliest().equals(own.arrivesEarliest())
+            && lot.latest().equals(own.arrivesLatest()));
   }
 
   private void breach(Lot lot, String what) {

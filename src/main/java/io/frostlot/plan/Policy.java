@@ -58,8 +58,7 @@ public record Policy(
    * @param lateMeal per meal and day late
    */
   public record Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
-    public static final Charges NONE =
-        new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
+    public static final Charges NONE = new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
   }
 
   /**

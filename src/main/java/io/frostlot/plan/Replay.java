@@ -60,7 +60,11 @@ public record Replay(
     early.run();
     new DayByDay(world, plan, Lot::latest, breaches::add).run();
     return new Replay(
-        List.copyOf(breaches), early.freezers(), early.leftovers(), early.pastUseBy(), unmet(world, plan));
+        List.copyOf(breaches),
+        early.freezers(),
+        early.leftovers(),
+        early.pastUseBy(),
+        unmet(world, plan));
   }
 
   private static List<Unmet> unmet(World world, Plan plan) {

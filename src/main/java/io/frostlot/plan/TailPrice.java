@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * What a meal of the tail costs when no leftover serves it: the least regular pack price per piece
- * over its options at all chosen suppliers, times the pieces; no sale, no shipping. Per piece to ten
- * significant digits, per meal to four decimals.
+ * over its options at all chosen suppliers, times the pieces; no sale, no shipping. Per piece to
+ * ten significant digits, per meal to four decimals.
  */
 final class TailPrice {
   private final Map<String, BigDecimal> perPiece = new HashMap<>();

@@ -63,8 +63,10 @@ public record World(
             scenario.collection().needs().stream().map(need -> need.toMeal()),
             mealsOf(scenario, scenario.planning()))
         .sorted(World::byDay)
-        .forEach(m -> demands.add(
-            new Demand(m, Projection.options(m, items.values()), false, Money.ZERO)));
+        .forEach(
+            m ->
+                demands.add(
+                    new Demand(m, Projection.options(m, items.values()), false, Money.ZERO)));
     int tailDays = scenario.policy().tail().days();
     if (tailDays > 0) {
       LocalDate first = scenario.planning().to().plusDays(1);

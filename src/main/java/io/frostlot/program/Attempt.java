@@ -99,7 +99,11 @@ final class Attempt {
         boolean hold = program.model().columns().get(i).kind() == Model.Kind.WHOLE;
         fixed[i] = hold ? Math.rint(found[i]) : Double.NaN;
       }
-      program.decisions().orders().values().forEach(order -> fixed[order.boxes().index()] = Double.NaN);
+      program
+          .decisions()
+          .orders()
+          .values()
+          .forEach(order -> fixed[order.boxes().index()] = Double.NaN);
       Scip.End run =
           Scip.minimise(
               program.model(),
@@ -125,8 +129,7 @@ final class Attempt {
   Optional<Answer.Judged> propose(
       Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
     double[] held = held(program, packs);
-    Scip.Task task =
-        new Scip.Task(objective, List.of(), true, held, new double[0], budget);
+    Scip.Task task = new Scip.Task(objective, List.of(), true, held, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), task);
     if (!run.found()) {
       List<Model.Row> most = new ArrayList<>();
@@ -154,8 +157,8 @@ final class Attempt {
   }
 
   /**
-   * A point of the program that repeats the orders of a plan, as far as they are in this part of the
-   * world; empty where none was found.
+   * A point of the program that repeats the orders of a plan, as far as they are in this part of
+   * the world; empty where none was found.
    */
   double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
     return pointOf(program, judged, slot -> slot, objective, budget);
@@ -173,11 +176,15 @@ final class Attempt {
       Linear objective,
       Scip.Budget budget) {
     Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
-    judged.plan().orders().forEach(order -> {
-      Map<Pack, Integer> counts =
-          packs.computeIfAbsent(standsFor.apply(order.slot()), slot -> new HashMap<>());
-      order.lines().forEach(line -> counts.merge(line.pack(), line.packs(), Integer::sum));
-    });
+    judged
+        .plan()
+        .orders()
+        .forEach(
+            order -> {
+              Map<Pack, Integer> counts =
+                  packs.computeIfAbsent(standsFor.apply(order.slot()), slot -> new HashMap<>());
+              order.lines().forEach(line -> counts.merge(line.pack(), line.packs(), Integer::sum));
+            });
     return Scip.minimise(
             program.model(),
             new Scip.Task(objective, List.of(), true, held(program, packs), new double[0], budget))
@@ -188,12 +195,22 @@ final class Attempt {
   private static double[] held(Program program, Map<Slot, Map<Pack, Integer>> packs) {
     double[] held = new double[program.model().columns().size()];
     Arrays.fill(held, Double.NaN);
-    program.decisions().orders().values().forEach(order ->
-        order.packs().forEach((pack, decision) ->
-            held[decision.count().index()] =
-                Math.min(
-                    packs.getOrDefault(order.slot(), Map.of()).getOrDefault(pack, 0),
-                    program.model().column(decision.count()).most())));
+    program
+        .decisions()
+        .orders()
+        .values()
+        .forEach(
+            order ->
+                order
+                    .packs()
+                    .forEach(
+                        (pack, decision) ->
+                            held[decision.count().index()] =
+                                Math.min(
+                                    packs
+                                        .getOrDefault(order.slot(), Map.of())
+                                        .getOrDefault(pack, 0),
+                                    program.model().column(decision.count()).most())));
     return held;
   }
 }

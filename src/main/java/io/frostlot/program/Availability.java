@@ -46,7 +46,9 @@ final class Availability implements Rule {
             continue;
           }
           if (pack.available().perDelivery() < program.model().column(decision.count()).most()) {
-            program.model().atMost(id(), Linear.of(decision.count()), pack.available().perDelivery());
+            program
+                .model()
+                .atMost(id(), Linear.of(decision.count()), pack.available().perDelivery());
           }
           if (pack.available().window().contains(order.slot().ordered())) {
             total.plus(1, decision.count());

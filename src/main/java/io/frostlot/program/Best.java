@@ -71,19 +71,20 @@ final class Best {
   }
 
   synchronized Optional<Answer.WithPlan> answer() {
-    return plan.map(judged -> {
-      double money = judged.standing().money().toDouble();
-      boolean same =
-          !provenLevels.isEmpty()
-              && provenLevels.entrySet().stream()
-                  .allMatch(e -> level(judged.standing(), e.getKey()) == e.getValue());
-      if (!same || bound == Double.NEGATIVE_INFINITY) {
-        return new Answer.BestFound(judged, OptionalDouble.empty());
-      }
-      return bound >= money - halfUnit
-          ? new Answer.Proven(judged, Math.min(bound, money))
-          : new Answer.BestFound(judged, OptionalDouble.of(bound));
-    });
+    return plan.map(
+        judged -> {
+          double money = judged.standing().money().toDouble();
+          boolean same =
+              !provenLevels.isEmpty()
+                  && provenLevels.entrySet().stream()
+                      .allMatch(e -> level(judged.standing(), e.getKey()) == e.getValue());
+          if (!same || bound == Double.NEGATIVE_INFINITY) {
+            return new Answer.BestFound(judged, OptionalDouble.empty());
+          }
+          return bound >= money - halfUnit
+              ? new Answer.Proven(judged, Math.min(bound, money))
+              : new Answer.BestFound(judged, OptionalDouble.of(bound));
+        });
   }
 
   boolean isProven() {

@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Answer;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
@@ -12,10 +11,10 @@ import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
 /**
- * Shows how good a plan can be at best, on the program of the whole world, or, where that is large, on
- * relaxations of it; level by level: a level's least value first by what no value can be below (zero),
- * then by the linear relaxation, then by branch and bound with what follows left real, then with
- * everything whole; money likewise. Plans met on the way are offered too.
+ * Shows how good a plan can be at best, on the program of the whole world, or, where that is large,
+ * on relaxations of it; level by level: a level's least value first by what no value can be below
+ * (zero), then by the linear relaxation, then by branch and bound with what follows left real, then
+ * with everything whole; money likewise. Plans met on the way are offered too.
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
@@ -79,8 +78,7 @@ final class Bounding implements Runnable {
               .map(plan -> Attempt.pointOf(weeks.program(), plan, weeks::merged, money, budget(1)))
               .orElse(new double[0]);
       Scip.End end =
-          Scip.minimise(
-              model, new Scip.Task(money, rows, true, new double[0], hint, budget(part)));
+          Scip.minimise(model, new Scip.Task(money, rows, true, new double[0], hint, budget(part)));
       best.prove(held, end.bound());
       if (end.finished()) {
         return;
@@ -95,8 +93,7 @@ final class Bounding implements Runnable {
         return false;
       }
       Scip.Task task =
-          new Scip.Task(
-              new Linear(), List.of(), true, new double[0], new double[0], budget(2));
+          new Scip.Task(new Linear(), List.of(), true, new double[0], new double[0], budget(2));
       if (Scip.minimise(model, task).impossible()) {
         best.proveImpossible();
         return true;
@@ -106,7 +103,8 @@ final class Bounding implements Runnable {
   }
 
   private double relaxed(Level level, Model model) {
-    return Relaxation.minimise(model, model.objective(level), heldRows(model), millisLeft.getAsLong())
+    return Relaxation.minimise(
+            model, model.objective(level), heldRows(model), millisLeft.getAsLong())
         .map(end -> Math.max(0, Math.ceil(end.bound() - WHOLE)))
         .orElse(0.0);
   }
@@ -130,16 +128,17 @@ final class Bounding implements Runnable {
 
   private List<Model.Row> heldRows(Model model) {
     List<Model.Row> rows = new ArrayList<>();
-    held.forEach((level, most) ->
-        rows.add(Model.extra(-Model.INFINITY, model.objective(level), most)));
+    held.forEach(
+        (level, most) -> rows.add(Model.extra(-Model.INFINITY, model.objective(level), most)));
     return rows;
   }
 
   private boolean reached(Level level, double value) {
     return best.plan()
-        .filter(plan ->
-            held.entrySet().stream()
-                .allMatch(e -> Best.level(plan.standing(), e.getKey()) == e.getValue()))
+        .filter(
+            plan ->
+                held.entrySet().stream()
+                    .allMatch(e -> Best.level(plan.standing(), e.getKey()) == e.getValue()))
         .filter(plan -> Best.level(plan.standing(), level) <= value)
         .isPresent();
   }
@@ -182,7 +181,8 @@ final class Bounding implements Runnable {
 
   private Scip.Budget budget(int part) {
     return new Scip.Budget(
-        rounds.isPresent() ? Long.MAX_VALUE / 1_000_000_000 : millisLeft.getAsLong() / part, rounds);
+        rounds.isPresent() ? Long.MAX_VALUE / 1_000_000_000 : millisLeft.getAsLong() / part,
+        rounds);
   }
 
   private void money(Attempt attempt) {
@@ -206,9 +206,7 @@ final class Bounding implements Runnable {
   private Attempt.Result solve(
       Attempt attempt, Linear objective, boolean relaxed, Scip.Budget budget) {
     double[] hint =
-        best.plan()
-            .map(plan -> attempt.pointOf(plan, objective, budget(1)))
-            .orElse(new double[0]);
+        best.plan().map(plan -> attempt.pointOf(plan, objective, budget(1))).orElse(new double[0]);
     Attempt.Result result =
         attempt.minimise(
             new Scip.Task(

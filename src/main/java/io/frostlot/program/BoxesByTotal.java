@@ -10,11 +10,11 @@ import java.util.List;
 
 /**
  * An order that is sent fills at least total over limit boxes, rounded up, for each limit of a box,
- * at least one and at most what the supplier sends; where packs stay whole there may be more (see {@link
- * WholePacks}).
+ * at least one and at most what the supplier sends; where packs stay whole there may be more (see
+ * {@link WholePacks}).
  *
- * <p>limit x boxes(o) &gt;= total(o) for kilograms, litres and pieces; boxes(o) &gt;= open(o). A pick-up
- * has none.
+ * <p>limit x boxes(o) &gt;= total(o) for kilograms, litres and pieces; boxes(o) &gt;= open(o). A
+ * pick-up has none.
  */
 final class BoxesByTotal implements Rule {
   private final World world;
@@ -74,10 +74,14 @@ final class BoxesByTotal implements Rule {
       if (boxing.way() == Boxing.Way.WHOLE_PACKS) {
         continue;
       }
-      int least = world.supplier(order.slot().supplier()).isPickUp() ? 0 : least(order.lines(), boxing.limits());
+      int least =
+          world.supplier(order.slot().supplier()).isPickUp()
+              ? 0
+              : least(order.lines(), boxing.limits());
       int count = order.boxes().count();
       if (count != least || (least > 0 && count > boxing.mostBoxes())) {
-        books.breach(id(), "order of " + order.slot().ordered(), count + " boxes", least + " boxes");
+        books.breach(
+            id(), "order of " + order.slot().ordered(), count + " boxes", least + " boxes");
       }
     }
   }
@@ -94,7 +98,8 @@ final class BoxesByTotal implements Rule {
     }
     long byMass = roundedUp(milligrams, limits.grams().milligrams());
     long byRoom = roundedUp(microlitres, limits.litres().microlitres());
-    return (int) Math.max(1, Math.max(byMass, Math.max(byRoom, roundedUp(pieces, limits.pieces()))));
+    return (int)
+        Math.max(1, Math.max(byMass, Math.max(byRoom, roundedUp(pieces, limits.pieces()))));
   }
 
   private static long roundedUp(long total, long limit) {

@@ -14,8 +14,9 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Why nothing fits: a set of rule instances that cannot hold together and of which none can be spared,
- * found in at most {@value #MOST_MILLIS} ms by leaving out halves and solving again (U. Junker, QuickXplain, AAAI 2004, from memory).
+ * Why nothing fits: a set of rule instances that cannot hold together and of which none can be
+ * spared, found in at most {@value #MOST_MILLIS} ms by leaving out halves and solving again (U.
+ * Junker, QuickXplain, AAAI 2004, from memory).
  */
 final class Clash {
   private static final long CHECK_MILLIS = 3000;
@@ -61,7 +62,10 @@ final class Clash {
         certain);
   }
 
-  /** An instance that contradicts the bounds of a variable by itself, as a meal without options does. */
+  /**
+   * An instance that contradicts the bounds of a variable by itself, as a meal without options
+   * does.
+   */
   private List<Instance> alone() {
     Map<Instance, Map<Integer, double[]>> bounds = new LinkedHashMap<>();
     for (Model.Row row : model.rows()) {
@@ -145,7 +149,8 @@ final class Clash {
                 new double[0],
                 new double[0],
                 new Scip.Budget(
-                    Math.min(CHECK_MILLIS, (deadline - System.nanoTime()) / 1_000_000), OptionalInt.empty())));
+                    Math.min(CHECK_MILLIS, (deadline - System.nanoTime()) / 1_000_000),
+                    OptionalInt.empty())));
     certain &= end.finished() || end.found();
     return end.impossible();
   }

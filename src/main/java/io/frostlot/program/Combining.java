@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A promotion that may not be combined is the only one of its order: taken(a) + taken(b) &lt;= 1 for
- * each other promotion b.
+ * A promotion that may not be combined is the only one of its order: taken(a) + taken(b) &lt;= 1
+ * for each other promotion b.
  */
 final class Combining implements Rule {
   private final World world;

@@ -15,16 +15,18 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A strengthening: meals that must be fed by a day need orders and whole packs by then. Follows from
- * meals-met, every-piece, shelf-life and one-order, and cuts off no plan: it holds whatever prices are.
+ * A strengthening: meals that must be fed by a day need orders and whole packs by then. Follows
+ * from meals-met, every-piece, shelf-life and one-order, and cuts off no plan: it holds whatever
+ * prices are.
  *
- * <p>For a set G of planning meals whose options all lie in a set of items, all due by a day: with S
- * the orders that can serve any of them, stock the meals that pieces in hand or under way could serve
- * at most, need = meals(G) - stock - sum of missed over G and m(p) the meals that one pack could serve
- * at most (in parts of a meal too: pieces of two packs may make one): sum over S of open + missed /
- * need &gt;= 1; sum over S and p of ceil(m(p) / d) x count + ceil(1 / d) x missed &gt;= ceil(need / d),
- * with d the largest m(p) and need without what is missed (Chvatal-Gomory). G is, for each set of items that some class of meals
- * has as its options, everything due by one day after the other.
+ * <p>For a set G of planning meals whose options all lie in a set of items, all due by a day: with
+ * S the orders that can serve any of them, stock the meals that pieces in hand or under way could
+ * serve at most, need = meals(G) - stock - sum of missed over G and m(p) the meals that one pack
+ * could serve at most (in parts of a meal too: pieces of two packs may make one): sum over S of
+ * open + missed / need &gt;= 1; sum over S and p of ceil(m(p) / d) x count + ceil(1 / d) x missed
+ * &gt;= ceil(need / d), with d the largest m(p) and need without what is missed (Chvatal-Gomory). G
+ * is, for each set of items that some class of meals has as its options, everything due by one day
+ * after the other.
  */
 final class CoverRows {
   private static final String ID = "cover-rows";
@@ -127,8 +129,7 @@ final class CoverRows {
     if (least > reached.packs && least >= LEAST_GAIN * need / divisor) {
       reached.packs = least;
       Linear whole = new Linear().plus(Math.ceil(1 / divisor - WHOLE), missed);
-      packs.forEach((count, served) ->
-          whole.plus(Math.ceil(served / divisor - WHOLE), count));
+      packs.forEach((count, served) -> whole.plus(Math.ceil(served / divisor - WHOLE), count));
       keep(whole, least);
     }
   }
@@ -149,9 +150,10 @@ final class CoverRows {
   private boolean isGone(OrderDecisions order, int earliest) {
     return program.decisions().flows().stream()
         .flatMap(flow -> flow.parts().stream())
-        .noneMatch(part ->
-            part.earliest() == timeline.at(order.slot().arrivesEarliest())
-                && part.useBy() >= earliest);
+        .noneMatch(
+            part ->
+                part.earliest() == timeline.at(order.slot().arrivesEarliest())
+                    && part.useBy() >= earliest);
   }
 
   /** Not rounded: pieces of two packs may make one meal. */

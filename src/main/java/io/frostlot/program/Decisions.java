@@ -74,7 +74,8 @@ final class Decisions {
   }
 
   private void createFlows(Model model) {
-    List<Freezer> inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    List<Freezer> inUse =
+        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
     for (StockLot lot : world.scenario().larder().stock()) {
       Flow.Part part =
           new Flow.Part(
@@ -87,17 +88,26 @@ final class Decisions {
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       Arrival arrival =
-          new Arrival(lot.item(), lot.arrivesEarliest(), lot.arrivesLatest(), new Lot.UnderWay(lot.id()));
+          new Arrival(
+              lot.item(), lot.arrivesEarliest(), lot.arrivesLatest(), new Lot.UnderWay(lot.id()));
       put(arrival, Linear.constant(lot.pieces()), inUse, model);
     }
     for (OrderDecisions order : orders.values()) {
       Slot slot = order.slot();
-      order.packs().keySet().stream().map(Pack::item).distinct().forEach(item ->
-          put(
-              new Arrival(item, slot.arrivesEarliest(), slot.arrivesLatest(), new Lot.Ordered(slot)),
-              order.pieces(item),
-              inUse,
-              model));
+      order.packs().keySet().stream()
+          .map(Pack::item)
+          .distinct()
+          .forEach(
+              item ->
+                  put(
+                      new Arrival(
+                          item,
+                          slot.arrivesEarliest(),
+                          slot.arrivesLatest(),
+                          new Lot.Ordered(slot)),
+                      order.pieces(item),
+                      inUse,
+                      model));
     }
   }
 
@@ -158,7 +168,8 @@ final class Decisions {
         Var meals = model.follows(0, c.count());
         byChoice.add(meals);
         Item item = choice.option().item();
-        Linear[] bySegment = eaten.computeIfAbsent(item, i -> new Linear[timeline.of(i).segments().length]);
+        Linear[] bySegment =
+            eaten.computeIfAbsent(item, i -> new Linear[timeline.of(i).segments().length]);
         if (bySegment[choice.segment()] == null) {
           bySegment[choice.segment()] = new Linear();
         }

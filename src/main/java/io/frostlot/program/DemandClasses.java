@@ -43,12 +43,14 @@ final class DemandClasses {
       members.computeIfAbsent(key, k -> new ArrayList<>()).add(demand);
     }
     return members.entrySet().stream()
-        .map(e -> new DemandClass(
-            e.getValue(),
-            e.getKey().choices(),
-            e.getKey().must(),
-            e.getKey().tail(),
-            e.getKey().tailPrice()))
+        .map(
+            e ->
+                new DemandClass(
+                    e.getValue(),
+                    e.getKey().choices(),
+                    e.getKey().must(),
+                    e.getKey().tail(),
+                    e.getKey().tailPrice()))
         .toList();
   }
 

@@ -31,7 +31,11 @@ final class Effort implements Rule {
 
   @Override
   public String says() {
-    return "An order is reckoned at " + charges().order() + ", a delivery day at " + charges().deliveryDay() + ".";
+    return "An order is reckoned at "
+        + charges().order()
+        + ", a delivery day at "
+        + charges().deliveryDay()
+        + ".";
   }
 
   @Override
@@ -46,11 +50,13 @@ final class Effort implements Rule {
       program.charge(this, order.open(), charges().order());
       if (!charges().deliveryDay().isZero()) {
         Var day =
-            busy.computeIfAbsent(order.slot().arrivesEarliest(), d -> {
-              Var created = program.model().real(0, 1);
-              program.charge(this, created, charges().deliveryDay());
-              return created;
-            });
+            busy.computeIfAbsent(
+                order.slot().arrivesEarliest(),
+                d -> {
+                  Var created = program.model().real(0, 1);
+                  program.charge(this, created, charges().deliveryDay());
+                  return created;
+                });
         program.model().atMost(id(), Linear.of(order.open()).plus(-1, day), 0);
       }
     }
@@ -58,8 +64,10 @@ final class Effort implements Rule {
 
   @Override
   public void judge(Plan plan, Books books) {
-    long days = plan.orders().stream().map(order -> order.slot().arrivesEarliest()).distinct().count();
+    long days =
+        plan.orders().stream().map(order -> order.slot().arrivesEarliest()).distinct().count();
     books.reckoned(
-        id(), charges().order().times(plan.orders().size()).plus(charges().deliveryDay().times(days)));
+        id(),
+        charges().order().times(plan.orders().size()).plus(charges().deliveryDay().times(days)));
   }
 }

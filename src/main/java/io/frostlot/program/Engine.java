@@ -15,8 +15,6 @@ public final class Engine {
     if (best.isPresent()) {
       return best.get();
     }
-    return search.isImpossible()
-        ? new Clash(world).find()
-        : new Answer.NothingFound();
+    return search.isImpossible() ? new Clash(world).find() : new Answer.NothingFound();
   }
 }

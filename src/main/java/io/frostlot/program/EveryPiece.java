@@ -16,10 +16,10 @@ import java.util.Map;
 /**
  * Nothing is eaten that is not there, and every piece that comes lies somewhere.
  *
- * <p>For each flow and interval k: stock(k) + thrown(k) &lt;= stock(k-1) - eaten(k-1) + arriving(k);
- * stock(k) &gt;= eaten(k); stock(k) + thrown(k) &gt;= what is delivered on its first day, for a delivery
- * is put away whole before anything of it is thrown away. The inequality is throwing away at the
- * start of a day. All in pieces.
+ * <p>For each flow and interval k: stock(k) + thrown(k) &lt;= stock(k-1) - eaten(k-1) +
+ * arriving(k); stock(k) &gt;= eaten(k); stock(k) + thrown(k) &gt;= what is delivered on its first
+ * day, for a delivery is put away whole before anything of it is thrown away. The inequality is
+ * throwing away at the start of a day. All in pieces.
  */
 final class EveryPiece implements Rule {
   static final String ID = "every-piece";
@@ -83,7 +83,8 @@ final class EveryPiece implements Rule {
       }
       int atEnd = levels.atNight(lot, lot.useBy());
       if (atEnd < 0) {
-        books.breach(ID, "lot " + lot.id(), (lot.pieces() - atEnd) + " taken", "at most " + lot.pieces());
+        books.breach(
+            ID, "lot " + lot.id(), (lot.pieces() - atEnd) + " taken", "at most " + lot.pieces());
       }
     }
     for (Feeding feeding : plan.feedings()) {
@@ -95,7 +96,8 @@ final class EveryPiece implements Rule {
             || draw.pieces() < 1
             || !lot.item().equals(feeding.option().item())
             || feeding.day().isBefore(lot.latest())) {
-          books.breach(ID, feeding.mealId() + " on " + feeding.day(), draw, "pieces that are there");
+          books.breach(
+              ID, feeding.mealId() + " on " + feeding.day(), draw, "pieces that are there");
         }
       }
       if (drawn != feeding.pieces()) {
@@ -124,17 +126,22 @@ final class EveryPiece implements Rule {
       expected.put("placed " + lot.id(), lot.pieces());
     }
     for (Order order : plan.orders()) {
-      order.lines().forEach(line ->
-          expected.merge(order.slot() + " " + line.pack().item().id(), line.pieces(), Integer::sum));
+      order
+          .lines()
+          .forEach(
+              line ->
+                  expected.merge(
+                      order.slot() + " " + line.pack().item().id(), line.pieces(), Integer::sum));
     }
     for (Lot lot : plan.lots()) {
       expected.merge(origin(lot), -lot.pieces(), Integer::sum);
     }
-    expected.forEach((origin, left) -> {
-      if (left != 0) {
-        books.breach(ID, origin, left + " pieces in no lot", "0");
-      }
-    });
+    expected.forEach(
+        (origin, left) -> {
+          if (left != 0) {
+            books.breach(ID, origin, left + " pieces in no lot", "0");
+          }
+        });
   }
 
   private static String origin(Lot lot) {

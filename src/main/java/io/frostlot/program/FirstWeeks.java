@@ -4,8 +4,8 @@ import io.frostlot.plan.World;
 import java.time.LocalDate;
 
 /**
- * A relaxation for the levels before money: the world without the meals and deliveries after its first
- * weeks. What is left out could only add to what falls short.
+ * A relaxation for the levels before money: the world without the meals and deliveries after its
+ * first weeks. What is left out could only add to what falls short.
  */
 final class FirstWeeks {
   private static final int DAYS = 35;

@@ -9,10 +9,10 @@ import java.util.List;
 /**
  * One item in one freezer over time, in pieces, or a part of it.
  *
- * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals on
- * its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at the
- * start of the next (nothing where days are taken together); {@code eaten[s]} is what the meals of
- * segment s take.
+ * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals
+ * on its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at
+ * the start of the next (nothing where days are taken together); {@code eaten[s]} is what the meals
+ * of segment s take.
  *
  * <p>What comes first is past its use-by first: pieces that would break that order are a flow of
  * their own. So the oldest can always be the first to go, and numbers of pieces say enough.
@@ -75,13 +75,16 @@ final class Flow {
   /** Do pieces come, and go past their use-by, in the same order as all others? */
   boolean keepsOrder(Part added) {
     return parts.stream()
-        .allMatch(part ->
-            Integer.compare(part.throwableFrom(), added.throwableFrom())
-                    * Integer.compare(part.useBy(), added.useBy())
-                >= 0);
+        .allMatch(
+            part ->
+                Integer.compare(part.throwableFrom(), added.throwableFrom())
+                        * Integer.compare(part.useBy(), added.useBy())
+                    >= 0);
   }
 
-  /** Adds pieces that come; on their day some of them, or others, may be marked for throwing away. */
+  /**
+   * Adds pieces that come; on their day some of them, or others, may be marked for throwing away.
+   */
   void add(Part part, Model model) {
     parts.add(part);
     int k = days.interval(part.latest());
@@ -143,7 +146,9 @@ final class Flow {
   Linear eatenBefore(int interval, int day) {
     Linear sum = new Linear();
     for (int s = days.segment(days.intervals()[interval]);
-        s < eaten.length && days.segments()[s] < day && days.segmentEnd(s) <= days.intervalEnd(interval);
+        s < eaten.length
+            && days.segments()[s] < day
+            && days.segmentEnd(s) <= days.intervalEnd(interval);
         s++) {
       sum.plus(eaten[s]);
     }

@@ -15,8 +15,8 @@ import java.util.Map;
 /**
  * From an order value on some charges are waived.
  *
- * <p>For threshold f: value on its base &gt;= from(f) on(f), on(f) &lt;= open. For each kind of charge:
- * waived &lt;= charge, waived &lt;= most x sum of on(f) over the thresholds that waive it.
+ * <p>For threshold f: value on its base &gt;= from(f) on(f), on(f) &lt;= open. For each kind of
+ * charge: waived &lt;= charge, waived &lt;= most x sum of on(f) over the thresholds that waive it.
  */
 final class FreeShipping implements Rule {
   private final World world;
@@ -54,18 +54,18 @@ final class FreeShipping implements Rule {
         Var reached = program.model().yesNo();
         program.model().atMost(id(), Linear.of(reached).plus(-1, order.open()), 0);
         Linear surplus = order.sums().value(free.threshold().base());
-        program.model().atLeast(
-            id(), surplus.plus(-free.threshold().from().toDouble(), reached), 0);
-        free.waives().forEach(kind ->
-            on.computeIfAbsent(kind, k -> new Linear()).plus(1, reached));
+        program
+            .model()
+            .atLeast(id(), surplus.plus(-free.threshold().from().toDouble(), reached), 0);
+        free.waives().forEach(kind -> on.computeIfAbsent(kind, k -> new Linear()).plus(1, reached));
       }
       on.forEach((kind, reached) -> waive(order, kind, reached, program));
     }
   }
 
   /**
-   * What is waived splits into what an order with one box is charged, and further boxes; each is bounded by its own share
-   * of "on", which keeps the linear relaxation close.
+   * What is waived splits into what an order with one box is charged, and further boxes; each is
+   * bounded by its own share of "on", which keeps the linear relaxation close.
    */
   private void waive(
       OrderDecisions order, OrderTerms.Charge kind, Linear reached, Program program) {

@@ -17,10 +17,10 @@ import java.util.stream.Collectors;
 /**
  * What lies in a freezer fits into it, whenever something comes.
  *
- * <p>For each freezer f and check day t: sum over items of litres(i) x present(i, f, t) &lt;= litres(f).
- * Check days are the first planning day and every day on which something may arrive; the check is made
- * after the delivery, or after the meals where the keeper says so. Litres are exact to the microlitre;
- * rows are in litres.
+ * <p>For each freezer f and check day t: sum over items of litres(i) x present(i, f, t) &lt;=
+ * litres(f). Check days are the first planning day and every day on which something may arrive; the
+ * check is made after the delivery, or after the meals where the keeper says so. Litres are exact
+ * to the microlitre; rows are in litres.
  */
 final class FreezerSpace implements Rule {
   private final World world;
@@ -60,11 +60,12 @@ final class FreezerSpace implements Rule {
       List<Flow> within = flows.stream().filter(f -> f.freezer().equals(freezer)).toList();
       for (int day : program.decisions().timeline().checkDays()) {
         Linear litres = new Linear();
-        within.forEach(flow ->
-            litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
+        within.forEach(
+            flow -> litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
         program
             .model()
-            .instance(freezer.name() + " holds " + freezer.usable() + " on " + Timeline.date(day) + ".");
+            .instance(
+                freezer.name() + " holds " + freezer.usable() + " on " + Timeline.date(day) + ".");
         program.model().atMost(id(), litres, freezer.usable().toDouble());
       }
     }
@@ -74,7 +75,8 @@ final class FreezerSpace implements Rule {
   public void judge(Plan plan, Books books) {
     Levels levels = new Levels(plan);
     for (Freezer freezer : world.scenario().larder().freezers()) {
-      List<Lot> within = plan.lots().stream().filter(l -> l.freezer().equals(freezer.name())).toList();
+      List<Lot> within =
+          plan.lots().stream().filter(l -> l.freezer().equals(freezer.name())).toList();
       Litres peak = Litres.ZERO;
       LocalDate peakDay = world.scenario().planning().from();
       for (LocalDate day : checkDays(plan)) {
@@ -87,7 +89,8 @@ final class FreezerSpace implements Rule {
           books.breach(id(), freezer.name() + " on " + day, used, "at most " + freezer.usable());
         }
       }
-      books.use(id(), freezer.name() + " on " + peakDay, peak.toDouble(), freezer.usable().toDouble());
+      books.use(
+          id(), freezer.name() + " on " + peakDay, peak.toDouble(), freezer.usable().toDouble());
     }
   }
 

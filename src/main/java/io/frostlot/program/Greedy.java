@@ -19,9 +19,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * A first guess at once: meal after meal, eaten from what is there already, else a pack is bought in
- * the latest slot that comes in time, of the option that costs least for what could still be eaten of
- * it. Knows no freezer and no order terms: what it says is only a proposal to the program.
+ * A first guess at once: meal after meal, eaten from what is there already, else a pack is bought
+ * in the latest slot that comes in time, of the option that costs least for what could still be
+ * eaten of it. Knows no freezer and no order terms: what it says is only a proposal to the program.
  */
 final class Greedy {
   private final World world;
@@ -67,11 +67,15 @@ final class Greedy {
     }
     for (Slot slot : world.slots()) {
       for (Pack pack : world.supplier(slot.supplier()).sheet().packs()) {
-        offers.computeIfAbsent(pack.item().id(), id -> new ArrayList<>()).add(new Offer(slot, pack));
+        offers
+            .computeIfAbsent(pack.item().id(), id -> new ArrayList<>())
+            .add(new Offer(slot, pack));
       }
     }
     for (StockLot lot : world.scenario().larder().stock()) {
-      add(lot.item(), new Batch(Timeline.day(lot.arrived()), Timeline.day(lot.useBy()), lot.pieces()));
+      add(
+          lot.item(),
+          new Batch(Timeline.day(lot.arrived()), Timeline.day(lot.useBy()), lot.pieces()));
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       int from = Timeline.day(lot.arrivesLatest());
@@ -88,11 +92,12 @@ final class Greedy {
     world.demands().stream()
         .filter(demand -> !demand.tail())
         .sorted(Comparator.comparing((Demand demand) -> demand.meal().days().best()))
-        .forEach(demand -> {
-          for (int i = 0; i < demand.meal().count(); i++) {
-            serve(demand);
-          }
-        });
+        .forEach(
+            demand -> {
+              for (int i = 0; i < demand.meal().count(); i++) {
+                serve(demand);
+              }
+            });
     return bought;
   }
 
@@ -105,10 +110,11 @@ final class Greedy {
     }
     int latest = Timeline.day(demand.meal().days().latest());
     Optional<Choice> choice = cheapest(demand, day).or(() -> cheapest(demand, latest));
-    choice.ifPresent(found -> {
-      buy(found, found.option().pieces());
-      eat(found.option(), latest);
-    });
+    choice.ifPresent(
+        found -> {
+          buy(found, found.option().pieces());
+          eat(found.option(), latest);
+        });
   }
 
   private boolean eat(Option option, int day) {

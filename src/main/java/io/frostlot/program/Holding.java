@@ -9,8 +9,8 @@ import io.frostlot.units.Money;
 import java.time.LocalDate;
 
 /**
- * Each piece in a freezer is charged, reckoned, for each night of the planning days, from its earliest
- * arrival on.
+ * Each piece in a freezer is charged, reckoned, for each night of the planning days, from its
+ * earliest arrival on.
  */
 final class Holding implements Rule {
   private final World world;

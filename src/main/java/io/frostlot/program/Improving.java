@@ -12,8 +12,8 @@ import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
 /**
- * Finds plans: solves the program of one part of the world's slots after another, each begun with the
- * best plan so far and asked for something better. A plan of a part is a plan of the whole.
+ * Finds plans: solves the program of one part of the world's slots after another, each begun with
+ * the best plan so far and asked for something better. A plan of a part is a plan of the whole.
  */
 final class Improving implements Runnable {
   private static final long FIRST_MILLIS = 2500;

@@ -5,8 +5,8 @@ import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 
 /**
- * Makes a plan of a solution; every rule and the day-by-day replay must hold before it is shown. What is
- * never eaten is kept as long as that fits and costs nothing.
+ * Makes a plan of a solution; every rule and the day-by-day replay must hold before it is shown.
+ * What is never eaten is kept as long as that fits and costs nothing.
  */
 record Judging(World world) {
   /** Throws IllegalStateException where the plan does not hold: a fault of the program. */

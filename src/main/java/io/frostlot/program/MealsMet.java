@@ -14,9 +14,9 @@ import java.util.TreeSet;
 /**
  * Every meal is served by one of its options within its days, or counted as unmet.
  *
- * <p>For each class c: sum over choices of served(c, x) + missed(c) = count(c). Missed must-meals are
- * the first level of the comparison, other missed meals of the planning the second; under "all" none
- * may be missed. A meal of the tail that no leftover serves is bought (see {@link Tail}).
+ * <p>For each class c: sum over choices of served(c, x) + missed(c) = count(c). Missed must-meals
+ * are the first level of the comparison, other missed meals of the planning the second; under "all"
+ * none may be missed. A meal of the tail that no leftover serves is bought (see {@link Tail}).
  */
 final class MealsMet implements Rule {
   private final World world;
@@ -32,7 +32,8 @@ final class MealsMet implements Rule {
 
   @Override
   public String says() {
-    long meals = world.demands().stream().filter(d -> !d.tail()).mapToInt(d -> d.meal().count()).sum();
+    long meals =
+        world.demands().stream().filter(d -> !d.tail()).mapToInt(d -> d.meal().count()).sum();
     return "Each of the " + meals + " planned meals is met by prey of the right kind and weight.";
   }
 
@@ -56,8 +57,9 @@ final class MealsMet implements Rule {
       if (!c.tail() && all()) {
         program.model().atMost(id(), Linear.of(served.missed()), 0);
       } else if (!c.tail()) {
-        program.model().minimise(
-            c.must() ? Level.UNMET_MUST : Level.UNMET_OTHER, Linear.of(served.missed()));
+        program
+            .model()
+            .minimise(c.must() ? Level.UNMET_MUST : Level.UNMET_OTHER, Linear.of(served.missed()));
       }
     }
   }

@@ -7,7 +7,9 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.units.Money;
 
-/** An order below the supplier's minimum is not taken: value(o) on its base &gt;= minimum x open(o). */
+/**
+ * An order below the supplier's minimum is not taken: value(o) on its base &gt;= minimum x open(o).
+ */
 final class MinimumOrder implements Rule {
   private final World world;
 
@@ -36,8 +38,7 @@ final class MinimumOrder implements Rule {
       OrderTerms.Threshold minimum = order.supplier().terms().minimum();
       if (!minimum.from().isZero()) {
         Linear surplus = order.sums().value(minimum.base());
-        program.model().atLeast(
-            id(), surplus.plus(-minimum.from().toDouble(), order.open()), 0);
+        program.model().atLeast(id(), surplus.plus(-minimum.from().toDouble(), order.open()), 0);
       }
     }
   }
@@ -45,8 +46,7 @@ final class MinimumOrder implements Rule {
   @Override
   public void judge(Plan plan, Books books) {
     for (Order order : plan.orders()) {
-      OrderTerms.Threshold minimum =
-          world.supplier(order.slot().supplier()).terms().minimum();
+      OrderTerms.Threshold minimum = world.supplier(order.slot().supplier()).terms().minimum();
       Money value = books.ledger(order.slot()).value(minimum.base());
       if (!value.atLeast(minimum.from())) {
         books.breach(

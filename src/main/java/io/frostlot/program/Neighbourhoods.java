@@ -13,8 +13,8 @@ import java.util.Random;
 import java.util.TreeSet;
 
 /**
- * Parts of a world's slots to search in: few enough that the program of the part is small, since time
- * and meals merge where no other delivery can come. The same seed gives the same parts.
+ * Parts of a world's slots to search in: few enough that the program of the part is small, since
+ * time and meals merge where no other delivery can come. The same seed gives the same parts.
  */
 final class Neighbourhoods {
   private static final int MAIN_DELIVERIES = 5;
@@ -44,20 +44,21 @@ final class Neighbourhoods {
     List<List<Slot>> parts = new ArrayList<>();
     for (String main : bySupplier.keySet()) {
       TreeSet<Slot> part = new TreeSet<>();
-      bySupplier.forEach((supplier, of) -> {
-        int count = Math.min(of.size(), supplier.equals(main) ? MAIN_DELIVERIES : 1);
-        for (int i = 0; i < count; i++) {
-          part.add(of.get(i * of.size() / count));
-        }
-      });
+      bySupplier.forEach(
+          (supplier, of) -> {
+            int count = Math.min(of.size(), supplier.equals(main) ? MAIN_DELIVERIES : 1);
+            for (int i = 0; i < count; i++) {
+              part.add(of.get(i * of.size() / count));
+            }
+          });
       parts.add(List.copyOf(part));
     }
     return parts;
   }
 
   /**
-   * The slots of a plan, less one or two of them every third time, and others: some next to those in
-   * use, some anywhere.
+   * The slots of a plan, less one or two of them every third time, and others: some next to those
+   * in use, some anywhere.
    */
   List<Slot> around(Answer.Judged best) {
     List<Slot> used = new ArrayList<>(best.plan().orders().stream().map(Order::slot).toList());

@@ -12,10 +12,11 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Packs are bought whole, in an order that is placed; at most one order per supplier and order date.
+ * Packs are bought whole, in an order that is placed; at most one order per supplier and order
+ * date.
  *
- * <p>count(o, p) &lt;= most(o, p) open(o); open(o) &lt;= sum of count(o, p); sum of open over the orders
- * of one supplier and order date &lt;= 1.
+ * <p>count(o, p) &lt;= most(o, p) open(o); open(o) &lt;= sum of count(o, p); sum of open over the
+ * orders of one supplier and order date &lt;= 1.
  */
 final class OneOrder implements Rule {
   private final World world;

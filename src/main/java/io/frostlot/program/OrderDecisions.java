@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** The decisions of one possible order, and the running values that pricing rules write and read. */
+/**
+ * The decisions of one possible order, and the running values that pricing rules write and read.
+ */
 final class OrderDecisions {
   private final Slot slot;
   private final Supplier supplier;

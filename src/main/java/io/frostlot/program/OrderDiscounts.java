@@ -13,9 +13,9 @@ import java.util.List;
 /**
  * A discount on the value of an order: of the tiers reached the highest counts.
  *
- * <p>For discount d and tier t: sum over t of on(t) = taken(d); value &gt;= from(t) on(t); value &lt;
- * from(t+1) where on(t). Discount = percent(t) x value on its base, half-up to the minor unit, plus
- * amount(t), at most the goods.
+ * <p>For discount d and tier t: sum over t of on(t) = taken(d); value &gt;= from(t) on(t); value
+ * &lt; from(t+1) where on(t). Discount = percent(t) x value on its base, half-up to the minor unit,
+ * plus amount(t), at most the goods.
  */
 final class OrderDiscounts implements Rule {
   private static final int EXACT_DECIMALS = 10;
@@ -67,10 +67,11 @@ final class OrderDiscounts implements Rule {
     return discounts.size() > 1
         || discounts.stream()
             .flatMap(discount -> discount.tiers().stream())
-            .anyMatch(tier -> {
-              Money full = tier.from().times(tier.percent().complement(), EXACT_DECIMALS);
-              return tier.amount().compareTo(full) > 0;
-            });
+            .anyMatch(
+                tier -> {
+                  Money full = tier.from().times(tier.percent().complement(), EXACT_DECIMALS);
+                  return tier.amount().compareTo(full) > 0;
+                });
   }
 
   /** The lesser of the sum and the goods, exactly: later steps of the ladder look at it. */
@@ -99,21 +100,21 @@ final class OrderDiscounts implements Rule {
     Linear value = order.sums().value(step.discount().base());
     double most = Math.max(0, program.most(value));
     Model model = program.model();
-    model.atLeast(
-        id(), value.copy().plus(-step.terms().from().toDouble(), step.reached()), 0);
+    model.atLeast(id(), value.copy().plus(-step.terms().from().toDouble(), step.reached()), 0);
     List<OrderTerms.Tier> tiers = step.discount().tiers();
     if (step.tier() + 1 < tiers.size()) {
       double below = lastBelow(tiers.get(step.tier() + 1).from());
       model.atMost(
-          id(), value.copy().plus(Math.max(0, most - below), step.reached()), Math.max(most, below));
+          id(),
+          value.copy().plus(Math.max(0, most - below), step.reached()),
+          Math.max(most, below));
     }
     Linear off = new Linear().plus(step.terms().amount().toDouble(), step.reached());
     if (!step.terms().percent().isZero()) {
       Var counted = model.real(0, most);
       model.atMost(id(), Linear.of(counted).plus(-most, step.reached()), 0);
       model.atMost(id(), Linear.of(counted).minus(value), 0);
-      model.atLeast(
-          id(), Linear.of(counted).minus(value).plus(-most, step.reached()), -most);
+      model.atLeast(id(), Linear.of(counted).minus(value).plus(-most, step.reached()), -most);
       off.plus(
           new Rounding(program, world.decimals())
               .percentOf(step.terms().percent(), Linear.of(counted), id()));
@@ -139,8 +140,7 @@ final class OrderDiscounts implements Rule {
         if (order.promotions().contains(discount.id())) {
           Money value = ledger.value(discount.base());
           if (!value.atLeast(discount.tiers().get(0).from())) {
-            books.breach(
-                id(), discount.id(), value, "at least " + discount.tiers().get(0).from());
+            books.breach(id(), discount.id(), value, "at least " + discount.tiers().get(0).from());
           }
           sum = sum.plus(off(discount, value));
         }

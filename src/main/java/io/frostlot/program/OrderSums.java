@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * The running values of one order as expressions, in major units of money; the counterpart of {@code
- * Books.Ledger}.
+ * The running values of one order as expressions, in major units of money; the counterpart of
+ * {@code Books.Ledger}.
  */
 final class OrderSums {
   private final Linear regularGoods = new Linear();

@@ -7,7 +7,9 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.units.Money;
 
-/** Each pack costs its regular price, rounded to the minor unit; breaks and sales change it later. */
+/**
+ * Each pack costs its regular price, rounded to the minor unit; breaks and sales change it later.
+ */
 final class PackPrice implements Rule {
   private final World world;
 

@@ -20,7 +20,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away. */
+/**
+ * Reads a solution as a plan: orders, lots, feedings oldest first, and what must be thrown away.
+ */
 final class PlanBuilder {
   private final Program program;
   private final double[] point;
@@ -53,12 +55,16 @@ final class PlanBuilder {
     List<Order> orders = new ArrayList<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
       List<Order.Line> lines = new ArrayList<>();
-      order.packs().values().forEach(pack -> {
-        int packs = (int) Math.round(point[pack.count().index()]);
-        if (packs > 0) {
-          lines.add(new Order.Line(pack.pack(), packs, underSale(order, pack.pack())));
-        }
-      });
+      order
+          .packs()
+          .values()
+          .forEach(
+              pack -> {
+                int packs = (int) Math.round(point[pack.count().index()]);
+                if (packs > 0) {
+                  lines.add(new Order.Line(pack.pack(), packs, underSale(order, pack.pack())));
+                }
+              });
       if (!lines.isEmpty()) {
         orders.add(new Order(order.slot(), lines, taken(order, lines), boxes(order, lines)));
       }
@@ -78,22 +84,26 @@ final class PlanBuilder {
     lines.forEach(line -> counts.put(line.pack(), line.packs()));
     List<List<Order.Content>> contents =
         BoxFit.pack(counts, boxing.limits()).stream()
-            .map(box ->
-                box.entrySet().stream()
-                    .map(entry -> new Order.Content(entry.getKey(), entry.getValue()))
-                    .toList())
+            .map(
+                box ->
+                    box.entrySet().stream()
+                        .map(entry -> new Order.Content(entry.getKey(), entry.getValue()))
+                        .toList())
             .toList();
     return new Order.Boxes(contents.size(), contents);
   }
 
   private SortedMap<String, Integer> underSale(OrderDecisions order, Pack pack) {
     SortedMap<String, Integer> counts = new TreeMap<>();
-    order.underSale(pack).forEach((sale, count) -> {
-      int packs = (int) Math.round(count.at(point));
-      if (packs > 0) {
-        counts.put(sale, packs);
-      }
-    });
+    order
+        .underSale(pack)
+        .forEach(
+            (sale, count) -> {
+              int packs = (int) Math.round(count.at(point));
+              if (packs > 0) {
+                counts.put(sale, packs);
+              }
+            });
     return counts;
   }
 
@@ -101,12 +111,16 @@ final class PlanBuilder {
   private Set<String> taken(OrderDecisions order, List<Order.Line> lines) {
     Set<String> taken = new TreeSet<>();
     lines.forEach(line -> taken.addAll(line.underSale().keySet()));
-    order.supplier().discountsOn(order.slot()).forEach(discount -> {
-      Var chosen = order.promotions().get(discount.id());
-      if (chosen != null && point[chosen.index()] > 0.5) {
-        taken.add(discount.id());
-      }
-    });
+    order
+        .supplier()
+        .discountsOn(order.slot())
+        .forEach(
+            discount -> {
+              Var chosen = order.promotions().get(discount.id());
+              if (chosen != null && point[chosen.index()] > 0.5) {
+                taken.add(discount.id());
+              }
+            });
     return taken;
   }
 
@@ -134,8 +148,7 @@ final class PlanBuilder {
         }
       }
     }
-    servings.sort(
-        Comparator.comparing(Serving::day).thenComparing(s -> s.demand().meal().id()));
+    servings.sort(Comparator.comparing(Serving::day).thenComparing(s -> s.demand().meal().id()));
     return servings;
   }
 

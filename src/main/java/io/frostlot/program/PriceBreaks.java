@@ -10,13 +10,13 @@ import io.frostlot.units.Money;
 import java.util.List;
 
 /**
- * From a number of packs of one row on, a pack costs less: all packs of the order (all units), or the
- * packs from that number on (incremental).
+ * From a number of packs of one row on, a pack costs less: all packs of the order (all units), or
+ * the packs from that number on (incremental).
  *
  * <p>With l the steps, from(0) = 1: sum over l of atStep(l) = count. All units: from(l) on(l) &lt;=
- * atStep(l) &lt;= most on(l), sum of on(l) &lt;= 1. Incremental: atStep(l) &lt;= (from(l+1) - from(l)),
- * atStep(l) &gt;= (from(l+1) - from(l)) on(l+1), atStep(l+1) &lt;= most on(l+1). Charge: (price(l) -
- * regular price) x atStep(l), prices rounded to the minor unit.
+ * atStep(l) &lt;= most on(l), sum of on(l) &lt;= 1. Incremental: atStep(l) &lt;= (from(l+1) -
+ * from(l)), atStep(l) &gt;= (from(l+1) - from(l)) on(l+1), atStep(l+1) &lt;= most on(l+1). Charge:
+ * (price(l) - regular price) x atStep(l), prices rounded to the minor unit.
  */
 final class PriceBreaks implements Rule {
   private final World world;
@@ -52,7 +52,8 @@ final class PriceBreaks implements Rule {
         if (pack.atStep().size() > 1) {
           split(pack, program);
           for (int step = 1; step < pack.atStep().size(); step++) {
-            Linear change = new Linear().plus(saving(pack, step).toDouble(), pack.atStep().get(step));
+            Linear change =
+                new Linear().plus(saving(pack, step).toDouble(), pack.atStep().get(step));
             order.sums().addGoods(change);
             program.charge(this, change);
           }
@@ -73,7 +74,10 @@ final class PriceBreaks implements Rule {
     Var regular = model.yesNo();
     if (allUnits) {
       one.plus(1, regular);
-      model.atMost(id(), Linear.of(pack.atStep().get(0)).plus(-(steps.get(0).fromPacks() - 1.0), regular), 0);
+      model.atMost(
+          id(),
+          Linear.of(pack.atStep().get(0)).plus(-(steps.get(0).fromPacks() - 1.0), regular),
+          0);
     } else {
       model.atMost(id(), Linear.of(pack.atStep().get(0)), steps.get(0).fromPacks() - 1.0);
     }

@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
- * Rounding half-up to the minor unit as rows of the program, exact for a decimal percentage of values
- * in whole minor units, or in parts of them with at most four decimals of the major unit.
+ * Rounding half-up to the minor unit as rows of the program, exact for a decimal percentage of
+ * values in whole minor units, or in parts of them with at most four decimals of the major unit.
  *
  * <p>A percentage with d decimals of a whole number of minor units is a multiple of 10^-(d+2) minor
- * units; half of that separates "one half" from what is next to it, so r in [x - 1/2 + e, x + 1/2] with
- * e half of it has exactly one whole solution, the one that half-up gives.
+ * units; half of that separates "one half" from what is next to it, so r in [x - 1/2 + e, x + 1/2]
+ * with e half of it has exactly one whole solution, the one that half-up gives.
  */
 final class Rounding {
   private static final int MOST_DECIMALS = 4;
@@ -30,8 +30,7 @@ final class Rounding {
     double factor = percent.fraction().doubleValue();
     int parts = isWhole(value) ? 0 : Math.max(0, MOST_DECIMALS - decimals);
     double step =
-        Math.max(
-            LEAST_STEP, Math.pow(10, -Math.max(0, percent.fraction().scale()) - parts) / 2);
+        Math.max(LEAST_STEP, Math.pow(10, -Math.max(0, percent.fraction().scale()) - parts) / 2);
     double most = Math.ceil(program.most(value) * Math.abs(factor) / unit) + 1;
     Var units = program.model().follows(0, most);
     Linear off = new Linear().plus(factor / unit, value).plus(-1, units);

@@ -13,12 +13,12 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Meals should not depend on a delivery that has only just come: pieces that can be eaten since less
- * than d days are still there at night.
+ * Meals should not depend on a delivery that has only just come: pieces that can be eaten since
+ * less than d days are still there at night.
  *
- * <p>For each item i and planning day t: short(i, t) &gt;= recent(i, t) - stock(i, t at night), where
- * recent counts pieces whose latest arrival lies in (t - d, t]. The sum of short, in piece-days, is
- * what gives way before a meal does and comes before money.
+ * <p>For each item i and planning day t: short(i, t) &gt;= recent(i, t) - stock(i, t at night),
+ * where recent counts pieces whose latest arrival lies in (t - d, t]. The sum of short, in
+ * piece-days, is what gives way before a meal does and comes before money.
  */
 final class SafetyCover implements Rule {
   private final World world;
@@ -86,8 +86,12 @@ final class SafetyCover implements Rule {
     }
     Levels levels = new Levels(plan);
     Map<String, List<Lot>> byItem = new LinkedHashMap<>();
-    plan.lots().forEach(lot ->
-        byItem.computeIfAbsent(lot.item().id(), id -> new java.util.ArrayList<>()).add(lot));
+    plan.lots()
+        .forEach(
+            lot ->
+                byItem
+                    .computeIfAbsent(lot.item().id(), id -> new java.util.ArrayList<>())
+                    .add(lot));
     long missing = 0;
     for (List<Lot> lots : byItem.values()) {
       for (LocalDate day : recentDays(lots)) {

@@ -24,10 +24,11 @@ import java.util.TreeSet;
  * Before a delivery comes a share of what was eaten since the one before is left, size band by size
  * band; a band is the pieces of one kind whose mean grams lie between two powers of two.
  *
- * <p>For each band b and delivery day t (latest arrivals), t' the one before or the first planning day:
- * short(b, t) &gt;= ceil(margin x eaten(b, t' .. t - 1)) - left(b, night before t). In the program
- * since(b, t) counts what was eaten since the last delivery: since(b, next) = eaten(t .. next - 1) +
- * (since(b, t) where nothing comes on t). The sum of short, in pieces, gives way before a meal does.
+ * <p>For each band b and delivery day t (latest arrivals), t' the one before or the first planning
+ * day: short(b, t) &gt;= ceil(margin x eaten(b, t' .. t - 1)) - left(b, night before t). In the
+ * program since(b, t) counts what was eaten since the last delivery: since(b, next) = eaten(t ..
+ * next - 1) + (since(b, t) where nothing comes on t). The sum of short, in pieces, gives way before
+ * a meal does.
  */
 final class SafetyMargin implements Rule {
   private final World world;
@@ -65,8 +66,12 @@ final class SafetyMargin implements Rule {
       return;
     }
     Map<Band, List<Flow>> bands = new LinkedHashMap<>();
-    program.decisions().flows().forEach(flow ->
-        bands.computeIfAbsent(Band.of(flow.item()), band -> new ArrayList<>()).add(flow));
+    program
+        .decisions()
+        .flows()
+        .forEach(
+            flow ->
+                bands.computeIfAbsent(Band.of(flow.item()), band -> new ArrayList<>()).add(flow));
     NavigableMap<Integer, Linear> deliveries = deliveries(program);
     bands.values().forEach(flows -> impose(flows, deliveries, program));
   }
@@ -76,23 +81,33 @@ final class SafetyMargin implements Rule {
     Timeline timeline = program.decisions().timeline();
     int last = Timeline.day(world.scenario().planning().to());
     TreeMap<Integer, List<Var>> opens = new TreeMap<>();
-    program.decisions().orders().values().forEach(order ->
-        opens
-            .computeIfAbsent(Timeline.day(order.slot().arrivesLatest()), day -> new ArrayList<>())
-            .add(order.open()));
+    program
+        .decisions()
+        .orders()
+        .values()
+        .forEach(
+            order ->
+                opens
+                    .computeIfAbsent(
+                        Timeline.day(order.slot().arrivesLatest()), day -> new ArrayList<>())
+                    .add(order.open()));
     TreeMap<Integer, Linear> deliveries = new TreeMap<>();
-    opens.forEach((day, orders) -> {
-      Var comes = program.model().real(0, 1);
-      Linear any = new Linear().plus(-1, comes);
-      for (Var open : orders) {
-        any.plus(1, open);
-        program.model().atMost(id(), Linear.of(open).plus(-1, comes), 0);
-      }
-      program.model().atLeast(id(), any, 0);
-      deliveries.put(day, Linear.of(comes));
-    });
-    world.scenario().larder().placed().forEach(lot ->
-        deliveries.put(Timeline.day(lot.arrivesLatest()), Linear.constant(1)));
+    opens.forEach(
+        (day, orders) -> {
+          Var comes = program.model().real(0, 1);
+          Linear any = new Linear().plus(-1, comes);
+          for (Var open : orders) {
+            any.plus(1, open);
+            program.model().atMost(id(), Linear.of(open).plus(-1, comes), 0);
+          }
+          program.model().atLeast(id(), any, 0);
+          deliveries.put(day, Linear.of(comes));
+        });
+    world
+        .scenario()
+        .larder()
+        .placed()
+        .forEach(lot -> deliveries.put(Timeline.day(lot.arrivesLatest()), Linear.constant(1)));
     return new TreeMap<>(deliveries.subMap(timeline.first(), false, last, true));
   }
 
@@ -116,8 +131,7 @@ final class SafetyMargin implements Rule {
       double all = Math.ceil(share * most);
       model.atLeast(id(), enough.plus(-all, delivery.getValue()), -all);
       Var carried = model.real(0, most);
-      model.atLeast(
-          id(), Linear.of(carried).minus(since).plus(most, delivery.getValue()), 0);
+      model.atLeast(id(), Linear.of(carried).minus(since).plus(most, delivery.getValue()), 0);
       since = Linear.of(carried);
       from = day;
     }
@@ -130,8 +144,9 @@ final class SafetyMargin implements Rule {
     }
     Levels levels = new Levels(plan);
     Map<Band, List<Lot>> bands = new LinkedHashMap<>();
-    plan.lots().forEach(lot ->
-        bands.computeIfAbsent(Band.of(lot.item()), band -> new ArrayList<>()).add(lot));
+    plan.lots()
+        .forEach(
+            lot -> bands.computeIfAbsent(Band.of(lot.item()), band -> new ArrayList<>()).add(lot));
     LocalDate from = world.scenario().planning().from();
     for (LocalDate day : deliveryDays(plan)) {
       for (Map.Entry<Band, List<Lot>> band : bands.entrySet()) {

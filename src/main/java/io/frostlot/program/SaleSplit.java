@@ -3,11 +3,13 @@ package io.frostlot.program;
 import java.util.Arrays;
 
 /**
- * Which price step the packs under each sale are taken from, where one line has packs at several steps:
- * the split that costs least, by trying them all; a line has few steps and few sales.
+ * Which price step the packs under each sale are taken from, where one line has packs at several
+ * steps: the split that costs least, by trying them all; a line has few steps and few sales.
  */
 final class SaleSplit {
-  /** What packs under a sale save, by sale, step and count; in minor units or any other whole unit. */
+  /**
+   * What packs under a sale save, by sale, step and count; in minor units or any other whole unit.
+   */
   interface Saving {
     double of(int sale, int step, int packs);
   }

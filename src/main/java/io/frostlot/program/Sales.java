@@ -16,14 +16,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Packs bought under a sale cost less; each pack under at most one, within the limits per order and in
- * total, in an order that takes it.
+ * Packs bought under a sale cost less; each pack under at most one, within the limits per order and
+ * in total, in an order that takes it.
  *
- * <p>For row p, sale v and price step l: sum over v of under(p, v, l) &lt;= atStep(p, l); sum over p, l
- * &lt;= min(limit, useful) taken(v). Saving per pack under a percentage: price(l) - price(l) x (1 -
- * percent), rounded half-up; under a price: price(l) - that price; of each full group of n packs of
- * one row and price step n - m are free. Where a line has packs at several steps, those under a sale are
- * the ones that make the line cost least.
+ * <p>For row p, sale v and price step l: sum over v of under(p, v, l) &lt;= atStep(p, l); sum over
+ * p, l &lt;= min(limit, useful) taken(v). Saving per pack under a percentage: price(l) - price(l) x
+ * (1 - percent), rounded half-up; under a price: price(l) - that price; of each full group of n
+ * packs of one row and price step n - m are free. Where a line has packs at several steps, those
+ * under a sale are the ones that make the line cost least.
  */
 final class Sales implements Rule {
   private final World world;
@@ -76,16 +76,19 @@ final class Sales implements Rule {
         String name = order.supplier().id() + " " + sale.id();
         sales.put(name, sale);
         inTotal.computeIfAbsent(name, k -> new Linear()).plus(inOrder);
-        program.model().atMost(
-            id(), inOrder.copy().plus(-most, order.promotion(sale.id(), program.model())), 0);
+        program
+            .model()
+            .atMost(
+                id(), inOrder.copy().plus(-most, order.promotion(sale.id(), program.model())), 0);
       }
       atStep.forEach((packs, under) -> program.model().atMost(id(), under.plus(-1, packs), 0));
     }
-    inTotal.forEach((name, packs) -> {
-      if (sales.get(name).limits().inTotal() != Pack.UNLIMITED) {
-        program.model().atMost(id(), packs, sales.get(name).limits().inTotal());
-      }
-    });
+    inTotal.forEach(
+        (name, packs) -> {
+          if (sales.get(name).limits().inTotal() != Pack.UNLIMITED) {
+            program.model().atMost(id(), packs, sales.get(name).limits().inTotal());
+          }
+        });
   }
 
   private record Offer(OrderDecisions order, OrderDecisions.PackDecision pack, Sale sale) {}
@@ -126,22 +129,31 @@ final class Sales implements Rule {
       Map<String, Long> inOrder = new HashMap<>();
       for (Order.Line line : order.lines()) {
         List<Sale> taken = new ArrayList<>();
-        line.underSale().forEach((saleId, packs) -> {
-          Sale sale = sales.get(saleId);
-          if (sale == null || !sale.covers(line.pack()) || !order.promotions().contains(saleId)) {
-            books.breach(id(), line.pack().id(), "under " + saleId, "a sale that holds and is taken");
-          } else {
-            inOrder.merge(saleId, (long) packs, Long::sum);
-            taken.add(sale);
-          }
-        });
+        line.underSale()
+            .forEach(
+                (saleId, packs) -> {
+                  Sale sale = sales.get(saleId);
+                  if (sale == null
+                      || !sale.covers(line.pack())
+                      || !order.promotions().contains(saleId)) {
+                    books.breach(
+                        id(),
+                        line.pack().id(),
+                        "under " + saleId,
+                        "a sale that holds and is taken");
+                  } else {
+                    inOrder.merge(saleId, (long) packs, Long::sum);
+                    taken.add(sale);
+                  }
+                });
         charge(order, line, taken, books);
       }
-      inOrder.forEach((saleId, packs) -> {
-        check(sales.get(saleId), packs, sales.get(saleId).limits().perOrder(), books);
-        long total = inTotal.merge(supplier.id() + " " + saleId, packs, Long::sum);
-        check(sales.get(saleId), total, sales.get(saleId).limits().inTotal(), books);
-      });
+      inOrder.forEach(
+          (saleId, packs) -> {
+            check(sales.get(saleId), packs, sales.get(saleId).limits().perOrder(), books);
+            long total = inTotal.merge(supplier.id() + " " + saleId, packs, Long::sum);
+            check(sales.get(saleId), total, sales.get(saleId).limits().inTotal(), books);
+          });
     }
   }
 

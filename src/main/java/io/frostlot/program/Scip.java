@@ -90,9 +90,11 @@ final class Scip {
       }
     }
     if (!hints.isEmpty()) {
-      loaded.solver().setHint(
-          variables.toArray(MPVariable[]::new),
-          hints.stream().mapToDouble(Double::doubleValue).toArray());
+      loaded
+          .solver()
+          .setHint(
+              variables.toArray(MPVariable[]::new),
+              hints.stream().mapToDouble(Double::doubleValue).toArray());
     }
   }
 

@@ -12,8 +12,8 @@ import java.util.function.LongSupplier;
 
 /**
  * One search: {@link Improving} and {@link Bounding} side by side, or one after the other where the
- * rounds of work are counted. Solvers cannot be interrupted: they work in threads of their own, which
- * are left behind when time is up or the watch says stop.
+ * rounds of work are counted. Solvers cannot be interrupted: they work in threads of their own,
+ * which are left behind when time is up or the watch says stop.
  */
 final class Search {
   private static final long ASK_AFTER_MILLIS = 25;
@@ -39,10 +39,12 @@ final class Search {
     Bounding bounding = new Bounding(world, best, left, limits.rounds());
     List<FutureTask<Boolean>> tasks = new ArrayList<>();
     if (limits.rounds().isPresent()) {
-      tasks.add(start(() -> {
-        improving.run();
-        bounding.run();
-      }));
+      tasks.add(
+          start(
+              () -> {
+                improving.run();
+                bounding.run();
+              }));
     } else {
       tasks.add(start(improving));
       tasks.add(start(bounding));

@@ -12,11 +12,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * No piece is eaten after its use-by: earliest arrival + life - 1, life by freezer and size of prey.
+ * No piece is eaten after its use-by: earliest arrival + life - 1, life by freezer and size of
+ * prey.
  *
- * <p>For each flow and interval k: stock(k) + thrown(k) &lt;= pieces of all parts that are there and
- * usable on every day of k. Exact, because intervals end at use-by days and the oldest pieces can be
- * taken first (any other way of taking wastes more).
+ * <p>For each flow and interval k: stock(k) + thrown(k) &lt;= pieces of all parts that are there
+ * and usable on every day of k. Exact, because intervals end at use-by days and the oldest pieces
+ * can be taken first (any other way of taking wastes more).
  */
 final class ShelfLife implements Rule {
   private final World world;
@@ -82,14 +83,16 @@ final class ShelfLife implements Rule {
       for (Feeding.Draw draw : feeding.draws()) {
         Lot lot = lots.get(draw.lotId());
         if (lot != null && feeding.day().isAfter(lot.useBy())) {
-          books.breach(id(), feeding.mealId(), "eaten on " + feeding.day(), "use by " + lot.useBy());
+          books.breach(
+              id(), feeding.mealId(), "eaten on " + feeding.day(), "use by " + lot.useBy());
         }
       }
     }
     for (Discard discard : plan.discards()) {
       Lot lot = lots.get(discard.lotId());
       if (lot != null && discard.day().isAfter(lot.useBy())) {
-        books.breach(id(), "lot " + lot.id(), "thrown on " + discard.day(), "gone after " + lot.useBy());
+        books.breach(
+            id(), "lot " + lot.id(), "thrown on " + discard.day(), "gone after " + lot.useBy());
       }
     }
   }

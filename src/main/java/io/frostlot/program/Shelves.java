@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The lots of a solution, and which of them each segment's meals take: within a freezer what goes past
- * its use-by first is eaten first. What is never eaten stays until its use-by, or is thrown away when
- * the solution does so.
+ * The lots of a solution, and which of them each segment's meals take: within a freezer what goes
+ * past its use-by first is eaten first. What is never eaten stays until its use-by, or is thrown
+ * away when the solution does so.
  */
 final class Shelves {
   private static final double WHOLE = 1e-6;

@@ -64,7 +64,8 @@ final class ShippingCharge implements Rule {
     Tariff surcharge = new Tariff(Money.ZERO, Money.ZERO);
     for (Shipping.Surcharge s : shipping.surcharges()) {
       if (s.shipDates().contains(slot.ships())) {
-        surcharge = new Tariff(surcharge.once().plus(s.perOrder()), surcharge.perBox().plus(s.perBox()));
+        surcharge =
+            new Tariff(surcharge.once().plus(s.perOrder()), surcharge.perBox().plus(s.perBox()));
       }
     }
     tariffs.put(OrderTerms.Charge.SURCHARGE, surcharge);
@@ -82,25 +83,29 @@ final class ShippingCharge implements Rule {
   @Override
   public void impose(Program program) {
     for (OrderDecisions order : program.decisions().orders().values()) {
-      tariffs(order.supplier(), order.slot()).forEach((kind, tariff) -> {
-        Linear amount =
-            new Linear()
-                .plus(tariff.once().toDouble(), order.open())
-                .plus(tariff.perBox().toDouble(), order.boxes());
-        order.sums().addCharge(kind, amount);
-        program.charge(this, amount);
-      });
+      tariffs(order.supplier(), order.slot())
+          .forEach(
+              (kind, tariff) -> {
+                Linear amount =
+                    new Linear()
+                        .plus(tariff.once().toDouble(), order.open())
+                        .plus(tariff.perBox().toDouble(), order.boxes());
+                order.sums().addCharge(kind, amount);
+                program.charge(this, amount);
+              });
     }
   }
 
   @Override
   public void judge(Plan plan, Books books) {
     for (Order order : plan.orders()) {
-      tariffs(world.supplier(order.slot().supplier()), order.slot()).forEach((kind, tariff) -> {
-        Money amount = tariff.once().plus(tariff.perBox().times(order.boxes().count()));
-        books.ledger(order.slot()).addCharge(kind, amount);
-        books.cash(id(), order.slot(), amount);
-      });
+      tariffs(world.supplier(order.slot().supplier()), order.slot())
+          .forEach(
+              (kind, tariff) -> {
+                Money amount = tariff.once().plus(tariff.perBox().times(order.boxes().count()));
+                books.ledger(order.slot()).addCharge(kind, amount);
+                books.cash(id(), order.slot(), amount);
+              });
     }
   }
 }

@@ -18,12 +18,13 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
- * Where time must be broken, item by item: the program looks at stock only where something about the
- * item can change, which loses nothing.
+ * Where time must be broken, item by item: the program looks at stock only where something about
+ * the item can change, which loses nothing.
  *
  * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by, or are
- * no longer wanted as cover: within one, stock falls by meals only. A <em>segment</em> is a part of an interval that the freezer check, the
- * safety cover or the holding charge tells apart: meals within one segment are interchangeable.
+ * no longer wanted as cover: within one, stock falls by meals only. A <em>segment</em> is a part of
+ * an interval that the freezer check, the safety cover or the holding charge tells apart: meals
+ * within one segment are interchangeable.
  */
 final class Timeline {
   private final World world;

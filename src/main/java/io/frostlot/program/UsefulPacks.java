@@ -22,8 +22,8 @@ import java.util.TreeMap;
 
 /**
  * How many packs of a row one order could ever use: enough for every meal in reach of its life, and
- * as many more as a safety margin may ask for or as may pay by reaching a price step, a group of a sale or an order value. No optimum is
- * lost: beyond that a pack adds cost and room only.
+ * as many more as a safety margin may ask for or as may pay by reaching a price step, a group of a
+ * sale or an order value. No optimum is lost: beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
@@ -64,10 +64,11 @@ final class UsefulPacks {
       most.merge(option.item(), option.pieces(), Math::max);
     }
     int day = Math.min(Timeline.day(demand.meal().days().latest()), lastDay);
-    most.forEach((item, pieces) ->
-        piecesByDay
-            .computeIfAbsent(item.id(), k -> new TreeMap<>())
-            .merge(day, (long) pieces * demand.meal().count(), Long::sum));
+    most.forEach(
+        (item, pieces) ->
+            piecesByDay
+                .computeIfAbsent(item.id(), k -> new TreeMap<>())
+                .merge(day, (long) pieces * demand.meal().count(), Long::sum));
   }
 
   /** Most packs of a row in the order of a slot. */
@@ -100,7 +101,9 @@ final class UsefulPacks {
     return eatable == 0 ? 0 : eatable + reserve(byDay);
   }
 
-  /** Pieces that may lie there only for safety: a margin of all that is eaten, and some days' cover. */
+  /**
+   * Pieces that may lie there only for safety: a margin of all that is eaten, and some days' cover.
+   */
   private long reserve(NavigableMap<Integer, Long> byDay) {
     long margin = (long) Math.ceil(safety.margin().fraction().doubleValue() * planned);
     long cover = 0;
@@ -162,7 +165,9 @@ final class UsefulPacks {
     return least;
   }
 
-  /** The most that reaching an order value could save: charges waived, and discounts just reached. */
+  /**
+   * The most that reaching an order value could save: charges waived, and discounts just reached.
+   */
   private static double gain(Supplier supplier, Slot slot) {
     double gain = 0;
     if (!supplier.terms().freeShipping().isEmpty()) {
@@ -174,8 +179,7 @@ final class UsefulPacks {
         double value = tier.from().toDouble();
         most =
             Math.max(
-                most,
-                value * tier.percent().fraction().doubleValue() + tier.amount().toDouble());
+                most, value * tier.percent().fraction().doubleValue() + tier.amount().toDouble());
       }
       gain += most;
     }

@@ -12,14 +12,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A relaxation of the world by weeks, for a bound on a large room: days of one week are taken for one
- * day, the deliveries of a shop in one week for one delivery.
+ * A relaxation of the world by weeks, for a bound on a large room: days of one week are taken for
+ * one day, the deliveries of a shop in one week for one delivery.
  *
- * <p>Each of these only allows more: a delivery may serve every meal of its week, a piece lasts to the
- * end of its last week, freezers are checked after the meals of a week (whatever fitted on each
+ * <p>Each of these only allows more: a delivery may serve every meal of its week, a piece lasts to
+ * the end of its last week, freezers are checked after the meals of a week (whatever fitted on each
  * delivery day fits then), cover is not asked for, a week counts one night of holding; and a shop
- * without limits and promotions that is visited once a week costs no more than one visited on several
- * days. So the least money of the relaxation is a bound for the world.
+ * without limits and promotions that is visited once a week costs no more than one visited on
+ * several days. So the least money of the relaxation is a bound for the world.
  */
 final class Weeks {
   private static final int DAYS = 7;
@@ -36,7 +36,8 @@ final class Weeks {
     List<Slot> slots = new ArrayList<>();
     for (Slot slot : world.slots()) {
       Visit visit = new Visit(slot.supplier(), timeline.at(slot.arrivesEarliest()));
-      Slot same = isPlainShop(world.supplier(slot.supplier())) ? visits.putIfAbsent(visit, slot) : null;
+      Slot same =
+          isPlainShop(world.supplier(slot.supplier())) ? visits.putIfAbsent(visit, slot) : null;
       merged.put(slot, same == null ? slot : same);
       if (same == null) {
         slots.add(slot);

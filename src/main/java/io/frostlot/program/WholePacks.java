@@ -16,10 +16,10 @@ import java.util.Map;
  * A supplier that never cuts a pack across boxes fills as many boxes as whole packs need, by exact
  * packing.
  *
- * <p>In the program: for each limit W and k = 1 .. 4, sum over rows of u(size / W) x count &lt;= boxes,
- * where u(x) = x if (k+1) x is whole, else floor((k+1) x) / k: a dual feasible function (S. P. Fekete,
- * J. Schepers, Mathematical Programming 91, 2001, from memory). What these miss is added by {@link
- * #cut} once it is met.
+ * <p>In the program: for each limit W and k = 1 .. 4, sum over rows of u(size / W) x count &lt;=
+ * boxes, where u(x) = x if (k+1) x is whole, else floor((k+1) x) / k: a dual feasible function (S.
+ * P. Fekete, J. Schepers, Mathematical Programming 91, 2001, from memory). What these miss is added
+ * by {@link #cut} once it is met.
  */
 final class WholePacks implements Rule {
   private static final int FUNCTIONS = 4;
@@ -68,7 +68,8 @@ final class WholePacks implements Rule {
       long size = BoxFit.sizes(pack.pack())[dimension];
       long limit = BoxFit.sizes(order.supplier().boxing().limits())[dimension];
       double share = (double) size / limit;
-      double counted = size * (k + 1) % limit == 0 ? share : Math.floorDiv(size * (k + 1), limit) / (double) k;
+      double counted =
+          size * (k + 1) % limit == 0 ? share : Math.floorDiv(size * (k + 1), limit) / (double) k;
       gains |= counted > share;
       filled.plus(counted, pack.count());
     }
@@ -81,8 +82,8 @@ final class WholePacks implements Rule {
    * Adds what a solution shows to be missing: packs q that need n boxes, however they are put, need
    * them in every order of the supplier that holds at least q.
    *
-   * <p>With has(p) = 1 where count(p) &gt;= q(p): boxes &gt;= n - n x sum over p of (1 - has(p)). The
-   * packs are first thinned out as long as they still need n boxes.
+   * <p>With has(p) = 1 where count(p) &gt;= q(p): boxes &gt;= n - n x sum over p of (1 - has(p)).
+   * The packs are first thinned out as long as they still need n boxes.
    *
    * @return whether anything was missing
    */
@@ -110,20 +111,26 @@ final class WholePacks implements Rule {
   boolean withinMostBoxes(Program program, double[] point) {
     return program.decisions().orders().values().stream()
         .filter(order -> applies(order.supplier().boxing()) && !order.supplier().isPickUp())
-        .allMatch(order -> {
-          Boxing boxing = order.supplier().boxing();
-          return BoxFit.pack(counts(order, point), boxing.limits()).size() <= boxing.mostBoxes();
-        });
+        .allMatch(
+            order -> {
+              Boxing boxing = order.supplier().boxing();
+              return BoxFit.pack(counts(order, point), boxing.limits()).size()
+                  <= boxing.mostBoxes();
+            });
   }
 
   private static Map<Pack, Integer> counts(OrderDecisions order, double[] point) {
     Map<Pack, Integer> counts = new LinkedHashMap<>();
-    order.packs().values().forEach(pack -> {
-      int packs = (int) Math.round(point[pack.count().index()]);
-      if (packs > 0) {
-        counts.put(pack.pack(), packs);
-      }
-    });
+    order
+        .packs()
+        .values()
+        .forEach(
+            pack -> {
+              int packs = (int) Math.round(point[pack.count().index()]);
+              if (packs > 0) {
+                counts.put(pack.pack(), packs);
+              }
+            });
     return counts;
   }
 
@@ -147,14 +154,17 @@ final class WholePacks implements Rule {
       return;
     }
     Linear boxes = Linear.of(order.boxes()).plus((double) needed * (counts.size() - 1));
-    counts.forEach((pack, packs) -> {
-      Var count = order.packs().get(pack).count();
-      double most = program.model().column(count).most();
-      Var has = program.model().yesNo();
-      program.model().atMost(
-          id(), Linear.of(count).plus(-Math.max(0, most - packs + 1), has), packs - 1.0);
-      boxes.plus(-needed, has);
-    });
+    counts.forEach(
+        (pack, packs) -> {
+          Var count = order.packs().get(pack).count();
+          double most = program.model().column(count).most();
+          Var has = program.model().yesNo();
+          program
+              .model()
+              .atMost(
+                  id(), Linear.of(count).plus(-Math.max(0, most - packs + 1), has), packs - 1.0);
+          boxes.plus(-needed, has);
+        });
     program.model().atLeast(id(), boxes, 0);
   }
 
@@ -191,7 +201,8 @@ final class WholePacks implements Rule {
     }
     boolean allIn = counts.values().stream().allMatch(count -> count == 0);
     if (!allIn || order.boxes().contents().size() != order.boxes().count()) {
-      books.breach(id(), where, order.boxes().contents().size() + " boxes listed", "every pack once");
+      books.breach(
+          id(), where, order.boxes().contents().size() + " boxes listed", "every pack once");
     }
   }
 }

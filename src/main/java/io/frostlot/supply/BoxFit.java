@@ -27,19 +27,18 @@ public final class BoxFit {
     packs = new ArrayList<>();
     counts.keySet().stream()
         .sorted(Comparator.comparingDouble((Pack pack) -> -share(pack)).thenComparing(Pack::id))
-        .forEach(pack -> {
-          for (int i = 0; i < counts.get(pack); i++) {
-            packs.add(pack);
-          }
-        });
+        .forEach(
+            pack -> {
+              for (int i = 0; i < counts.get(pack); i++) {
+                packs.add(pack);
+              }
+            });
     sizes = packs.stream().map(BoxFit::sizes).toArray(long[][]::new);
   }
 
   /** Milligrams, microlitres and pieces that a box holds. */
   public static long[] sizes(Boxing.Limits limits) {
-    return new long[] {
-      limits.grams().milligrams(), limits.litres().microlitres(), limits.pieces()
-    };
+    return new long[] {limits.grams().milligrams(), limits.litres().microlitres(), limits.pieces()};
   }
 
   /** Milligrams, microlitres and pieces of a pack. */
@@ -70,11 +69,14 @@ public final class BoxFit {
    * @param counts packs of each row, positive
    */
   public static List<Map<Pack, Integer>> pack(Map<Pack, Integer> counts, Boxing.Limits limits) {
-    counts.keySet().forEach(pack -> {
-      if (!fits(pack, limits)) {
-        throw new IllegalArgumentException(pack.id() + " fits into no box");
-      }
-    });
+    counts
+        .keySet()
+        .forEach(
+            pack -> {
+              if (!fits(pack, limits)) {
+                throw new IllegalArgumentException(pack.id() + " fits into no box");
+              }
+            });
     BoxFit fit = new BoxFit(counts, limits);
     int[] boxOf = fit.firstFit();
     int boxes = count(boxOf);
@@ -155,9 +157,7 @@ public final class BoxFit {
 
   /** Empty boxes are alike: only the first is tried. */
   private boolean seenBefore(long[][] free, int box) {
-    return box > 0
-        && Arrays.equals(free[box], limits)
-        && Arrays.equals(free[box - 1], limits);
+    return box > 0 && Arrays.equals(free[box], limits) && Arrays.equals(free[box - 1], limits);
   }
 
   private static boolean hasRoom(long[] free, long[] size) {

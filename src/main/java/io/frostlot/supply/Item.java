@@ -13,7 +13,8 @@ import io.frostlot.units.Litres;
  * @param grams of one piece
  * @param litres room of one piece in a freezer
  */
-public record Item(String id, String name, String kind, String sizeWord, Spread grams, Litres litres) {
+public record Item(
+    String id, String name, String kind, String sizeWord, Spread grams, Litres litres) {
 
   /**
    * Grams of one piece.
@@ -23,7 +24,8 @@ public record Item(String id, String name, String kind, String sizeWord, Spread 
   public record Spread(Grams least, Grams mean, Grams most, boolean guessed) {
     public Spread {
       if (least.compareTo(mean) > 0 || mean.compareTo(most) > 0 || mean.milligrams() == 0) {
-        throw new IllegalArgumentException("spread out of order: " + least + ", " + mean + ", " + most);
+        throw new IllegalArgumentException(
+            "spread out of order: " + least + ", " + mean + ", " + most);
       }
     }
 

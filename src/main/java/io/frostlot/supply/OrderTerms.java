@@ -46,7 +46,12 @@ public record OrderTerms(
    *     AFTER_DISCOUNT
    */
   public record Discount(
-      String id, Period when, DateBasis follows, Subtotal base, List<Tier> tiers, boolean combinable) {
+      String id,
+      Period when,
+      DateBasis follows,
+      Subtotal base,
+      List<Tier> tiers,
+      boolean combinable) {
     public Discount {
       tiers = List.copyOf(tiers);
       if (base == Subtotal.AFTER_DISCOUNT || tiers.isEmpty()) {
@@ -72,7 +77,8 @@ public record OrderTerms(
   }
 
   /** From an order value on, some charges are waived. */
-  public record FreeShipping(Period when, DateBasis follows, Threshold threshold, Set<Charge> waives) {
+  public record FreeShipping(
+      Period when, DateBasis follows, Threshold threshold, Set<Charge> waives) {
     public FreeShipping {
       waives = Set.copyOf(waives);
     }

@@ -14,8 +14,7 @@ import java.util.List;
  */
 public record Shipping(
     Rate rate, Packing packing, List<Surcharge> surcharges, List<OrderCharge> orderCharges) {
-  public static final Shipping NONE =
-      new Shipping(Rate.FREE, Packing.FREE, List.of(), List.of());
+  public static final Shipping NONE = new Shipping(Rate.FREE, Packing.FREE, List.of(), List.of());
 
   public Shipping {
     surcharges = List.copyOf(surcharges);

@@ -27,8 +27,13 @@ public final class Slots {
         .flatMap(ships -> toSlots(supplier, ships))
         .filter(slot -> !slot.ordered().isBefore(planning.from()))
         .filter(slot -> !slot.arrivesLatest().isAfter(planning.to()))
-        .filter(slot -> away.stream().noneMatch(
-            period -> period.overlaps(new Period(slot.arrivesEarliest(), slot.arrivesLatest()))))
+        .filter(
+            slot ->
+                away.stream()
+                    .noneMatch(
+                        period ->
+                            period.overlaps(
+                                new Period(slot.arrivesEarliest(), slot.arrivesLatest()))))
         .sorted()
         .distinct()
         .toList();

@@ -31,14 +31,17 @@ public record Supplier(
    * @param packs in canonical order, ids unique
    * @param breaks at most one per pack id
    */
-  public record PriceSheet(LocalDate dated, List<Pack> packs, List<PriceBreak> breaks, List<Sale> sales) {
+  public record PriceSheet(
+      LocalDate dated, List<Pack> packs, List<PriceBreak> breaks, List<Sale> sales) {
     public PriceSheet {
-      packs = packs.stream()
-          .sorted((a, b) -> {
-            int byItem = a.item().id().compareTo(b.item().id());
-            return byItem != 0 ? byItem : Integer.compare(a.pieces(), b.pieces());
-          })
-          .toList();
+      packs =
+          packs.stream()
+              .sorted(
+                  (a, b) -> {
+                    int byItem = a.item().id().compareTo(b.item().id());
+                    return byItem != 0 ? byItem : Integer.compare(a.pieces(), b.pieces());
+                  })
+              .toList();
       breaks = List.copyOf(breaks);
       sales = List.copyOf(sales);
     }

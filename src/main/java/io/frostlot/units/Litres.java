@@ -10,6 +10,7 @@ import java.math.RoundingMode;
  */
 public record Litres(long microlitres) implements Comparable<Litres> {
   public static final Litres ZERO = new Litres(0);
+
   /** Bulk density of bagged frozen prey, common practice. */
   public static final double PREY_KG_PER_LITRE = 0.45;
 

@@ -9,8 +9,7 @@ import java.time.LocalDate;
  * @param to last day, not before {@code from}
  */
 public record Period(LocalDate from, LocalDate to) {
-  public static final Period ALWAYS =
-      new Period(LocalDate.of(1, 1, 1), LocalDate.of(9999, 12, 31));
+  public static final Period ALWAYS = new Period(LocalDate.of(1, 1, 1), LocalDate.of(9999, 12, 31));
 
   public Period {
     if (to.isBefore(from)) {

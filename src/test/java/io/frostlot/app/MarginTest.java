@@ -48,22 +48,31 @@ class MarginTest {
   }
 
   private Standing optimum(int marginPercent, int litres) throws IOException {
-    put("needs.csv", """
+    put(
+        "needs.csv",
+        """
         kind,least_g,most_g,pieces,date
         mouse,20,30,5,2031-01-03
         mouse,20,30,5,2031-01-07
         """);
     put("freezers.csv", "name,usable_litres,kind,life_days\nOne," + litres + ",deep,5\n");
-    put("scenario.json", """
+    put(
+        "scenario.json",
+        """
         {"name": "Margin", "from": "2031-01-01", "planningDays": 8, "place": "XF",
          "currency": "EUR", "suppliers": ["source"],
          "policy": {"endValue": "none", "safety": {"marginPercent": %d}}}
-        """.formatted(marginPercent));
-    put("supplier-profiles/source/profile.json", """
+        """
+            .formatted(marginPercent));
+    put(
+        "supplier-profiles/source/profile.json",
+        """
         {"name": "Source", "currency": "EUR", "priceSheetDate": "2031-01-01",
          "delivery": {"by": "show", "dates": ["2031-01-02", "2031-01-06"]}}
         """);
-    put("supplier-profiles/source/prices.csv", """
+    put(
+        "supplier-profiles/source/prices.csv",
+        """
         item,kind,size_word,least_g,mean_g,most_g,pack_count,price,litres_per_piece
         Mouse,mouse,adult,25,25,25,5,8,1
         """);

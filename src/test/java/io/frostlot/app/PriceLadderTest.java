@@ -101,7 +101,8 @@ class PriceLadderTest {
   /** Four at 2.40 are 9.60; a fifth makes 12.00, less a quarter 9.00. */
   @Test
   void padding_reaches_a_discount() throws IOException {
-    String terms = ", \"orderDiscounts\": [{\"id\": \"d\", \"tiers\": [{\"from\": 10, \"percentOff\": 25}]}]";
+    String terms =
+        ", \"orderDiscounts\": [{\"id\": \"d\", \"tiers\": [{\"from\": 10, \"percentOff\": 25}]}]";
     assertThat(optimum(4, "2.40", terms)).isEqualTo(Money.of("9"));
     assertThat(optimum(3, "2.40", terms)).isEqualTo(Money.of("7.20"));
   }
@@ -109,7 +110,8 @@ class PriceLadderTest {
   /** Of the tiers reached the highest counts, even where it gives less: 20.00 - 1.00. */
   @Test
   void the_highest_tier_counts() throws IOException {
-    String terms = """
+    String terms =
+        """
         , "orderDiscounts": [{"id": "d", "tiers": [
           {"from": 10, "percentOff": 20}, {"from": 20, "amountOff": 1}]}]
         """;
@@ -120,7 +122,8 @@ class PriceLadderTest {
   /** Four are 8.00 and 5.00 for the trip; five are 10.00 and the trip is free. */
   @Test
   void padding_reaches_free_shipping() throws IOException {
-    String terms = """
+    String terms =
+        """
         , "orderCharges": [{"amount": 5}], "freeShipping": [{"from": 10, "waives": ["order-charge"]}]
         """;
     assertThat(optimum(4, "2.00", terms)).isEqualTo(Money.of("10"));
@@ -147,38 +150,49 @@ class PriceLadderTest {
         , "sales": [{"id": "s", "when": "2031-01-01/2031-01-02", "percentOff": 10, "combinable": %1$s}],
           "orderDiscounts": [{"id": "d", "combinable": %1$s,
             "tiers": [{"from": 7, "percentOff": 25}]}]
-        """.formatted(combinable);
+        """
+        .formatted(combinable);
   }
 
   private static String sale(String terms) {
-    return ", \"sales\": [{\"id\": \"s\", \"when\": \"2031-01-01/2031-01-02\", %s}]".formatted(terms);
+    return ", \"sales\": [{\"id\": \"s\", \"when\": \"2031-01-01/2031-01-02\", %s}]"
+        .formatted(terms);
   }
 
   private static String breaks(String counting, int from, String price) {
     return """
         , "breaks": [{"item": "Mouse", "packCount": 1, "counting": "%s",
           "steps": [{"fromPacks": %d, "price": "%s"}]}]
-        """.formatted(counting, from, price);
+        """
+        .formatted(counting, from, price);
   }
 
   private Money optimum(int pieces, String price, String terms) throws IOException {
     put("needs.csv", "kind,least_g,most_g,pieces,date\nmouse,20,30," + pieces + ",2031-01-01\n");
     put("freezers.csv", "name,usable_litres,kind\nBig,100000,deep\n");
-    put("scenario.json", """
+    put(
+        "scenario.json",
+        """
         {"name": "Ladder", "from": "2031-01-01", "planningDays": 1, "place": "XF",
          "currency": "EUR", "suppliers": ["source"], "policy": {"endValue": "none"}}
         """);
-    put("supplier-profiles/source/profile.json", """
+    put(
+        "supplier-profiles/source/profile.json",
+        """
         {"name": "Source", "currency": "EUR", "priceSheetDate": "2031-01-01",
          "delivery": {"by": "shop", "openWeekdays": ["wed"]}%s}
-        """.formatted(terms));
+        """
+            .formatted(terms));
     put(
         "supplier-profiles/source/prices.csv",
         "item,kind,size_word,least_g,mean_g,most_g,pack_count,price\nMouse,mouse,adult,25,25,25,1,"
-            + price + "\n");
+            + price
+            + "\n");
     Reading reading = ScenarioFolder.read(folder);
     assertThat(reading).isInstanceOf(Reading.Accepted.class);
-    Answer answer = Engine.solve(World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
+    Answer answer =
+        Engine.solve(
+            World.of(((Reading.Accepted) reading).scenario()), Limits.ofSeconds(60), Watch.NONE);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     Answer.Proven proven = (Answer.Proven) answer;
     assertThat(proven.plan().standing().unmetMust()).isZero();

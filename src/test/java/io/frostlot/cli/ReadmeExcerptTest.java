@@ -17,7 +17,13 @@ class ReadmeExcerptTest {
   void the_small_room_is_planned_as_the_readme_shows_it() throws IOException {
     CommandRun run =
         CommandRun.of(
-            Engine::solve, false, "plan", "scenarios/small-room", "--no-habits", "--seconds", "120");
+            Engine::solve,
+            false,
+            "plan",
+            "scenarios/small-room",
+            "--no-habits",
+            "--seconds",
+            "120");
 
     assertThat(run.exitCode()).isZero();
     List<String> shown = excerpt();

@@ -145,7 +145,8 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"animals", "needs", "freezers", "stock", "placed", "prices", "order-sheet"})
+  @ValueSource(
+      strings = {"animals", "needs", "freezers", "stock", "placed", "prices", "order-sheet"})
   void every_table_schema_keeps_the_rules_of_its_standard(String name) {
     JsonNode schema = resource("schema/" + name + ".table-schema.json");
     List<String> names = new ArrayList<>();

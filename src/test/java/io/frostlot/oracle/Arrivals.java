@@ -115,8 +115,9 @@ final class Arrivals {
           Lot lot = lot(left, here);
           int from = Cells.comingOn(tiny.day(delivery.latest));
           Cells cells =
-              state.cells().plus(
-                  tiny.item(lot.item()), left.freezer, tiny.useBy(lot.useBy()), from, here);
+              state
+                  .cells()
+                  .plus(tiny.item(lot.item()), left.freezer, tiny.useBy(lot.useBy()), from, here);
           put(left.without(here), state.with(cells), trail.then(new Move.PutAway(lot)));
         }
       }

@@ -46,14 +46,20 @@ final class Candidates {
     Supplier supplier = world.supplier(slot.supplier());
     OracleInvoice invoice = new OracleInvoice(supplier, slot, world.decimals());
     Map<Key, Candidate> cheapest = new HashMap<>();
-    fill(slot, supplier.sheet().packs(), 0, roomFor(slot), new LinkedHashMap<>(), packs -> {
-      for (OracleInvoice.Priced priced : invoice.price(packs)) {
-        Candidate candidate = candidate(priced);
-        Key key =
-            new Key(candidate.pieces, java.util.Arrays.stream(candidate.uses).boxed().toList());
-        cheapest.merge(key, candidate, (a, b) -> b.cost < a.cost ? b : a);
-      }
-    });
+    fill(
+        slot,
+        supplier.sheet().packs(),
+        0,
+        roomFor(slot),
+        new LinkedHashMap<>(),
+        packs -> {
+          for (OracleInvoice.Priced priced : invoice.price(packs)) {
+            Candidate candidate = candidate(priced);
+            Key key =
+                new Key(candidate.pieces, java.util.Arrays.stream(candidate.uses).boxed().toList());
+            cheapest.merge(key, candidate, (a, b) -> b.cost < a.cost ? b : a);
+          }
+        });
     List<Candidate> all = new ArrayList<>(cheapest.values());
     all.sort((a, b) -> Long.compare(a.cost, b.cost));
     return all;
@@ -137,8 +143,10 @@ final class Candidates {
 
   private Candidate candidate(OracleInvoice.Priced priced) {
     Map<Item, Integer> pieces = new LinkedHashMap<>();
-    priced.order().lines().forEach(
-        line -> pieces.merge(line.pack().item(), line.pieces(), Integer::sum));
+    priced
+        .order()
+        .lines()
+        .forEach(line -> pieces.merge(line.pack().item(), line.pieces(), Integer::sum));
     return new Candidate(priced.order(), priced.cost(), pieces, limits.uses(priced.order()));
   }
 }

@@ -99,8 +99,7 @@ record DailyShop(int[] demand, Map<Integer, Money> packs, int[] charge, Store st
     List<StockLot> stock = new ArrayList<>();
     if (store.stock > 0) {
       stock.add(
-          new StockLot(
-              "old", MOUSE, store.stock, "store", FIRST.minusDays(1), FIRST.plusDays(99)));
+          new StockLot("old", MOUSE, store.stock, "store", FIRST.minusDays(1), FIRST.plusDays(99)));
     }
     return new Scenario.Larder(List.of(freezer), stock, List.of());
   }

@@ -16,8 +16,8 @@ import java.util.Optional;
 
 /**
  * The best plan of a tiny world by trying everything, day by day: every order of every slot, every
- * freezer, every meal by every option or left out, everything thrown away or kept. Ways that lead to
- * the same state are one, and the better of them goes on.
+ * freezer, every meal by every option or left out, everything thrown away or kept. Ways that lead
+ * to the same state are one, and the better of them goes on.
  *
  * <p>Only for worlds whose freezers hold a handful of pieces: costs grow with the number of states.
  */
@@ -73,7 +73,9 @@ public final class Exhaustive {
     }
     return layer.values().stream()
         .min((a, b) -> a.score.compareTo(b.score))
-        .map(node -> new Found(node.score.standing(), new PlanWriter(tiny).write(node.trail.moves())));
+        .map(
+            node ->
+                new Found(node.score.standing(), new PlanWriter(tiny).write(node.trail.moves())));
   }
 
   private State start() {
@@ -81,7 +83,8 @@ public final class Exhaustive {
     for (StockLot lot : world.scenario().larder().stock()) {
       if (tiny.day(lot.useBy()) >= 0) {
         int freezer = tiny.freezers.indexOf(world.freezer(lot.freezer()));
-        cells = cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
+        cells =
+            cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
       }
     }
     int counts = world.demands().size() + limits.size();

@@ -21,8 +21,8 @@ class ExhaustiveTest {
 
   /**
    * H. M. Wagner, T. M. Whitin, "Dynamic Version of the Economic Lot Size Model", Management
-   * Science 5(1), 1958, 89-96, the first two periods. By hand: 85 alone; 85 + 29 (a new
-   * order at 102 is dearer).
+   * Science 5(1), 1958, 89-96, the first two periods. By hand: 85 alone; 85 + 29 (a new order at
+   * 102 is dearer).
    */
   @ParameterizedTest
   @CsvSource({"1, 85", "2, 114"})

@@ -2,7 +2,9 @@ package io.frostlot.oracle;
 
 import io.frostlot.plan.Policy;
 
-/** The stages in which nothing comes and nobody eats: use-by, throwing away, freezer check, night. */
+/**
+ * The stages in which nothing comes and nobody eats: use-by, throwing away, freezer check, night.
+ */
 final class Larder {
   private final Tiny tiny;
   private final Policy policy;
@@ -76,8 +78,8 @@ final class Larder {
   }
 
   /**
-   * As {@link #check}, after the delivery and before the meals; where something is too full,
-   * some of what was there at the start of the day has been thrown away then, in every way.
+   * As {@link #check}, after the delivery and before the meals; where something is too full, some
+   * of what was there at the start of the day has been thrown away then, in every way.
    */
   Stage checkOrThrow(int day) {
     return (state, trail, next) -> {
@@ -101,8 +103,7 @@ final class Larder {
   /** Holding, cover and the effort of the day are counted; what came can be eaten and thrown. */
   Stage night(int day) {
     return (state, trail, next) -> {
-      long money =
-          state.ordered() ? Amounts.of(policy.charges().deliveryDay()) : 0;
+      long money = state.ordered() ? Amounts.of(policy.charges().deliveryDay()) : 0;
       Cells cells = state.cells();
       if (day < tiny.planned) {
         money += holding * pieces(cells);
@@ -117,8 +118,7 @@ final class Larder {
       }
       Cells recent = state.recent();
       for (int cell = recent.size() - 1; cell >= 0; cell--) {
-        if (day + 1 >= tiny.planned
-            || recent.isHere(cell, day + 1 - policy.safety().coverDays())) {
+        if (day + 1 >= tiny.planned || recent.isHere(cell, day + 1 - policy.safety().coverDays())) {
           recent = recent.minus(cell, recent.count(cell));
         }
       }

@@ -7,8 +7,8 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Policy;
 
 /**
- * The stages in which animals eat: for one demand on one day, every number of meals, by every option,
- * from every freezer.
+ * The stages in which animals eat: for one demand on one day, every number of meals, by every
+ * option, from every freezer.
  */
 final class Meals {
   private final Tiny tiny;
@@ -83,8 +83,7 @@ final class Meals {
       }
     }
 
-    private void take(
-        Option option, int pieces, State state, Score score, Trail trail, int o) {
+    private void take(Option option, int pieces, State state, Score score, Trail trail, int o) {
       if (pieces == 0) {
         serve(state, score, trail, o);
         return;

@@ -64,14 +64,14 @@ final class OracleBoxes {
         contents.add(new ArrayList<>());
       }
       if (place(packs, 0, loads, contents)) {
-        return Optional.of(new Order.Boxes(boxes, contents.stream().map(OracleBoxes::counted).toList()));
+        return Optional.of(
+            new Order.Boxes(boxes, contents.stream().map(OracleBoxes::counted).toList()));
       }
     }
     return Optional.empty();
   }
 
-  private boolean place(
-      List<Pack> packs, int next, List<Load> loads, List<List<Pack>> contents) {
+  private boolean place(List<Pack> packs, int next, List<Load> loads, List<List<Pack>> contents) {
     if (next == packs.size()) {
       return contents.stream().noneMatch(List::isEmpty);
     }

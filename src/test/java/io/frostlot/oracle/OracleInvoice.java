@@ -19,8 +19,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The least that the packs of one order can cost: every set of promotions that may be taken together
- * is tried, and every way of buying packs under its sales.
+ * The least that the packs of one order can cost: every set of promotions that may be taken
+ * together is tried, and every way of buying packs under its sales.
  */
 final class OracleInvoice {
   private final Supplier supplier;
@@ -134,8 +134,7 @@ final class OracleInvoice {
       this.boxes = boxes;
       this.cheapest = cheapest;
       for (Pack row : rows) {
-        ways.add(
-            new OracleLine(supplier, row, packs.get(row), promotions.sales, decimals).ways());
+        ways.add(new OracleLine(supplier, row, packs.get(row), promotions.sales, decimals).ways());
       }
     }
 

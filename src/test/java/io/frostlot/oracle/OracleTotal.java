@@ -82,7 +82,8 @@ record OracleTotal(Supplier supplier, Slot slot, int decimals) {
             + (boxes - 1) * Amounts.of(rate.nextBox()));
     charges.put(
         OrderTerms.Charge.PACKING,
-        Amounts.of(shipping.packing().perOrder()) + boxes * Amounts.of(shipping.packing().perBox()));
+        Amounts.of(shipping.packing().perOrder())
+            + boxes * Amounts.of(shipping.packing().perBox()));
     for (Shipping.Surcharge surcharge : shipping.surcharges()) {
       if (surcharge.shipDates().contains(slot.ships())) {
         charges.merge(

@@ -88,9 +88,7 @@ final class PlanWriter {
   private static boolean mayBeTaken(Lot lot, Move.Taken taken) {
     LocalDate day = taken.day();
     boolean onItsDay = taken.eaten() || lot.origin() instanceof Lot.InHand;
-    return onItsDay
-        ? !lot.latest().isAfter(day)
-        : lot.latest().isBefore(day);
+    return onItsDay ? !lot.latest().isAfter(day) : lot.latest().isBefore(day);
   }
 
   private void draw(Feeding.Draw draw) {

@@ -12,8 +12,10 @@ final class Tiny {
   final World world;
   final List<Item> items;
   final List<Freezer> freezers;
+
   /** First day after the planning days. */
   final int planned;
+
   /** First day after everything. */
   final int end;
 

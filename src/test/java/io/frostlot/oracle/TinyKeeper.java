@@ -21,7 +21,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** A random keeper: one to three animals, one or two freezers, what lies in them and is under way. */
+/**
+ * A random keeper: one to three animals, one or two freezers, what lies in them and is under way.
+ */
 final class TinyKeeper {
   private final Dice dice;
   private final Period planning;

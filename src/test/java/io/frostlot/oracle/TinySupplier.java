@@ -1,7 +1,6 @@
 package io.frostlot.oracle;
 
 import io.frostlot.supply.Boxing;
-import io.frostlot.supply.DateBasis;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
@@ -74,7 +73,9 @@ final class TinySupplier {
     boolean fine = dice.oneIn(4);
     Pack.Availability available =
         new Pack.Availability(
-            dice.has(Feature.PER_DELIVERY) ? dice.between(1, 2) : dice.has(Feature.COVER) ? 3 : Pack.UNLIMITED,
+            dice.has(Feature.PER_DELIVERY)
+                ? dice.between(1, 2)
+                : dice.has(Feature.COVER) ? 3 : Pack.UNLIMITED,
             dice.has(Feature.IN_TOTAL) ? dice.between(1, 2) : Pack.UNLIMITED,
             dice.oneIn(2) ? Period.ALWAYS : dice.days(3));
     return new Pack(
@@ -133,7 +134,9 @@ final class TinySupplier {
   private Shipping shipping() {
     return new Shipping(
         new Shipping.Rate(
-            dice.oneIn(2) ? dice.cents(20, 150) : Money.ZERO, dice.cents(20, 250), dice.cents(20, 250)),
+            dice.oneIn(2) ? dice.cents(20, 150) : Money.ZERO,
+            dice.cents(20, 250),
+            dice.cents(20, 250)),
         dice.has(Feature.PACKING)
             ? new Shipping.Packing(dice.cents(0, 80), dice.cents(0, 80))
             : Shipping.Packing.FREE,

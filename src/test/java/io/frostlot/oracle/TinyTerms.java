@@ -55,8 +55,8 @@ final class TinyTerms {
   private Sale.Terms terms(Pack pack) {
     return switch (dice.between(0, 2)) {
       case 0 -> new Sale.PercentOff(percent(10, 60));
-      case 1 -> new Sale.PriceOf(
-          pack.price().times(BigDecimal.valueOf(dice.between(50, 95), 2), 2));
+      case 1 ->
+          new Sale.PriceOf(pack.price().times(BigDecimal.valueOf(dice.between(50, 95), 2), 2));
       default -> {
         int take = dice.between(2, 3);
         yield new Sale.TakeAndPay(take, dice.between(1, take - 1));

@@ -49,16 +49,16 @@ public final class TinyWorlds {
     return withFewSlots(
         dice,
         World.of(
-        new Scenario(
-            "seed " + seed + " " + dice.features(),
-            planning,
-            Currency.getInstance(
-                dice.has(Feature.OTHER_CURRENCY) ? dice.oneOf("JPY", "KWD") : "EUR"),
-            keeper.collection(),
-            keeper.larder(),
-            suppliers,
-            dice.oneIn(10) ? List.of(dice.days(0)) : List.of(),
-            policy(dice))));
+            new Scenario(
+                "seed " + seed + " " + dice.features(),
+                planning,
+                Currency.getInstance(
+                    dice.has(Feature.OTHER_CURRENCY) ? dice.oneOf("JPY", "KWD") : "EUR"),
+                keeper.collection(),
+                keeper.larder(),
+                suppliers,
+                dice.oneIn(10) ? List.of(dice.days(0)) : List.of(),
+                policy(dice))));
   }
 
   private static World withFewSlots(Dice dice, World world) {

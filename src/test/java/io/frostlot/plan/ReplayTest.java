@@ -68,7 +68,14 @@ class ReplayTest {
 
   private static Lot moved(Lot lot, String freezer, LocalDate useBy) {
     return new Lot(
-        lot.id(), lot.item(), lot.pieces(), freezer, lot.earliest(), lot.latest(), useBy, lot.origin());
+        lot.id(),
+        lot.item(),
+        lot.pieces(),
+        freezer,
+        lot.earliest(),
+        lot.latest(),
+        useBy,
+        lot.origin());
   }
 
   @Test
@@ -100,19 +107,31 @@ class ReplayTest {
         .contains(
             "2031-01-06: 18 pieces of hillside/Adult mouse that came are in no lot (InHand[stockLot=A1]).");
     assertThat(withLots(without(plan.lots(), 1)))
-        .singleElement().asString().startsWith("2031-01-06: 4 pieces of hillside/Hopper");
+        .singleElement()
+        .asString()
+        .startsWith("2031-01-06: 4 pieces of hillside/Hopper");
     assertThat(withLots(without(plan.lots(), 4)))
-        .singleElement().asString().startsWith("2031-02-10: 2 pieces of corner/Mouse");
+        .singleElement()
+        .asString()
+        .startsWith("2031-02-10: 2 pieces of corner/Mouse");
     assertThat(withLots(with(plan.lots(), plan.lots().get(4)))).hasSize(2);
   }
 
   @Test
   void a_lot_may_be_split_over_freezers() {
     Lot all = plan.lots().get(4);
-    Lot one = new Lot("O3", all.item(), 1, "Chest", all.earliest(), all.latest(), all.useBy(), all.origin());
+    Lot one =
+        new Lot(
+            "O3", all.item(), 1, "Chest", all.earliest(), all.latest(), all.useBy(), all.origin());
     Lot other =
         new Lot(
-            "O4", all.item(), 1, "Kitchen", all.earliest(), all.latest(), all.earliest().plusDays(90),
+            "O4",
+            all.item(),
+            1,
+            "Kitchen",
+            all.earliest(),
+            all.latest(),
+            all.earliest().plusDays(90),
             all.origin());
     assertThat(withLots(with(changed(plan.lots(), 4, lot -> one), other))).isEmpty();
   }
@@ -124,7 +143,9 @@ class ReplayTest {
     assertThat(withLot(4, lot -> moved(lot, "Kitchen", lot.useBy())))
         .containsExactly("2031-02-10: lot O3 is to be used by 2031-05-11, not 2031-08-10.");
     assertThat(withLot(0, lot -> moved(lot, "Kitchen", lot.useBy().plusDays(1))))
-        .singleElement().asString().startsWith("2030-12-01: lot A1 is not as it lies there");
+        .singleElement()
+        .asString()
+        .startsWith("2030-12-01: lot A1 is not as it lies there");
     assertThat(withLot(4, lot -> moved(lot, "Cellar", lot.useBy())))
         .containsExactly("2031-02-10: lot O3 lies in a freezer that there is not, Cellar.");
   }
@@ -132,15 +153,15 @@ class ReplayTest {
   @Test
   void nothing_is_eaten_before_its_latest_arrival_or_after_its_use_by() {
     // the hoppers of the first order come on the 15th or the 16th, the first is eaten on the 16th
-    assertThat(
-            withFeeding(
-                1,
-                f -> new Feeding(f.mealId(), day("01-15"), f.option(), 1, f.draws())))
-        .contains("2031-01-15: eaten by Bark 2031-01-16: 1 pieces of lot O2, of which 0 are there.");
+    assertThat(withFeeding(1, f -> new Feeding(f.mealId(), day("01-15"), f.option(), 1, f.draws())))
+        .contains(
+            "2031-01-15: eaten by Bark 2031-01-16: 1 pieces of lot O2, of which 0 are there.");
     assertThat(
             withFeeding(
                 plan.feedings().size() - 1,
-                f -> new Feeding(f.mealId(), f.day(), f.option(), 1, List.of(new Feeding.Draw("A1", 1)))))
+                f ->
+                    new Feeding(
+                        f.mealId(), f.day(), f.option(), 1, List.of(new Feeding.Draw("A1", 1)))))
         .containsExactly(
             "2031-03-28: eaten by Amber 2031-03-28: 1 pieces of lot A1, of which 0 are there.");
   }
@@ -160,19 +181,26 @@ class ReplayTest {
     Option two = new Option(HandmadeRoom.ADULT, 2);
     assertThat(
             withFeeding(
-                0, f -> new Feeding(f.mealId(), f.day(), two, 1, List.of(new Feeding.Draw("A1", 2)))))
-        .singleElement().asString().startsWith("2031-01-11: Amber 2031-01-10 is served by what would not do");
+                0,
+                f -> new Feeding(f.mealId(), f.day(), two, 1, List.of(new Feeding.Draw("A1", 2)))))
+        .singleElement()
+        .asString()
+        .startsWith("2031-01-11: Amber 2031-01-10 is served by what would not do");
     assertThat(withFeeding(0, f -> new Feeding(f.mealId(), day("01-14"), f.option(), 1, f.draws())))
         .containsExactly("2031-01-14: Amber 2031-01-10 is served outside its days.");
     assertThat(
             withFeeding(
                 0,
-                f -> new Feeding(f.mealId(), f.day(), f.option(), 2, List.of(new Feeding.Draw("A1", 2)))))
+                f ->
+                    new Feeding(
+                        f.mealId(), f.day(), f.option(), 2, List.of(new Feeding.Draw("A1", 2)))))
         .containsExactly("2031-01-11: Amber 2031-01-10 is served 2 times, it is 1 meals.");
     assertThat(
             withFeeding(
                 0,
-                f -> new Feeding(f.mealId(), f.day(), f.option(), 1, List.of(new Feeding.Draw("A1", 2)))))
+                f ->
+                    new Feeding(
+                        f.mealId(), f.day(), f.option(), 1, List.of(new Feeding.Draw("A1", 2)))))
         .containsExactly("2031-01-11: Amber 2031-01-10 takes 2 pieces instead of 1.");
     assertThat(withFeeding(0, f -> new Feeding("Cole", f.day(), f.option(), 1, f.draws())))
         .containsExactly("2031-01-11: Cole is no meal.");
@@ -187,7 +215,8 @@ class ReplayTest {
     Order second = new Order(sooner, List.of(), first.promotions(), first.boxes());
     assertThat(
             breaches(
-                new Plan(with(plan.orders(), second), plan.lots(), plan.feedings(), plan.discards())))
+                new Plan(
+                    with(plan.orders(), second), plan.lots(), plan.feedings(), plan.discards())))
         .containsExactlyInAnyOrder(
             "2031-01-12: hillside has no such delivery.",
             "2031-01-12: a second order from hillside.");
@@ -197,7 +226,9 @@ class ReplayTest {
   void a_freezer_is_checked_when_something_comes() {
     // on 10 February (25 + n) x 46,667 + (4 + 47) x 22,222 + 2 x 48,889: n = 12 takes 2.957779 l
     assertThat(withLot(2, lot -> bigger(lot, 12)))
-        .singleElement().asString().contains("12 pieces of hillside/Adult mouse more than came");
+        .singleElement()
+        .asString()
+        .contains("12 pieces of hillside/Adult mouse more than came");
     assertThat(withLot(2, lot -> bigger(lot, 13)))
         .hasSize(2)
         .contains("2031-02-10: 3.004446 l in freezer Chest, which holds 3 l.");

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The engine held to trying everything, on random tiny worlds; {@code -Dfrostlot.worlds=500} asks for
- * more of them.
+ * The engine held to trying everything, on random tiny worlds; {@code -Dfrostlot.worlds=500} asks
+ * for more of them.
  */
 class EngineEqualsExhaustiveTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 60);

@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 
-/** Solves the program of a tiny world in the plainest way: everything whole, one level after another. */
+/**
+ * Solves the program of a tiny world in the plainest way: everything whole, one level after
+ * another.
+ */
 final class LevelByLevel {
   private static final double SLACK = 1e-6;
   private static final double HALF_UNIT = 0.0005;
@@ -40,8 +43,8 @@ final class LevelByLevel {
   }
 
   /**
-   * May the program of longer steps be as good as a standing, as a relaxation must? Cover is not asked
-   * for there.
+   * May the program of longer steps be as good as a standing, as a relaxation must? Cover is not
+   * asked for there.
    *
    * @param step days that are taken for one
    */

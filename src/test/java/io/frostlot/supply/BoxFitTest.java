@@ -53,8 +53,7 @@ class BoxFitTest {
   @Property(tries = 300)
   void equals_exhaustive_packing(
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 1, max = 999) Integer> seeds) {
-    Boxing.Limits limits =
-        new Boxing.Limits(Grams.of(10.0), Litres.of(new BigDecimal("10")), 10);
+    Boxing.Limits limits = new Boxing.Limits(Grams.of(10.0), Litres.of(new BigDecimal("10")), 10);
     Map<Pack, Integer> packs = new LinkedHashMap<>();
     for (int i = 0; i < seeds.size(); i++) {
       int seed = seeds.get(i);
