@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The sample folder that can be read, and copies of it to be spoilt. */
-final class Samples {
+public final class Samples {
   private Samples() {}
 
   static Path folder(String name) {
@@ -32,7 +32,7 @@ final class Samples {
   }
 
   /** Copies a folder over another; files of the same name are replaced. */
-  static void copy(Path from, Path to) {
+  public static void copy(Path from, Path to) {
     try {
       for (Path file : files(from)) {
         Path target = to.resolve(from.relativize(file).toString());
