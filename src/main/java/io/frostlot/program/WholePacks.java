@@ -181,7 +181,13 @@ final class WholePacks implements Rule {
   private void judge(Order order, Boxing boxing, Books books) {
     String where = "order of " + order.slot().ordered();
     Map<Pack, Integer> counts = new LinkedHashMap<>();
-    order.lines().forEach(line -> counts.put(line.pack(), line.packs()));
+    for (Order.Line line : order.lines()) {
+      counts.merge(line.pack(), line.packs(), Integer::sum);
+      if (!BoxFit.fits(line.pack(), boxing.limits())) {
+        books.breach(id(), where, line.pack().id(), "a pack that fits into a box");
+        return;
+      }
+    }
     int least = BoxFit.pack(counts, boxing.limits()).size();
     if (order.boxes().count() != least || least > boxing.mostBoxes()) {
       books.breach(
