@@ -108,8 +108,8 @@ class HouseTest {
     below.put("storage", List.of("units", "supply"));
     below.put("forecast", List.of("units", "keeping", "supply", "storage"));
     below.put("plan", List.of("units", "keeping", "supply", "storage", "forecast"));
-    for (String oneOfThree : List.of("program", "report", "files")) {
-      below.put(oneOfThree, and(below, "plan"));
+    for (String besides : List.of("program", "sharing", "report", "files")) {
+      below.put(besides, and(below, "plan"));
     }
     below.put("app", List.copyOf(below.keySet()));
     below.put("cli", List.copyOf(below.keySet()));
