@@ -48,4 +48,9 @@ public record Scenario(
       placed = placed.stream().sorted((a, b) -> a.id().compareTo(b.id())).toList();
     }
   }
+
+  /** The same with other freezers and what lies in them. */
+  public Scenario withLarder(Larder other) {
+    return new Scenario(name, planning, currency, collection, other, suppliers, away, policy);
+  }
 }

@@ -129,4 +129,9 @@ public record World(
   public World withSlots(List<Slot> some) {
     return new World(scenario, demands, some, items);
   }
+
+  /** The same world with other freezers and what lies in them; items stay. */
+  public World withLarder(Scenario.Larder larder) {
+    return new World(scenario.withLarder(larder), demands, slots, items);
+  }
 }

@@ -19,6 +19,7 @@ import java.util.function.LongSupplier;
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
   private static final int FEW_COLUMNS = 5000;
+  private static final int NODES_IN_ROUND = 100;
   private static final int FEW_SLOTS = 60;
   private final World world;
   private final Best best;
@@ -64,26 +65,26 @@ final class Bounding implements Runnable {
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
       held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
-    Linear money = model.objective(Level.MONEY);
     List<Model.Row> rows = heldRows(model);
-    double least =
-        Relaxation.minimise(model, money, rows, millisLeft.getAsLong())
-            .map(Relaxation.End::bound)
-            .orElse(Double.NEGATIVE_INFINITY);
     held.put(Level.SHORTFALL, reached(Level.SHORTFALL, 0) ? 0 : shortfall(budget(2)));
-    best.prove(held, least);
-    for (int part = rounds.isPresent() ? 1 : 3; part >= 1 && millisLeft.getAsLong() > 0; part--) {
-      double[] hint =
-          best.plan()
-              .map(plan -> Attempt.pointOf(weeks.program(), plan, weeks::merged, money, budget(1)))
-              .orElse(new double[0]);
-      Scip.End end =
-          Scip.minimise(model, new Scip.Task(money, rows, true, new double[0], hint, budget(part)));
-      best.prove(held, end.bound());
-      if (end.finished()) {
-        return;
-      }
+    Counts counts = new Counts(weeks.program());
+    try (Simplex simplex =
+        new Simplex(model, model.objective(Level.MONEY), rows, () -> budget(1).milliseconds())) {
+      int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
+      new Counting(simplex, counts, this::cutoff)
+          .run(nodes, () -> best.isProven() || millisLeft.getAsLong() < 1, this::rise);
     }
+  }
+
+  private void rise(double bound) {
+    best.prove(held, bound);
+  }
+
+  /** Nothing is lost by leaving out what is no better than the plan in hand. */
+  private double cutoff() {
+    return reached(Level.SHORTFALL, held.get(Level.SHORTFALL))
+        ? best.plan().orElseThrow().standing().money().toDouble() - best.halfUnit()
+        : Double.POSITIVE_INFINITY;
   }
 
   /** Where every meal is demanded there may be no plan: first by weeks, then exactly. */

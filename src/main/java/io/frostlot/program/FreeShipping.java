@@ -51,7 +51,8 @@ final class FreeShipping implements Rule {
     for (OrderDecisions order : program.decisions().orders().values()) {
       Map<OrderTerms.Charge, Linear> on = new EnumMap<>(OrderTerms.Charge.class);
       for (OrderTerms.FreeShipping free : holding(order.supplier(), order.slot())) {
-        Var reached = program.model().yesNo();
+        int at = order.supplier().terms().freeShipping().indexOf(free);
+        Var reached = order.choice(id() + " " + at, program.model());
         program.model().atMost(id(), Linear.of(reached).plus(-1, order.open()), 0);
         Linear surplus = order.sums().value(free.threshold().base());
         program

@@ -21,6 +21,7 @@ final class OrderDecisions {
   private final Var open;
   private final Map<Pack, PackDecision> packs = new LinkedHashMap<>();
   private final Map<String, Var> promotions = new LinkedHashMap<>();
+  private final Map<String, Var> choices = new LinkedHashMap<>();
   private final OrderSums sums = new OrderSums();
   private final Var boxes;
   private final Map<Pack, SortedMap<String, Linear>> underSale = new LinkedHashMap<>();
@@ -60,6 +61,17 @@ final class OrderDecisions {
   /** Is a promotion taken by this order? Created when first asked for. */
   Var promotion(String id, Model model) {
     return promotions.computeIfAbsent(id, k -> model.yesNo());
+  }
+
+  /** A yes or no of a rule about this order, under a key that is the same in every order. */
+  Var choice(String key, Model model) {
+    Var choice = model.yesNo();
+    choices.put(key, choice);
+    return choice;
+  }
+
+  Map<String, Var> choices() {
+    return choices;
   }
 
   /** Records packs of a row bought under a sale. */

@@ -13,9 +13,11 @@ import java.util.List;
 /**
  * A discount on the value of an order: of the tiers reached the highest counts.
  *
- * <p>For discount d and tier t: sum over t of on(t) = taken(d); value &gt;= from(t) on(t); value
- * &lt; from(t+1) where on(t). Discount = percent(t) x value on its base, half-up to the minor unit,
- * plus amount(t), at most the goods.
+ * <p>For discount d and tier t: sum over t of on(t) = taken(d). The value on its base is split into
+ * what each tier counts and what none counts: value = counted + sum over t of counted(t), from(t)
+ * on(t) &lt;= counted(t) &lt;= (from(t+1) less a minor unit) on(t), counted &lt;= most (1 - taken);
+ * this is the convex hull of the choice. Discount = percent(t) x counted(t), half-up to the minor
+ * unit, plus amount(t), at most the goods.
  */
 final class OrderDiscounts implements Rule {
   private static final int EXACT_DECIMALS = 10;
@@ -45,13 +47,7 @@ final class OrderDiscounts implements Rule {
     for (OrderDecisions order : program.decisions().orders().values()) {
       Linear sum = new Linear();
       for (OrderTerms.Discount discount : order.supplier().discountsOn(order.slot())) {
-        Linear on = new Linear().plus(-1, order.promotion(discount.id(), program.model()));
-        for (int t = 0; t < discount.tiers().size(); t++) {
-          Var reached = program.model().yesNo();
-          on.plus(1, reached);
-          sum.plus(tier(order, new Step(discount, t, reached), program));
-        }
-        program.model().equal(id(), on, 0);
+        sum.plus(discount(order, discount, program));
       }
       if (!sum.hasNoTerms()) {
         Linear off = mayPassGoods(order) ? capped(order, sum, program) : sum;
@@ -89,36 +85,35 @@ final class OrderDiscounts implements Rule {
     return off;
   }
 
-  private record Step(OrderTerms.Discount discount, int tier, Var reached) {
-    OrderTerms.Tier terms() {
-      return discount.tiers().get(tier);
-    }
-  }
-
-  /** What one tier takes off; zero where it is not the one that counts. */
-  private Linear tier(OrderDecisions order, Step step, Program program) {
-    Linear value = order.sums().value(step.discount().base());
-    double most = Math.max(0, program.most(value));
+  /** What one discount takes off; zero where it is not taken. */
+  private Linear discount(OrderDecisions order, OrderTerms.Discount discount, Program program) {
     Model model = program.model();
-    model.atLeast(id(), value.copy().plus(-step.terms().from().toDouble(), step.reached()), 0);
-    List<OrderTerms.Tier> tiers = step.discount().tiers();
-    if (step.tier() + 1 < tiers.size()) {
-      double below = lastBelow(tiers.get(step.tier() + 1).from());
-      model.atMost(
-          id(),
-          value.copy().plus(Math.max(0, most - below), step.reached()),
-          Math.max(most, below));
-    }
-    Linear off = new Linear().plus(step.terms().amount().toDouble(), step.reached());
-    if (!step.terms().percent().isZero()) {
+    Linear value = order.sums().value(discount.base());
+    double most = Math.max(0, program.most(value));
+    Var taken = order.promotion(discount.id(), model);
+    Linear on = new Linear().plus(-1, taken);
+    Var uncounted = model.real(0, most);
+    Linear rest = value.plus(-1, uncounted);
+    model.atMost(id(), Linear.of(uncounted).plus(most, taken), most);
+    Linear off = new Linear();
+    List<OrderTerms.Tier> tiers = discount.tiers();
+    for (int t = 0; t < tiers.size(); t++) {
+      OrderTerms.Tier tier = tiers.get(t);
+      double end = t + 1 < tiers.size() ? lastBelow(tiers.get(t + 1).from()) : most;
+      Var reached = order.choice(discount.id() + " tier " + t, model);
       Var counted = model.real(0, most);
-      model.atMost(id(), Linear.of(counted).plus(-most, step.reached()), 0);
-      model.atMost(id(), Linear.of(counted).minus(value), 0);
-      model.atLeast(id(), Linear.of(counted).minus(value).plus(-most, step.reached()), -most);
-      off.plus(
-          new Rounding(program, world.decimals())
-              .percentOf(step.terms().percent(), Linear.of(counted), id()));
+      on.plus(1, reached);
+      rest.plus(-1, counted);
+      model.atMost(id(), Linear.of(counted).plus(-Math.min(end, most), reached), 0);
+      model.atLeast(id(), Linear.of(counted).plus(-tier.from().toDouble(), reached), 0);
+      off.plus(tier.amount().toDouble(), reached);
+      if (!tier.percent().isZero()) {
+        Rounding rounding = new Rounding(program, world.decimals());
+        off.plus(rounding.percentOf(tier.percent(), Linear.of(counted), id()));
+      }
     }
+    model.equal(id(), on, 0);
+    model.equal(id(), rest, 0);
     return off;
   }
 

@@ -1,50 +1,101 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
 import io.frostlot.units.Period;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * A relaxation of the world by weeks, for a bound on a large room: days of one week are taken for
- * one day, the deliveries of a shop in one week for one delivery.
+ * A relaxation of the world by weeks, for a bound on a large room: the days of one week, of two or
+ * of four, are taken for one day, the deliveries of a shop in that time for one delivery.
  *
  * <p>Each of these only allows more: a delivery may serve every meal of its week, a piece lasts to
  * the end of its last week, freezers are checked after the meals of a week (whatever fitted on each
  * delivery day fits then), cover is not asked for, a week counts one night of holding; and a shop
  * without limits and promotions that is visited once a week costs no more than one visited on
- * several days. So the least money of the relaxation is a bound for the world.
+ * several days. The freezers that are in use are taken for one that has their room and the longest
+ * of their lives. So the least money of the relaxation is a bound for the world.
  */
 final class Weeks {
-  private static final int DAYS = 7;
-  private final World world;
-  private final Map<Slot, Slot> merged = new HashMap<>();
+  private static final int[] STEPS = {7, 14, 28};
+  private static final int MOST_COLUMNS = 11_000;
   private final Program program;
 
   private record Visit(String supplier, int week) {}
 
+  /** By weeks, or by longer steps where that would be too large a program to solve often. */
   Weeks(World world) {
-    this.world = world;
-    Timeline timeline = new Timeline(world, DAYS);
-    Map<Visit, Slot> visits = new HashMap<>();
+    World pooled = pooled(world);
+    Program found = of(pooled, STEPS[0]);
+    for (int i = 1; i < STEPS.length && isLarge(found); i++) {
+      found = of(pooled, STEPS[i]);
+    }
+    program = found;
+    new CoverRows(program).add();
+  }
+
+  private static boolean isLarge(Program program) {
+    return program.model().columns().size() > MOST_COLUMNS;
+  }
+
+  private static Program of(World world, int days) {
+    Timeline timeline = new Timeline(world, days);
+    Set<Visit> visits = new HashSet<>();
     List<Slot> slots = new ArrayList<>();
     for (Slot slot : world.slots()) {
       Visit visit = new Visit(slot.supplier(), timeline.at(slot.arrivesEarliest()));
-      Slot same =
-          isPlainShop(world.supplier(slot.supplier())) ? visits.putIfAbsent(visit, slot) : null;
-      merged.put(slot, same == null ? slot : same);
-      if (same == null) {
+      if (!isPlainShop(world.supplier(slot.supplier())) || visits.add(visit)) {
         slots.add(slot);
       }
     }
-    program = Rules.program(world.withSlots(slots), DAYS);
-    new CoverRows(program).add();
+    return Rules.program(world.withSlots(slots), days);
+  }
+
+  private static World pooled(World world) {
+    List<Freezer> inUse =
+        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    if (inUse.size() < 2) {
+      return world;
+    }
+    Freezer pool = pool(inUse);
+    Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
+    Scenario.Larder larder = world.scenario().larder();
+    List<Freezer> freezers = new ArrayList<>(List.of(pool));
+    larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
+    return world.withLarder(
+        new Scenario.Larder(
+            freezers,
+            larder.stock().stream()
+                .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
+                .toList(),
+            larder.placed()));
+  }
+
+  private static Freezer pool(List<Freezer> inUse) {
+    long microlitres = inUse.stream().mapToLong(f -> f.usable().microlitres()).sum();
+    List<Freezer.Life> lives = inUse.stream().map(Freezer::life).toList();
+    int smallDays = lives.stream().mapToInt(Freezer.Life::smallDays).max().orElseThrow();
+    int days = lives.stream().mapToInt(Freezer.Life::days).max().orElseThrow();
+    Grams smallBelow =
+        lives.stream().map(Freezer.Life::smallBelow).min(Comparator.naturalOrder()).orElseThrow();
+    return new Freezer(
+        inUse.get(0).name(),
+        new Litres(microlitres),
+        inUse.get(0).kind(),
+        new Freezer.Life(Math.max(days, smallDays), smallBelow, smallDays),
+        true);
   }
 
   private static boolean isPlainShop(Supplier supplier) {
@@ -59,14 +110,5 @@ final class Weeks {
 
   Program program() {
     return program;
-  }
-
-  World world() {
-    return world;
-  }
-
-  /** The slot that stands for a slot of the world. */
-  Slot merged(Slot slot) {
-    return merged.getOrDefault(slot, slot);
   }
 }

@@ -19,4 +19,9 @@ public record StockLot(
       throw new IllegalArgumentException("lot " + id + ": " + pieces + " pieces, use by " + useBy);
     }
   }
+
+  /** The same lot in another freezer, its use-by as it is. */
+  public StockLot in(Freezer other) {
+    return new StockLot(id, item, pieces, other.name(), arrived, useBy);
+  }
 }

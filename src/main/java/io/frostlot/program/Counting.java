@@ -1,0 +1,95 @@
+package io.frostlot.program;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
+import java.util.function.DoubleSupplier;
+
+/**
+ * Branch and bound on {@link Counts}, best bound first: a bound of the money that keeps rising.
+ * Each node is one linear program, solved from the basis of the one before.
+ */
+final class Counting {
+  private final Simplex simplex;
+  private final Counts counts;
+  private final DoubleSupplier cutoff;
+  private final PriorityQueue<Node> open =
+      new PriorityQueue<>(
+          Comparator.comparingDouble(Node::bound)
+              .thenComparing(node -> -node.changes().size())
+              .thenComparingLong(Node::number));
+  private double settled = Double.POSITIVE_INFINITY;
+  private long numbered;
+
+  /** Bounds of one column. */
+  private record Change(Var column, double least, double most) {}
+
+  private record Node(double bound, List<Change> changes, long number) {}
+
+  /**
+   * A tree of which nothing is searched yet.
+   *
+   * @param cutoff nodes that cannot come below it are of no use
+   */
+  Counting(Simplex simplex, Counts counts, DoubleSupplier cutoff) {
+    this.simplex = simplex;
+    this.counts = counts;
+    this.cutoff = cutoff;
+    open.add(new Node(Double.NEGATIVE_INFINITY, List.of(), numbered++));
+  }
+
+  /**
+   * Searches until nothing is left or it is told to stop.
+   *
+   * @param most nodes
+   * @param risen told the bound after every node
+   */
+  void run(int most, BooleanSupplier stop, DoubleConsumer risen) {
+    for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
+      Node node = open.poll();
+      if (node.bound() < cutoff.getAsDouble()) {
+        branch(node);
+      }
+      risen.accept(bound());
+    }
+  }
+
+  /** Nothing is below it. */
+  private double bound() {
+    double least = open.isEmpty() ? cutoff.getAsDouble() : open.peek().bound();
+    return Math.min(settled, least);
+  }
+
+  private void branch(Node node) {
+    simplex.reset();
+    node.changes().forEach(change -> simplex.bound(change.column(), change.least(), change.most()));
+    Simplex.End end = simplex.solve();
+    if (end.isImpossible()) {
+      return;
+    }
+    double bound = Math.max(node.bound(), end.bound());
+    if (bound >= cutoff.getAsDouble()) {
+      return;
+    }
+    Optional<Var> column =
+        end.point().length == 0 ? Optional.empty() : counts.furthestFromWhole(end.point());
+    if (column.isEmpty()) {
+      settled = Math.min(settled, bound);
+      return;
+    }
+    double below = Math.floor(end.point()[column.get().index()]);
+    Simplex.Bounds now = simplex.bounds(column.get());
+    add(node, bound, new Change(column.get(), now.least(), below));
+    add(node, bound, new Change(column.get(), below + 1, now.most()));
+  }
+
+  private void add(Node parent, double bound, Change change) {
+    List<Change> changes = new ArrayList<>(parent.changes());
+    changes.add(change);
+    open.add(new Node(bound, List.copyOf(changes), numbered++));
+  }
+}
