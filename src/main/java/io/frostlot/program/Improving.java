@@ -1,29 +1,36 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
-import java.util.Iterator;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedSet;
 import java.util.function.LongSupplier;
 
 /**
- * Finds plans: solves the program of one part of the world's slots after another, each begun with
- * the best plan so far and asked for something better. A plan of a part is a plan of the whole.
+ * Finds plans: solves the program of one set of deliveries after another (see {@link OrderSets}),
+ * the most promising next. A plan of a part of the world's deliveries is a plan of the whole.
  */
 final class Improving implements Runnable {
   private static final long FIRST_MILLIS = 2500;
-  private static final long ROUND_MILLIS = 4000;
+  private static final long ROUND_MILLIS = 6000;
   private static final long LONG_MILLIS = 600_000;
+  private static final int NEIGHBOURS = 12;
+  private static final int MOST_LOOKS = 4;
   private final World world;
+  private final World pool;
   private final Best best;
   private final Judging judging;
   private final Weights weights;
-  private final Neighbourhoods neighbourhoods;
+  private final Beginnings beginnings;
+  private final OrderSets sets;
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
 
@@ -32,30 +39,48 @@ final class Improving implements Runnable {
     this.best = best;
     this.millisLeft = millisLeft;
     this.rounds = rounds;
+    pool = Pool.of(world);
     judging = new Judging(world);
     weights = Weights.of(world);
-    neighbourhoods = new Neighbourhoods(world);
+    beginnings = new Beginnings(world);
+    sets = new OrderSets(world, this::relaxed);
   }
 
   @Override
   public void run() {
-    int most = rounds.orElse(Integer.MAX_VALUE);
-    boolean large = neighbourhoods.isLarge();
-    Iterator<List<Slot>> beginnings = neighbourhoods.beginnings().iterator();
-    for (int round = 0; round < most && millisLeft.getAsLong() > 0 && !best.isProven(); round++) {
-      Optional<Answer.Judged> before = best.plan();
-      if (large && beginnings.hasNext()) {
-        begin(world.withSlots(beginnings.next()));
-      } else {
-        List<Slot> part =
-            large && before.isPresent() ? neighbourhoods.around(before.get()) : world.slots();
-        boolean finished = search(world.withSlots(part), before);
-        neighbourhoods.learn(finished);
-        if (!large && finished) {
-          return;
-        }
+    if (!beginnings.areParts()) {
+      wholeWorld();
+      return;
+    }
+    for (List<Slot> part : beginnings.parts()) {
+      if (goesOn()) {
+        begin(world.withSlots(part));
       }
     }
+    int most = rounds.orElse(Integer.MAX_VALUE);
+    for (int round = 0; round < most && goesOn(); round++) {
+      int looks = 0;
+      while (goesOn() && sets.expand(NEIGHBOURS) && looks < MOST_LOOKS) {
+        looks++;
+      }
+      sets.nextToSolve(value()).ifPresent(this::solve);
+    }
+  }
+
+  private boolean goesOn() {
+    return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
+  }
+
+  private void wholeWorld() {
+    int most = rounds.orElse(Integer.MAX_VALUE);
+    boolean finished = false;
+    for (int round = 0; round < most && !finished && goesOn(); round++) {
+      finished = search(world, best.plan()).finished();
+    }
+  }
+
+  private double value() {
+    return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
   private void begin(World part) {
@@ -63,7 +88,13 @@ final class Improving implements Runnable {
     Attempt attempt = new Attempt(part.withSlots(List.copyOf(packs.keySet())), judging);
     attempt
         .propose(weights.objective(attempt.program().model()), packs, budget(FIRST_MILLIS))
-        .ifPresent(best::offer);
+        .ifPresent(this::offer);
+    sets.look(packs.keySet());
+  }
+
+  private void offer(Answer.Judged plan) {
+    best.offer(plan);
+    sets.look(plan.plan().orders().stream().map(Order::slot).toList());
   }
 
   private Scip.Budget budget(long slice) {
@@ -71,21 +102,41 @@ final class Improving implements Runnable {
     return new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty());
   }
 
-  private boolean search(World part, Optional<Answer.Judged> before) {
+  /** The least that a set may come to when each of its orders is placed and freezers are one. */
+  private double relaxed(Collection<Slot> slots) {
+    Program program = Rules.program(pool.withSlots(slots.stream().sorted().toList()));
+    new CoverRows(program).add();
+    List<Model.Row> placed = new ArrayList<>();
+    program
+        .decisions()
+        .orders()
+        .values()
+        .forEach(order -> placed.add(Model.extra(1, Linear.of(order.open()), 1)));
+    Model model = program.model();
+    return Relaxation.minimise(
+            model, weights.objective(model), placed, budget(ROUND_MILLIS).milliseconds())
+        .map(Relaxation.End::bound)
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private void solve(SortedSet<Slot> slots) {
+    Attempt.Result result = search(world.withSlots(List.copyOf(slots)), Optional.empty());
+    sets.solved(
+        slots,
+        result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY));
+  }
+
+  private Attempt.Result search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
     Linear objective = weights.objective(attempt.program().model());
+    double[] hint =
+        before
+            .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
+            .orElse(new double[0]);
     Attempt.Result result =
         attempt.minimise(
-            new Scip.Task(
-                objective,
-                List.of(),
-                true,
-                new double[0],
-                before
-                    .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
-                    .orElse(new double[0]),
-                budget(ROUND_MILLIS)));
-    result.plan().ifPresent(best::offer);
-    return result.finished();
+            new Scip.Task(objective, List.of(), true, new double[0], hint, budget(ROUND_MILLIS)));
+    result.plan().ifPresent(this::offer);
+    return result;
   }
 }

@@ -1,21 +1,15 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import io.frostlot.units.Grams;
-import io.frostlot.units.Litres;
 import io.frostlot.units.Period;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A relaxation of the world by weeks, for a bound on a large room: the days of one week, of two or
@@ -37,7 +31,7 @@ final class Weeks {
 
   /** By weeks, or by longer steps where that would be too large a program to solve often. */
   Weeks(World world) {
-    World pooled = pooled(world);
+    World pooled = Pool.of(world);
     Program found = of(pooled, STEPS[0]);
     for (int i = 1; i < STEPS.length && isLarge(found); i++) {
       found = of(pooled, STEPS[i]);
@@ -61,41 +55,6 @@ final class Weeks {
       }
     }
     return Rules.program(world.withSlots(slots), days);
-  }
-
-  private static World pooled(World world) {
-    List<Freezer> inUse =
-        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
-    if (inUse.size() < 2) {
-      return world;
-    }
-    Freezer pool = pool(inUse);
-    Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
-    Scenario.Larder larder = world.scenario().larder();
-    List<Freezer> freezers = new ArrayList<>(List.of(pool));
-    larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
-    return world.withLarder(
-        new Scenario.Larder(
-            freezers,
-            larder.stock().stream()
-                .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
-                .toList(),
-            larder.placed()));
-  }
-
-  private static Freezer pool(List<Freezer> inUse) {
-    long microlitres = inUse.stream().mapToLong(f -> f.usable().microlitres()).sum();
-    List<Freezer.Life> lives = inUse.stream().map(Freezer::life).toList();
-    int smallDays = lives.stream().mapToInt(Freezer.Life::smallDays).max().orElseThrow();
-    int days = lives.stream().mapToInt(Freezer.Life::days).max().orElseThrow();
-    Grams smallBelow =
-        lives.stream().map(Freezer.Life::smallBelow).min(Comparator.naturalOrder()).orElseThrow();
-    return new Freezer(
-        inUse.get(0).name(),
-        new Litres(microlitres),
-        inUse.get(0).kind(),
-        new Freezer.Life(Math.max(days, smallDays), smallBelow, smallDays),
-        true);
   }
 
   private static boolean isPlainShop(Supplier supplier) {

@@ -1,0 +1,56 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Scenario;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * A relaxation: all freezers in use are taken for one that has their room and the longest of their
+ * lives.
+ */
+final class Pool {
+  private Pool() {}
+
+  /** The world with one freezer in place of all that are in use. */
+  static World of(World world) {
+    List<Freezer> inUse =
+        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    if (inUse.size() < 2) {
+      return world;
+    }
+    Freezer pool = pool(inUse);
+    Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
+    Scenario.Larder larder = world.scenario().larder();
+    List<Freezer> freezers = new ArrayList<>(List.of(pool));
+    larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
+    return world.withLarder(
+        new Scenario.Larder(
+            freezers,
+            larder.stock().stream()
+                .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
+                .toList(),
+            larder.placed()));
+  }
+
+  private static Freezer pool(List<Freezer> inUse) {
+    long microlitres = inUse.stream().mapToLong(f -> f.usable().microlitres()).sum();
+    List<Freezer.Life> lives = inUse.stream().map(Freezer::life).toList();
+    int smallDays = lives.stream().mapToInt(Freezer.Life::smallDays).max().orElseThrow();
+    int days = lives.stream().mapToInt(Freezer.Life::days).max().orElseThrow();
+    Grams smallBelow =
+        lives.stream().map(Freezer.Life::smallBelow).min(Comparator.naturalOrder()).orElseThrow();
+    return new Freezer(
+        inUse.get(0).name(),
+        new Litres(microlitres),
+        inUse.get(0).kind(),
+        new Freezer.Life(Math.max(days, smallDays), smallBelow, smallDays),
+        true);
+  }
+}
