@@ -69,6 +69,18 @@ class EngineEqualsExhaustiveTest {
                 .isTrue());
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_program_with_one_freezer_for_all_is_a_relaxation(long seed) {
+    World world = TinyWorlds.of(seed);
+    Optional<Standing> expected = exhaustive(world);
+    expected.ifPresent(
+        standing ->
+            assertThat(LevelByLevel.allows(standing, Pool.of(world), 1))
+                .as(world.scenario().name())
+                .isTrue());
+  }
+
   @Test
   void meals_merged_or_not_have_the_same_optimum() {
     int merged = 0;
