@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The demo over 168 days, which takes long to prove. */
-@Timeout(120)
+@Timeout(1200)
 class WatchedEngineTest {
   private final Inputs inputs = longDemo();
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A real process that is asked to end while it plans. */
-@Timeout(60)
+@Timeout(1200)
 class InterruptionTest {
   private static final String GOOD = CommandRun.GOOD;
 
