@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
  * Shows how good a plan can be at best, on the program of the whole world, or, where that is large,
- * on relaxations of it; level by level: a level's least value first by what no value can be below
- * (zero), then by the linear relaxation, then by branch and bound with what follows left real, then
- * with everything whole; money likewise. Plans met on the way are offered too.
+ * first on relaxations of it; level by level: a level's least value by what no value can be below
+ * (zero), by the linear relaxation, by branch and bound with what follows left real, with
+ * everything whole; money by {@link Counting}, and, where that was not enough, by a solver's own
+ * branch and bound. Plans met on the way are offered too.
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
@@ -38,21 +40,31 @@ final class Bounding implements Runnable {
   public void run() {
     if (world.slots().size() > FEW_SLOTS) {
       byWeeks();
-    } else {
+    }
+    if (goesOn()) {
       exactly();
     }
   }
 
+  private boolean goesOn() {
+    return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
+  }
+
   private void exactly() {
     Attempt attempt = new Attempt(world, new Judging(world));
-    new CoverRows(attempt.program()).add();
+    Program program = attempt.program();
+    new CoverRows(program).add();
+    held.clear();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
       if (!hold(level, attempt)) {
         return;
       }
     }
-    best.prove(held, Double.NEGATIVE_INFINITY);
-    money(attempt);
+    Linear objective = Weights.of(world).objective(program.model());
+    count(program, point -> attempt.finish(objective, point, rounds).ifPresent(best::offer));
+    if (goesOn()) {
+      money(attempt);
+    }
   }
 
   /** Bounds from relaxations only: {@link Weeks}, and for the shortfall {@link FirstWeeks}. */
@@ -65,15 +77,24 @@ final class Bounding implements Runnable {
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
       held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
-    List<Model.Row> rows = heldRows(model);
     held.put(Level.SHORTFALL, reached(Level.SHORTFALL, 0) ? 0 : shortfall(budget(2)));
-    Counts counts = new Counts(weeks.program());
-    try (Simplex simplex =
-        new Simplex(model, model.objective(Level.MONEY), rows, () -> budget(1).milliseconds())) {
+    count(weeks.program(), point -> {});
+  }
+
+  /** Raises the bound of the money by branching on counts. */
+  private void count(Program program, Consumer<double[]> whole) {
+    Model model = program.model();
+    Counts counts = new Counts(program);
+    Linear money = model.objective(Level.MONEY);
+    try (Simplex simplex = new Simplex(model, money, heldRows(model), this::millis)) {
       int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
-      new Counting(simplex, counts, this::cutoff)
-          .run(nodes, () -> best.isProven() || millisLeft.getAsLong() < 1, this::rise);
+      Counting.Progress progress = new Counting.Progress(this::rise, whole);
+      new Counting(simplex, counts, this::cutoff).run(nodes, () -> !goesOn(), progress);
     }
+  }
+
+  private long millis() {
+    return budget(1).milliseconds();
   }
 
   private void rise(double bound) {
@@ -144,7 +165,7 @@ final class Bounding implements Runnable {
         .isPresent();
   }
 
-  /** Finds and holds the least value of a level; false where it stays open. */
+  /** Finds and holds what a level cannot be below; false where there is no plan at all. */
   private boolean hold(Level level, Attempt attempt) {
     Model model = attempt.program().model();
     Linear amount = model.objective(level);
@@ -173,9 +194,6 @@ final class Bounding implements Runnable {
         break;
       }
     }
-    if (!reached(level, least)) {
-      return false;
-    }
     held.put(level, least);
     return true;
   }
@@ -189,10 +207,8 @@ final class Bounding implements Runnable {
   private void money(Attempt attempt) {
     Model model = attempt.program().model();
     Linear money = model.objective(Level.MONEY);
-    Relaxation.minimise(model, money, heldRows(model), millisLeft.getAsLong())
-        .ifPresent(relaxed -> best.prove(held, relaxed.bound()));
     int slices = rounds.isPresent() || model.columns().size() < FEW_COLUMNS ? 1 : 3;
-    for (int part = slices; part >= 1 && !best.isProven() && millisLeft.getAsLong() > 0; part--) {
+    for (int part = slices; part >= 1 && goesOn(); part--) {
       Attempt.Result result = solve(attempt, money, true, budget(part));
       best.prove(held, result.bound());
       if (result.finished() && !best.isProven()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.DoubleSupplier;
 
@@ -24,6 +25,14 @@ final class Counting {
               .thenComparingLong(Node::number));
   private double settled = Double.POSITIVE_INFINITY;
   private long numbered;
+
+  /**
+   * What is told on the way.
+   *
+   * @param bound after every node
+   * @param whole points at which all counts are whole
+   */
+  record Progress(DoubleConsumer bound, Consumer<double[]> whole) {}
 
   /** Bounds of one column. */
   private record Change(Var column, double least, double most) {}
@@ -46,15 +55,14 @@ final class Counting {
    * Searches until nothing is left or it is told to stop.
    *
    * @param most nodes
-   * @param risen told the bound after every node
    */
-  void run(int most, BooleanSupplier stop, DoubleConsumer risen) {
+  void run(int most, BooleanSupplier stop, Progress progress) {
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
       Node node = open.poll();
       if (node.bound() < cutoff.getAsDouble()) {
-        branch(node);
+        branch(node, progress);
       }
-      risen.accept(bound());
+      progress.bound().accept(bound());
     }
   }
 
@@ -64,7 +72,7 @@ final class Counting {
     return Math.min(settled, least);
   }
 
-  private void branch(Node node) {
+  private void branch(Node node, Progress progress) {
     simplex.reset();
     node.changes().forEach(change -> simplex.bound(change.column(), change.least(), change.most()));
     Simplex.End end = simplex.solve();
@@ -79,6 +87,9 @@ final class Counting {
         end.point().length == 0 ? Optional.empty() : counts.furthestFromWhole(end.point());
     if (column.isEmpty()) {
       settled = Math.min(settled, bound);
+      if (end.point().length > 0) {
+        progress.whole().accept(end.point());
+      }
       return;
     }
     double below = Math.floor(end.point()[column.get().index()]);

@@ -53,7 +53,7 @@ class CountingTest {
     double[] bound = {Double.NEGATIVE_INFINITY};
     try (Simplex simplex = new Simplex(model, money, rows, () -> MILLIS)) {
       new Counting(simplex, counts, () -> Double.POSITIVE_INFINITY)
-          .run(10_000, () -> false, risen -> bound[0] = risen);
+          .run(10_000, () -> false, new Counting.Progress(risen -> bound[0] = risen, whole -> {}));
     }
     if (expected.found()) {
       assertThat(Math.abs(bound[0] - money.at(expected.point())))
