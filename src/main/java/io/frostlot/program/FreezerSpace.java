@@ -15,7 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * What lies in a freezer fits into it, whenever something comes.
+ * What lies in a freezer fits into it, whenever something comes; nothing new is put into one that
+ * is not in use.
  *
  * <p>For each freezer f and check day t: sum over items of litres(i) x present(i, f, t) &lt;=
  * litres(f). Check days are the first planning day and every day on which something may arrive; the
@@ -77,6 +78,11 @@ final class FreezerSpace implements Rule {
     for (Freezer freezer : world.scenario().larder().freezers()) {
       List<Lot> within =
           plan.lots().stream().filter(l -> l.freezer().equals(freezer.name())).toList();
+      if (!freezer.inUse()) {
+        within.stream()
+            .filter(lot -> !(lot.origin() instanceof Lot.InHand))
+            .forEach(lot -> books.breach(id(), "lot " + lot.id(), freezer.name(), "one in use"));
+      }
       Litres peak = Litres.ZERO;
       LocalDate peakDay = world.scenario().planning().from();
       for (LocalDate day : checkDays(plan)) {

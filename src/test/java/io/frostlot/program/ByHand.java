@@ -1,14 +1,12 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
-import io.frostlot.plan.Demand;
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
@@ -25,15 +23,16 @@ import java.util.TreeSet;
 
 /**
  * A plan of a small world made by hand. What is in hand or under way lies in lots of its own name;
- * what is ordered lies in O1, O2 and so on, in the order in which it is written down.
+ * what is ordered lies in O1, O2 and so on, in the order in which it is written down; all of it in
+ * freezer A.
  */
 final class ByHand {
+  private static final String FREEZER = "A";
   private final World world;
   private final List<Order> orders = new ArrayList<>();
   private final Map<String, Lot> lots = new LinkedHashMap<>();
   private final List<Feeding> feedings = new ArrayList<>();
   private final List<Discard> discards = new ArrayList<>();
-  private String freezer = "A";
   private int ordered;
 
   ByHand(World world) {
@@ -56,7 +55,7 @@ final class ByHand {
               lot.id(),
               lot.item(),
               lot.pieces(),
-              freezer,
+              FREEZER,
               lot.arrivesEarliest(),
               lot.arrivesLatest(),
               useBy(lot.item(), lot.arrivesEarliest()),
@@ -80,12 +79,6 @@ final class ByHand {
 
   World world() {
     return world;
-  }
-
-  /** Where what is ordered from now on lies. */
-  ByHand into(String other) {
-    freezer = other;
-    return this;
   }
 
   /** The first delivery that is ordered on a day. */
@@ -123,7 +116,7 @@ final class ByHand {
                     "O" + ++ordered,
                     item,
                     count,
-                    freezer,
+                    FREEZER,
                     order.slot().arrivesEarliest(),
                     order.slot().arrivesLatest(),
                     useBy(item, order.slot().arrivesEarliest()),
@@ -132,8 +125,7 @@ final class ByHand {
   }
 
   private LocalDate useBy(Item item, LocalDate arrived) {
-    Freezer where = world.freezer(freezer);
-    return where.useBy(item, arrived);
+    return world.freezer(FREEZER).useBy(item, arrived);
   }
 
   /** Writes a lot down, in place of one of the same name. */
@@ -146,21 +138,16 @@ final class ByHand {
     return lots.get(id);
   }
 
-  /** All meals of a demand on its best day, from one lot. */
+  /** All meals of a demand on its best day, one piece each, from one lot. */
   ByHand eat(String meal, String lot) {
-    Demand demand = world.demandsById().get(meal);
-    return eat(lot, new Option(lots.get(lot).item(), 1), demand.meal().count(), meal);
+    return eat(meal, world.demandsById().get(meal).meal().count(), lot);
   }
 
-  private ByHand eat(String lot, Option option, int meals, String meal) {
-    LocalDate best = world.demandsById().get(meal).meal().days().best();
-    List<Feeding.Draw> draws = List.of(new Feeding.Draw(lot, meals * option.pieces()));
-    return eat(new Feeding(meal, best, option, meals, draws));
-  }
-
-  /** Some meals of a demand on its best day, from one lot. */
+  /** Some meals of a demand on its best day, one piece each, from one lot. */
   ByHand eat(String meal, int meals, String lot) {
-    return eat(lot, new Option(lots.get(lot).item(), 1), meals, meal);
+    LocalDate best = world.demandsById().get(meal).meal().days().best();
+    Option one = new Option(lots.get(lot).item(), 1);
+    return eat(new Feeding(meal, best, one, meals, List.of(new Feeding.Draw(lot, meals))));
   }
 
   ByHand eat(Feeding feeding) {

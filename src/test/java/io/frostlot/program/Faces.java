@@ -30,9 +30,9 @@ final class Faces {
     assertThat(allowed(plan).standing().money()).isEqualTo(Money.of(money));
   }
 
-  /** That rule objects, and no other. */
-  static void refused(ByHand plan, String rule) {
-    assertThat(judged(plan).breaches()).extracting(Books.Breach::rule).containsOnly(rule);
+  /** Those rules object, and no other. */
+  static void refused(ByHand plan, String... rules) {
+    assertThat(judged(plan).breaches()).extracting(Books.Breach::rule).containsOnly(rules);
   }
 
   static Answer.Judged best(World world) {

@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A world for the test of one rule, with what the test does not care about left out: a freezer "A"
@@ -33,13 +32,6 @@ final class SmallWorld {
   static final Item MOUSE = prey("Mouse", "mouse", 25);
 
   static final Pack SINGLE = pack(MOUSE, 1, "2.00");
-  static final Policy POLICY =
-      new Policy(
-          Policy.Demand.BEST_EFFORT,
-          Policy.Tail.NONE,
-          Policy.FreezerCheck.AFTER_DELIVERY,
-          Policy.Charges.NONE,
-          Policy.Safety.NONE);
 
   private final int days;
   private final List<SmallSupplier> suppliers;
@@ -48,7 +40,11 @@ final class SmallWorld {
   private final List<StockLot> stock = new ArrayList<>();
   private final List<PlacedLot> placed = new ArrayList<>();
   private List<Freezer> freezers = List.of(freezer("A", "1000", Freezer.Life.of(100)));
-  private Policy policy = POLICY;
+  private Policy.Demand demand = Policy.Demand.BEST_EFFORT;
+  private Policy.Tail tail = Policy.Tail.NONE;
+  private Policy.FreezerCheck freezerCheck = Policy.FreezerCheck.AFTER_DELIVERY;
+  private Policy.Charges charges = Policy.Charges.NONE;
+  private Policy.Safety safety = Policy.Safety.NONE;
   private String currency = "EUR";
 
   /**
@@ -133,21 +129,31 @@ final class SmallWorld {
     return this;
   }
 
-  SmallWorld policy(Policy other) {
-    policy = other;
+  /** Every meal must be met. */
+  SmallWorld everyMeal() {
+    demand = Policy.Demand.ALL;
     return this;
   }
 
-  SmallWorld charges(Policy.Charges charges) {
-    return policy(
-        new Policy(
-            policy.demand(), policy.tail(), policy.freezerCheck(), charges, policy.safety()));
+  SmallWorld tail(int tailDays) {
+    tail = new Policy.Tail(tailDays);
+    return this;
   }
 
-  SmallWorld safety(Policy.Safety safety) {
-    return policy(
-        new Policy(
-            policy.demand(), policy.tail(), policy.freezerCheck(), policy.charges(), safety));
+  /** Freezers are checked at the end of the day. */
+  SmallWorld checkedAtNight() {
+    freezerCheck = Policy.FreezerCheck.END_OF_DAY;
+    return this;
+  }
+
+  SmallWorld charges(Policy.Charges reckoned) {
+    charges = reckoned;
+    return this;
+  }
+
+  SmallWorld safety(Policy.Safety margins) {
+    safety = margins;
+    return this;
   }
 
   SmallWorld currency(String code) {
@@ -163,8 +169,8 @@ final class SmallWorld {
             Currency.getInstance(currency),
             new Scenario.Collection(animals, needs),
             new Scenario.Larder(freezers, stock, placed),
-            Stream.of(suppliers).flatMap(List::stream).map(SmallSupplier::supplier).toList(),
+            suppliers.stream().map(SmallSupplier::supplier).toList(),
             List.of(),
-            policy));
+            new Policy(demand, tail, freezerCheck, charges, safety)));
   }
 }
