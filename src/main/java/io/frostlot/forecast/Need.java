@@ -14,6 +14,11 @@ import java.util.Set;
  */
 public record Need(String label, String kind, Grams least, Grams most, int pieces, Meal.Days days) {
 
+  /** The same need under another label. */
+  public Need labelled(String other) {
+    return new Need(other, kind, least, most, pieces, days);
+  }
+
   public Meal toMeal() {
     Grams middle = new Grams((least.milligrams() + most.milligrams()) / 2);
     return new Meal(

@@ -30,6 +30,11 @@ public record Animal(
     fasts = List.copyOf(fasts);
   }
 
+  /** The same animal under another name. */
+  public Animal named(String other) {
+    return new Animal(other, growth, weighed, diet, programme, fasts, present);
+  }
+
   /**
    * What the animal takes.
    *

@@ -1,10 +1,11 @@
 package io.frostlot.plan;
 
 import io.frostlot.forecast.Meal;
-import io.frostlot.supply.Item;
+import io.frostlot.storage.Freezer;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -14,15 +15,17 @@ final class FeedingCheck {
   private final Plan plan;
   private final Consumer<String> breaches;
   private final Map<String, Demand> demands;
-  private final Map<String, Item> itemOfLot = new HashMap<>();
+  private final Map<String, Lot> lots = new HashMap<>();
   private final Period days;
+  private final List<Freezer> freezers;
 
   FeedingCheck(World world, Plan plan, Consumer<String> breaches) {
     this.world = world;
     this.plan = plan;
     this.breaches = breaches;
     demands = world.demandsById();
-    plan.lots().forEach(lot -> itemOfLot.put(lot.id(), lot.item()));
+    plan.lots().forEach(lot -> lots.put(lot.id(), lot));
+    freezers = world.scenario().larder().freezers();
     Period planning = world.scenario().planning();
     int tail = world.scenario().policy().tail().days();
     days = new Period(planning.from(), planning.to().plusDays(tail));
@@ -74,8 +77,14 @@ final class FeedingCheck {
     long sum = 0;
     for (Feeding.Draw draw : feeding.draws()) {
       sum += draw.pieces();
-      if (draw.pieces() < 1 || !feeding.option().item().equals(itemOfLot.get(draw.lotId()))) {
+      Lot lot = lots.get(draw.lotId());
+      if (draw.pieces() < 1 || lot == null || !feeding.option().item().equals(lot.item())) {
         breach(feeding.day(), feeding.mealId() + " is served by other prey than planned: " + draw);
+      }
+    }
+    for (Feeding.Draw draw : feeding.draws()) {
+      if (!isOwn(feeding, draw)) {
+        breach(feeding.day(), feeding.mealId() + " is served from another keeper's lot: " + draw);
       }
     }
     if (sum != feeding.pieces()) {
@@ -83,6 +92,17 @@ final class FeedingCheck {
           feeding.day(),
           feeding.mealId() + " takes " + sum + " pieces instead of " + feeding.pieces());
     }
+  }
+
+  private boolean isOwn(Feeding feeding, Feeding.Draw draw) {
+    Demand demand = demands.get(feeding.mealId());
+    Lot lot = lots.get(draw.lotId());
+    return demand == null
+        || lot == null
+        || freezers.stream()
+            .filter(freezer -> freezer.name().equals(lot.freezer()))
+            .allMatch(
+                freezer -> world.joint().keeperOf(freezer).equals(world.joint().keeperOf(demand)));
   }
 
   private void breach(LocalDate day, String what) {

@@ -12,7 +12,7 @@ import java.time.LocalDate;
  * @param freezer name
  * @param earliest day from which it may take room
  * @param latest day from which it can be eaten
- * @param useBy last usable day, counted from {@code earliest}
+ * @param useBy last usable day, counted from {@link #freshFrom}
  * @param origin where it comes from
  */
 public record Lot(
@@ -36,4 +36,9 @@ public record Lot(
 
   /** A part of a planned order. */
   public record Ordered(Slot slot) implements Origin {}
+
+  /** Day from which its life counts: its arrival, also where it was handed over later. */
+  public LocalDate freshFrom() {
+    return origin instanceof Ordered ordered ? ordered.slot().arrivesEarliest() : earliest;
+  }
 }

@@ -116,24 +116,27 @@ final class LotCheck {
     if (!freezer.inUse()) {
       breach(lot, "is put into " + freezer.name() + ", which is not in use");
     }
-    LocalDate useBy = freezer.useBy(lot.item(), lot.earliest());
+    LocalDate useBy = freezer.useBy(lot.item(), lot.freshFrom());
     if (!lot.useBy().equals(useBy)) {
       breach(lot, "is to be used by " + useBy + ", not " + lot.useBy());
     }
-    if (!arrivesAsStated(lot)) {
+    if (!arrivesAsStated(lot, freezer)) {
       breach(lot, "does not arrive from " + lot.earliest() + " to " + lot.latest());
     }
   }
 
   /** True for what is under way under a name unknown here too: its pieces are missed elsewhere. */
-  private boolean arrivesAsStated(Lot lot) {
+  private boolean arrivesAsStated(Lot lot, Freezer freezer) {
     if (lot.origin() instanceof Lot.Ordered ordered) {
-      return lot.earliest().equals(ordered.slot().arrivesEarliest())
-          && lot.latest().equals(ordered.slot().arrivesLatest());
+      return world
+          .joint()
+          .comings(ordered.slot(), freezer)
+          .contains(new Joint.Coming(lot.earliest(), lot.latest()));
     }
     PlacedLot own = placed.get(((Lot.UnderWay) lot.origin()).placedLot());
     return own == null
-        || (lot.earliest().equals(own.arrivesEarliest())
+        || (world.joint().isOwn(own.id(), freezer)
+            && lot.earliest().equals(own.arrivesEarliest())
             && lot.latest().equals(own.arrivesLatest()));
   }
 

@@ -31,13 +31,24 @@ import java.util.stream.Stream;
  * @param demands planning meals, then tail meals, by best day
  * @param slots every possible delivery
  * @param items everything that could be eaten, by id
+ * @param joint what several keepers have agreed, or {@link Joint#ALONE}
  */
 public record World(
-    Scenario scenario, List<Demand> demands, List<Slot> slots, SortedMap<String, Item> items) {
+    Scenario scenario,
+    List<Demand> demands,
+    List<Slot> slots,
+    SortedMap<String, Item> items,
+    Joint joint) {
 
   public World {
     demands = List.copyOf(demands);
     slots = List.copyOf(slots);
+  }
+
+  /** A world of one keeper. */
+  public World(
+      Scenario scenario, List<Demand> demands, List<Slot> slots, SortedMap<String, Item> items) {
+    this(scenario, demands, slots, items, Joint.ALONE);
   }
 
   /** Projects the scenario; costs grow with animals x days x items. */
@@ -125,9 +136,19 @@ public record World(
     return Math.max(0, scenario.currency().getDefaultFractionDigits());
   }
 
+  /** Whose freezers there are; one nameless keeper in an ordinary world. */
+  public List<String> keepers() {
+    return scenario.larder().freezers().stream().map(joint::keeperOf).distinct().toList();
+  }
+
   /** The same world with only some of its slots: a habit, or a part of the search. */
   public World withSlots(List<Slot> some) {
-    return new World(scenario, demands, some, items);
+    return new World(scenario, demands, some, items, joint);
+  }
+
+  /** The same world with only some of its meals. */
+  public World withDemands(List<Demand> some) {
+    return new World(scenario, some, slots, items, joint);
   }
 
   /** The same world with other freezers and what lies in them; items stay. */

@@ -152,8 +152,9 @@ final class CoverRows {
         .flatMap(flow -> flow.parts().stream())
         .noneMatch(
             part ->
-                part.earliest() == timeline.at(order.slot().arrivesEarliest())
-                    && part.useBy() >= earliest);
+                part.useBy() >= earliest
+                    && part.origin() instanceof Lot.Ordered ordered
+                    && ordered.slot().equals(order.slot()));
   }
 
   /** Not rounded: pieces of two packs may make one meal. */

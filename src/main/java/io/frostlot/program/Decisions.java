@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -69,7 +70,7 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes = new DemandClasses(timeline, this::mayBeThere).merge(world.demands());
+    classes = new DemandClasses(world, timeline, this::mayBeThere).merge(world.demands());
     serve(model);
   }
 
@@ -87,53 +88,63 @@ final class Decisions {
       add(part, lot.item(), world.freezer(lot.freezer()), model);
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
-      Arrival arrival =
-          new Arrival(
-              lot.item(), lot.arrivesEarliest(), lot.arrivesLatest(), new Lot.UnderWay(lot.id()));
-      put(arrival, Linear.constant(lot.pieces()), inUse, model);
+      Joint.Coming coming = new Joint.Coming(lot.arrivesEarliest(), lot.arrivesLatest());
+      List<Place> places =
+          inUse.stream()
+              .filter(freezer -> world.joint().isOwn(lot.id(), freezer))
+              .map(freezer -> new Place(freezer, coming))
+              .toList();
+      Arrival arrival = new Arrival(lot.item(), lot.arrivesEarliest(), new Lot.UnderWay(lot.id()));
+      put(arrival, Linear.constant(lot.pieces()), places, model);
     }
     for (OrderDecisions order : orders.values()) {
       Slot slot = order.slot();
+      List<Place> places =
+          inUse.stream()
+              .flatMap(
+                  freezer ->
+                      world.joint().comings(slot, freezer).stream()
+                          .map(coming -> new Place(freezer, coming)))
+              .toList();
       order.packs().keySet().stream()
           .map(Pack::item)
           .distinct()
           .forEach(
               item ->
                   put(
-                      new Arrival(
-                          item,
-                          slot.arrivesEarliest(),
-                          slot.arrivesLatest(),
-                          new Lot.Ordered(slot)),
+                      new Arrival(item, slot.arrivesEarliest(), new Lot.Ordered(slot)),
                       order.pieces(item),
-                      inUse,
+                      places,
                       model));
     }
   }
 
-  private record Arrival(Item item, LocalDate earliest, LocalDate latest, Lot.Origin origin) {}
+  /** What comes, and the day from which its life counts. */
+  private record Arrival(Item item, LocalDate fresh, Lot.Origin origin) {}
 
-  /** Splits what arrives over the freezers in use. */
-  private void put(Arrival arrival, Linear pieces, List<Freezer> inUse, Model model) {
+  /** A freezer, and when something comes into it. */
+  private record Place(Freezer freezer, Joint.Coming coming) {}
+
+  /** Splits what arrives over the places that it may come to. */
+  private void put(Arrival arrival, Linear pieces, List<Place> places, Model model) {
     Linear left = pieces.copy();
-    for (Freezer freezer : inUse) {
+    for (Place place : places) {
       Linear share = pieces;
-      if (inUse.size() > 1) {
+      if (places.size() > 1) {
         Var put = model.follows(0, model.most(pieces));
         share = Linear.of(put);
         left.plus(-1, put);
       }
-      int useBy = timeline.at(freezer.useBy(arrival.item(), arrival.earliest()));
       Flow.Part part =
           new Flow.Part(
-              timeline.at(arrival.earliest()),
-              timeline.at(arrival.latest()),
-              useBy,
+              timeline.at(place.coming().earliest()),
+              timeline.at(place.coming().latest()),
+              timeline.at(place.freezer().useBy(arrival.item(), arrival.fresh())),
               arrival.origin(),
               share);
-      add(part, arrival.item(), freezer, model);
+      add(part, arrival.item(), place.freezer(), model);
     }
-    if (inUse.size() > 1) {
+    if (places.size() > 1) {
       model.equal(EveryPiece.ID, left, 0);
     }
   }
@@ -152,16 +163,19 @@ final class Decisions {
     flow.add(part, model);
   }
 
-  private boolean mayBeThere(Option option, int day) {
+  private boolean mayBeThere(String keeper, Option option, int day) {
     return day >= timeline.first()
         && day <= timeline.last()
-        && flowsOf(option.item()).stream()
+        && flowsOf(keeper, option.item()).stream()
             .flatMap(flow -> flow.parts().stream())
             .anyMatch(part -> part.coversDays(day, day));
   }
 
+  /** Those who eat an item from the same freezers. */
+  private record Table(String keeper, Item item) {}
+
   private void serve(Model model) {
-    Map<Item, Linear[]> eaten = new LinkedHashMap<>();
+    Map<Table, Linear[]> eaten = new LinkedHashMap<>();
     for (DemandClass c : classes) {
       List<Var> byChoice = new ArrayList<>();
       for (DemandClass.Choice choice : c.choices()) {
@@ -169,7 +183,8 @@ final class Decisions {
         byChoice.add(meals);
         Item item = choice.option().item();
         Linear[] bySegment =
-            eaten.computeIfAbsent(item, i -> new Linear[timeline.of(i).segments().length]);
+            eaten.computeIfAbsent(
+                new Table(c.keeper(), item), i -> new Linear[timeline.of(item).segments().length]);
         if (bySegment[choice.segment()] == null) {
           bySegment[choice.segment()] = new Linear();
         }
@@ -177,12 +192,12 @@ final class Decisions {
       }
       served.add(new Served(c, List.copyOf(byChoice), model.follows(0, c.count())));
     }
-    eaten.forEach((item, bySegment) -> draw(item, bySegment, model));
+    eaten.forEach((table, bySegment) -> draw(table, bySegment, model));
   }
 
   /** What the meals of an item take is taken from its freezers. */
-  private void draw(Item item, Linear[] bySegment, Model model) {
-    List<Flow> from = flowsOf(item);
+  private void draw(Table table, Linear[] bySegment, Model model) {
+    List<Flow> from = flowsOf(table.keeper(), table.item());
     for (int s = 0; s < bySegment.length; s++) {
       if (bySegment[s] == null) {
         continue;
@@ -219,8 +234,11 @@ final class Decisions {
     return served;
   }
 
-  List<Flow> flowsOf(Item item) {
-    return flows.getOrDefault(item.id(), List.of());
+  /** Flows of an item in a keeper's freezers. */
+  List<Flow> flowsOf(String keeper, Item item) {
+    return flows.getOrDefault(item.id(), List.of()).stream()
+        .filter(flow -> world.joint().keeperOf(flow.freezer()).equals(keeper))
+        .toList();
   }
 
   /** All flows, by item. */

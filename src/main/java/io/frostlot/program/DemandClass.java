@@ -8,13 +8,19 @@ import java.util.List;
 /**
  * Meals that the program need not tell apart: same choices, same importance, same tail price.
  *
+ * @param keeper whose animals eat; empty where there is one keeper
  * @param members the demands, in canonical order
  * @param choices ways and times to serve one meal
  * @param must counts among the must-meals
  * @param tail may be bought at {@code tailPrice}
  */
 record DemandClass(
-    List<Demand> members, List<Choice> choices, boolean must, boolean tail, Money tailPrice) {
+    String keeper,
+    List<Demand> members,
+    List<Choice> choices,
+    boolean must,
+    boolean tail,
+    Money tailPrice) {
   DemandClass {
     members = List.copyOf(members);
     choices = List.copyOf(choices);

@@ -4,6 +4,7 @@ import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Importance;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,31 +12,42 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.BiPredicate;
 
 /** Merges meals exactly: two of them are one class when the program cannot tell them apart. */
 final class DemandClasses {
+  private final World world;
   private final Timeline timeline;
-  private final BiPredicate<Option, Integer> possible;
+  private final Possible possible;
+
+  /** May some piece of an option's item be there for a keeper on a day? */
+  interface Possible {
+    boolean test(String keeper, Option option, int day);
+  }
 
   /**
    * Merging for a timeline.
    *
-   * @param possible may some piece of the option's item be there on a day?
+   * @param possible what may be there at all
    */
-  DemandClasses(Timeline timeline, BiPredicate<Option, Integer> possible) {
+  DemandClasses(World world, Timeline timeline, Possible possible) {
+    this.world = world;
     this.timeline = timeline;
     this.possible = possible;
   }
 
   private record Key(
-      List<DemandClass.Choice> choices, boolean must, boolean tail, Money tailPrice) {}
+      String keeper,
+      List<DemandClass.Choice> choices,
+      boolean must,
+      boolean tail,
+      Money tailPrice) {}
 
   List<DemandClass> merge(List<Demand> demands) {
     Map<Key, List<Demand>> members = new LinkedHashMap<>();
     for (Demand demand : demands) {
       Key key =
           new Key(
+              world.joint().keeperOf(demand),
               choices(demand),
               demand.meal().importance() == Importance.MUST,
               demand.tail(),
@@ -46,6 +58,7 @@ final class DemandClasses {
         .map(
             e ->
                 new DemandClass(
+                    e.getKey().keeper(),
                     e.getValue(),
                     e.getKey().choices(),
                     e.getKey().must(),
@@ -64,7 +77,7 @@ final class DemandClasses {
           !date.isAfter(window.latest());
           date = date.plusDays(1)) {
         int day = timeline.at(date);
-        if (possible.test(option, day)) {
+        if (possible.test(world.joint().keeperOf(demand), option, day)) {
           lateBySegment.merge(days.segment(day), window.late(date), Math::min);
         }
       }

@@ -20,6 +20,7 @@ final class FirstWeeks {
             .filter(demand -> !demand.tail() && !demand.meal().days().latest().isAfter(last))
             .toList(),
         world.slots().stream().filter(slot -> !slot.arrivesLatest().isAfter(last)).toList(),
-        world.items());
+        world.items(),
+        world.joint());
   }
 }

@@ -44,7 +44,9 @@ final class PlanBuilder {
       Option option = serving.choice().option();
       List<Feeding.Draw> draws =
           shelves.take(
-              option.item(), serving.choice().segment(), serving.meals() * option.pieces());
+              program.decisions().world().joint().keeperOf(serving.demand()),
+              serving.choice(),
+              serving.meals() * option.pieces());
       feedings.add(
           new Feeding(serving.demand().meal().id(), serving.day(), option, serving.meals(), draws));
     }

@@ -25,6 +25,8 @@ final class Rules {
         new ShippingCharge(world),
         new FreeShipping(world),
         new Tax(world),
+        new BagsHandedOut(world),
+        new WaitingRoom(world),
         new EveryPiece(world),
         new ShelfLife(world),
         new FreezerSpace(world),

@@ -7,6 +7,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,12 +51,16 @@ final class SafetyCover implements Rule {
       return;
     }
     for (Item item : world.items().values()) {
-      List<Flow> flows = program.decisions().flowsOf(item);
-      if (!flows.isEmpty()) {
-        impose(flows, program);
+      for (String keeper : world.keepers()) {
+        List<Flow> flows = program.decisions().flowsOf(keeper, item);
+        if (!flows.isEmpty()) {
+          impose(flows, program);
+        }
       }
     }
   }
+
+  private record Shelf(String keeper, String itemId) {}
 
   private void impose(List<Flow> flows, Program program) {
     ItemDays days = flows.get(0).days();
@@ -85,13 +90,13 @@ final class SafetyCover implements Rule {
       return;
     }
     Levels levels = new Levels(plan);
-    Map<String, List<Lot>> byItem = new LinkedHashMap<>();
-    plan.lots()
-        .forEach(
-            lot ->
-                byItem
-                    .computeIfAbsent(lot.item().id(), id -> new java.util.ArrayList<>())
-                    .add(lot));
+    Map<Shelf, List<Lot>> byItem = new LinkedHashMap<>();
+    for (Lot lot : plan.lots()) {
+      String keeper = world.joint().keeperOf(world.freezer(lot.freezer()));
+      byItem
+          .computeIfAbsent(new Shelf(keeper, lot.item().id()), shelf -> new ArrayList<>())
+          .add(lot);
+    }
     long missing = 0;
     for (List<Lot> lots : byItem.values()) {
       for (LocalDate day : recentDays(lots)) {

@@ -1,11 +1,13 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Percent;
 import java.math.BigDecimal;
@@ -54,10 +56,14 @@ final class SafetyMargin implements Rule {
     return true;
   }
 
-  private record Band(String kind, int doubling) {
-    static Band of(Item item) {
-      return new Band(item.kind(), Math.getExponent(item.grams().mean().toDouble()));
+  private record Band(String keeper, String kind, int doubling) {
+    Band(String keeper, Item item) {
+      this(keeper, item.kind(), Math.getExponent(item.grams().mean().toDouble()));
     }
+  }
+
+  private Band band(Freezer freezer, Item item) {
+    return new Band(world.joint().keeperOf(freezer), item);
   }
 
   @Override
@@ -71,7 +77,9 @@ final class SafetyMargin implements Rule {
         .flows()
         .forEach(
             flow ->
-                bands.computeIfAbsent(Band.of(flow.item()), band -> new ArrayList<>()).add(flow));
+                bands
+                    .computeIfAbsent(band(flow.freezer(), flow.item()), band -> new ArrayList<>())
+                    .add(flow));
     NavigableMap<Integer, Linear> deliveries = deliveries(program);
     bands.values().forEach(flows -> impose(flows, deliveries, program));
   }
@@ -146,7 +154,11 @@ final class SafetyMargin implements Rule {
     Map<Band, List<Lot>> bands = new LinkedHashMap<>();
     plan.lots()
         .forEach(
-            lot -> bands.computeIfAbsent(Band.of(lot.item()), band -> new ArrayList<>()).add(lot));
+            lot ->
+                bands
+                    .computeIfAbsent(
+                        band(world.freezer(lot.freezer()), lot.item()), band -> new ArrayList<>())
+                    .add(lot));
     LocalDate from = world.scenario().planning().from();
     for (LocalDate day : deliveryDays(plan)) {
       for (Map.Entry<Band, List<Lot>> band : bands.entrySet()) {
@@ -177,11 +189,17 @@ final class SafetyMargin implements Rule {
             world.scenario().planning().from(), false, world.scenario().planning().to(), true));
   }
 
-  private static long eaten(Plan plan, Band band, LocalDate from, LocalDate before) {
+  private long eaten(Plan plan, Band band, LocalDate from, LocalDate before) {
+    Map<String, Demand> demands = world.demandsById();
     return plan.feedings().stream()
-        .filter(feeding -> Band.of(feeding.option().item()).equals(band))
+        .filter(feeding -> demands.containsKey(feeding.mealId()))
+        .filter(feeding -> bandOf(demands.get(feeding.mealId()), feeding).equals(band))
         .filter(feeding -> !feeding.day().isBefore(from) && feeding.day().isBefore(before))
         .mapToLong(Feeding::pieces)
         .sum();
+  }
+
+  private Band bandOf(Demand demand, Feeding feeding) {
+    return new Band(world.joint().keeperOf(demand), feeding.option().item());
   }
 }

@@ -105,6 +105,6 @@ final class ShelfLife implements Rule {
           .findFirst()
           .orElse(lot.useBy());
     }
-    return world.freezer(lot.freezer()).useBy(lot.item(), lot.earliest());
+    return world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom());
   }
 }

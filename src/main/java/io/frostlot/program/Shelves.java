@@ -2,8 +2,8 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Lot;
-import io.frostlot.supply.Item;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +26,7 @@ final class Shelves {
   private final List<Discard> discards = new ArrayList<>();
   private final Map<Place, Deque<Piece>> taken = new HashMap<>();
 
-  private record Place(String item, int segment) {}
+  private record Place(String keeper, String item, int segment) {}
 
   private record Piece(Lot lot, int count) {}
 
@@ -38,7 +38,8 @@ final class Shelves {
   Shelves(Program program, double[] point, boolean throwAway) {
     this.point = point;
     this.throwAway = throwAway;
-    program.decisions().flows().forEach(flow -> new Walk(flow).run());
+    Joint joint = program.decisions().world().joint();
+    program.decisions().flows().forEach(flow -> new Walk(flow, joint).run());
   }
 
   List<Lot> lots() {
@@ -49,9 +50,10 @@ final class Shelves {
     return discards;
   }
 
-  /** The lots from which pieces for meals of one segment come. */
-  List<Feeding.Draw> take(Item item, int segment, int pieces) {
-    Deque<Piece> queue = taken.getOrDefault(new Place(item.id(), segment), new ArrayDeque<>());
+  /** The lots from which pieces for a keeper's meals of one segment come. */
+  List<Feeding.Draw> take(String keeper, DemandClass.Choice choice, int pieces) {
+    Place place = new Place(keeper, choice.option().item().id(), choice.segment());
+    Deque<Piece> queue = taken.getOrDefault(place, new ArrayDeque<>());
     Map<String, Integer> draws = new LinkedHashMap<>();
     int need = pieces;
     while (need > 0 && !queue.isEmpty()) {
@@ -69,12 +71,14 @@ final class Shelves {
   /** One flow, interval by interval. */
   private final class Walk {
     private final Flow flow;
+    private final String keeper;
     private final List<Lot> arriving = new ArrayList<>();
     private final List<Lot> present = new ArrayList<>();
     private final Map<Lot, Integer> left = new HashMap<>();
 
-    Walk(Flow flow) {
+    Walk(Flow flow, Joint joint) {
       this.flow = flow;
+      keeper = joint.keeperOf(flow.freezer());
       for (Flow.Part part : flow.parts()) {
         int pieces = (int) Math.round(part.pieces().at(point));
         if (pieces > 0) {
@@ -145,7 +149,8 @@ final class Shelves {
             left.merge(lot, -count, Integer::sum);
             need -= count;
             taken
-                .computeIfAbsent(new Place(flow.item().id(), s), place -> new ArrayDeque<>())
+                .computeIfAbsent(
+                    new Place(keeper, flow.item().id(), s), place -> new ArrayDeque<>())
                 .add(new Piece(lot, count));
           }
         }

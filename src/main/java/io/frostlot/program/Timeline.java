@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Where time must be broken, item by item: the program looks at stock only where something about
@@ -84,9 +86,18 @@ final class Timeline {
   private int[] findCheckDays() {
     TreeSet<Integer> days = new TreeSet<>();
     days.add(first);
-    world.slots().forEach(slot -> days.add(at(slot.arrivesEarliest())));
+    for (Slot slot : world.slots()) {
+      days.add(at(slot.arrivesEarliest()));
+      comings(slot).forEach(coming -> days.add(at(coming.earliest())));
+    }
     world.scenario().larder().placed().forEach(p -> days.add(at(p.arrivesEarliest())));
     return days.stream().mapToInt(d -> d).toArray();
+  }
+
+  private Stream<Joint.Coming> comings(Slot slot) {
+    return world.scenario().larder().freezers().stream()
+        .flatMap(freezer -> world.joint().comings(slot, freezer).stream())
+        .distinct();
   }
 
   private static Map<String, List<Slot>> slotsByItem(World world) {
@@ -103,6 +114,9 @@ final class Timeline {
   private ItemDays itemDays(Item item, List<Slot> slots) {
     List<Period> arrivals = new ArrayList<>();
     slots.forEach(slot -> arrivals.add(new Period(slot.arrivesEarliest(), slot.arrivesLatest())));
+    slots.stream()
+        .flatMap(this::comings)
+        .forEach(coming -> arrivals.add(new Period(coming.earliest(), coming.latest())));
     for (PlacedLot placed : world.scenario().larder().placed()) {
       if (placed.item().equals(item)) {
         arrivals.add(new Period(placed.arrivesEarliest(), placed.arrivesLatest()));

@@ -27,14 +27,18 @@ import java.util.TreeMap;
  */
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
-  private final Map<String, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
+  private final Map<Eaten, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
+  private final World world;
   private final int lastDay;
   private final int longestLife;
   private final int mostLeeway;
   private final Policy.Safety safety;
   private final long planned;
 
+  private record Eaten(String keeper, String itemId) {}
+
   UsefulPacks(World world) {
+    this.world = world;
     lastDay = Timeline.lastDay(world);
     longestLife =
         world.scenario().larder().freezers().stream()
@@ -67,7 +71,8 @@ final class UsefulPacks {
     most.forEach(
         (item, pieces) ->
             piecesByDay
-                .computeIfAbsent(item.id(), k -> new TreeMap<>())
+                .computeIfAbsent(
+                    new Eaten(world.joint().keeperOf(demand), item.id()), k -> new TreeMap<>())
                 .merge(day, (long) pieces * demand.meal().count(), Long::sum));
   }
 
@@ -78,17 +83,20 @@ final class UsefulPacks {
         && !BoxFit.fits(pack, supplier.boxing().limits())) {
       return 0;
     }
-    long pieces = usefulPieces(slot, pack.item());
-    long packs = (pieces + pack.pieces() - 1) / pack.pieces();
+    long packs = 0;
+    for (String keeper : world.keepers()) {
+      long pieces = usefulPieces(slot, new Eaten(keeper, pack.item().id()));
+      packs += (pieces + pack.pieces() - 1) / pack.pieces();
+    }
     long padding = padding(supplier, slot, pack);
-    if (pieces == 0 && padding == 0) {
+    if (packs == 0 && padding == 0) {
       return 0;
     }
     return (int) Math.min(packs + padding, pack.available().perDelivery());
   }
 
-  private long usefulPieces(Slot slot, Item item) {
-    TreeMap<Integer, Long> byDay = piecesByDay.get(item.id());
+  private long usefulPieces(Slot slot, Eaten eaten) {
+    TreeMap<Integer, Long> byDay = piecesByDay.get(eaten);
     if (byDay == null || longestLife == 0) {
       return 0;
     }

@@ -39,6 +39,11 @@ public record Freezer(String name, Litres usable, String kind, Life life, boolea
     return item.grams().mean().compareTo(life.smallBelow()) < 0 ? life.smallDays() : life.days();
   }
 
+  /** The same freezer under another name. */
+  public Freezer named(String other) {
+    return new Freezer(other, usable, kind, life, inUse);
+  }
+
   /** The last usable day of a piece that arrived on the given day. */
   public LocalDate useBy(Item item, LocalDate arrived) {
     return arrived.plusDays(lifeDays(item) - 1L);
