@@ -8,6 +8,7 @@ import io.frostlot.plan.Replay;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
+import java.util.Optional;
 
 /** What the two faces of the rules say: of a plan made by hand, and of the best plan. */
 final class Faces {
@@ -41,8 +42,12 @@ final class Faces {
     return ((Answer.Proven) answer).plan();
   }
 
-  static Standing optimum(SmallWorld world) {
-    return best(world.world()).standing();
+  /** What the best plan comes to; the program says the same where it is solved by itself. */
+  static Standing optimum(SmallWorld small) {
+    World world = small.world();
+    Standing standing = best(world).standing();
+    assertThat(LevelByLevel.comesTo(Optional.of(standing), world, rule -> true)).isTrue();
+    return standing;
   }
 
   /** Everything before money is as it should be. */

@@ -85,6 +85,16 @@ class FreeShippingTest {
     assertThat(optimum(world)).isEqualTo(costs("14"));
   }
 
+  /** Four mice are 8.00 and 7.00 to pay; with a fifth they are 10.00 and 2.00. */
+  @Test
+  void an_order_is_filled_up_where_that_saves_more_than_it_costs() {
+    SmallWorld world =
+        new SmallWorld(1, source(SINGLE, from(10, OrderTerms.Charge.SHIPPING))).need(1, 4);
+    ByHand plan = new ByHand(world.world()).sent(1, boxes(1), packs(SINGLE, 5));
+    allowed(plan.eat("day 1", "O1"), "12");
+    assertThat(optimum(world)).isEqualTo(costs("12"));
+  }
+
   /** 11.00 less 10 % are 9.90, and 7.00 to pay; without the discount 11.00 and 2.00. */
   @Test
   void a_discount_is_declined_where_free_shipping_is_worth_more() {

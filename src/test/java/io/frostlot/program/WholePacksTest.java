@@ -10,6 +10,7 @@ import static io.frostlot.program.SmallWorld.MOUSE;
 import static io.frostlot.program.SmallWorld.pack;
 import static io.frostlot.program.SmallWorld.prey;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.frostlot.plan.Order;
 import io.frostlot.supply.Boxing;
@@ -20,6 +21,7 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Packs of 6 mice, 4 rats and 5 chicks at 10.00 each, in boxes of 10 pieces at 20.00 each. */
@@ -83,6 +85,25 @@ class WholePacksTest {
         new ByHand(world.world()).sent(1, boxes(one(SIX), one(SIX), one(SIX)), packs(SIX, 3));
     allowed(three.eat("day 1", "O1"), "90");
     assertThat(optimum(world)).isEqualTo(costs("90"));
+  }
+
+  /** A pack of six is more than half of a box, so rows of the program alone say three boxes. */
+  @Test
+  void what_fills_more_than_half_of_a_box_is_a_box_in_the_program() {
+    Model model = Rules.program(world(9).need(1, 18).world()).model();
+    Linear money = model.objective(Level.MONEY);
+    Model.Row allMet = Model.extra(0, model.objective(Level.UNMET_MUST), 0);
+    Scip.End end =
+        Scip.minimise(
+            model,
+            new Scip.Task(
+                money,
+                List.of(allMet),
+                false,
+                new double[0],
+                new double[0],
+                new Scip.Budget(600_000, OptionalInt.empty())));
+    assertThat(money.at(end.point())).isCloseTo(90, within(1e-6));
   }
 
   /** Two boxes take twelve mice of eighteen: 2 x 10.00 + 2 x 20.00. */
