@@ -22,7 +22,7 @@ final class Flow {
   private final Freezer freezer;
   private final ItemDays days;
   private final boolean coarse;
-  private final boolean covered;
+  private final boolean forSafety;
   private final List<Part> parts = new ArrayList<>();
   private final Var[] stock;
   private final Linear[] thrown;
@@ -59,7 +59,7 @@ final class Flow {
     this.freezer = freezer;
     this.days = days;
     coarse = timeline.isCoarse();
-    covered = timeline.coverDays() > 0;
+    forSafety = timeline.keepsForSafety();
     stock = new Var[days.intervals().length];
     thrown = new Linear[days.intervals().length];
     eaten = new Linear[days.segments().length];
@@ -93,9 +93,9 @@ final class Flow {
     }
   }
 
-  /** Whole by itself where what is eaten is whole, but not where cover and room are weighed. */
+  /** Whole by itself where what is eaten is whole, but not where safety and room are weighed. */
   private Var level(Model model) {
-    return covered ? model.follows(0, Model.INFINITY) : model.real(0, Model.INFINITY);
+    return forSafety ? model.follows(0, Model.INFINITY) : model.real(0, Model.INFINITY);
   }
 
   Item item() {

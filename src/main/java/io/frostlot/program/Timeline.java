@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * the item can change, which loses nothing.
  *
  * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by, or are
- * no longer wanted as cover: within one, stock falls by meals only. A <em>segment</em> is a part of
- * an interval that the freezer check, the safety cover or the holding charge tells apart: meals
+ * no longer wanted for safety: within one, stock falls by meals only. A <em>segment</em> is a part
+ * of an interval that the freezer check, the safety cover or the holding charge tells apart: meals
  * within one segment are interchangeable.
  */
 final class Timeline {
@@ -83,6 +83,15 @@ final class Timeline {
     return isCoarse() ? 0 : world.scenario().policy().safety().coverDays();
   }
 
+  private boolean hasMargin() {
+    return !isCoarse() && !world.scenario().policy().safety().margin().isZero();
+  }
+
+  /** May something be kept that is never eaten? */
+  boolean keepsForSafety() {
+    return coverDays() > 0 || hasMargin();
+  }
+
   private int[] findCheckDays() {
     TreeSet<Integer> days = new TreeSet<>();
     days.add(first);
@@ -134,19 +143,24 @@ final class Timeline {
         intervals.add(at(lot.useBy()) + 1);
       }
     }
-    addEndsOfCover(intervals, arrivals);
+    addEndsOfSafety(intervals, arrivals);
     TreeSet<Integer> segments = new TreeSet<>(intervals);
     addSegments(segments, arrivals);
     return new ItemDays(within(intervals), within(segments), last);
   }
 
-  /** What is kept as cover only may go once it is none, or when room is short. */
-  private void addEndsOfCover(NavigableSet<Integer> intervals, List<Period> arrivals) {
+  /** What is kept for safety only may go once it is asked for no more, or when room is short. */
+  private void addEndsOfSafety(NavigableSet<Integer> intervals, List<Period> arrivals) {
     for (Period arrival : coverDays() == 0 ? List.<Period>of() : arrivals) {
       int from = day(arrival.to());
       int to = from + coverDays();
       intervals.add(to);
       Arrays.stream(checkDays).filter(day -> day > from && day < to).forEach(intervals::add);
+    }
+    if (hasMargin()) {
+      Arrays.stream(checkDays).forEach(intervals::add);
+      world.slots().forEach(slot -> intervals.add(at(slot.arrivesLatest())));
+      world.scenario().larder().placed().forEach(lot -> intervals.add(at(lot.arrivesLatest())));
     }
   }
 
@@ -155,10 +169,6 @@ final class Timeline {
     int shift = isCoarse() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
     for (int check : checkDays) {
       segments.add(check + shift);
-    }
-    if (!policy.safety().margin().isZero() && !isCoarse()) {
-      world.slots().forEach(slot -> segments.add(at(slot.arrivesLatest())));
-      world.scenario().larder().placed().forEach(lot -> segments.add(at(lot.arrivesLatest())));
     }
     for (Period arrival : arrivals) {
       for (int d = 1; d <= coverDays(); d++) {

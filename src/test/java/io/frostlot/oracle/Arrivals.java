@@ -1,6 +1,7 @@
 package io.frostlot.oracle;
 
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.Policy;
 import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.supply.Item;
@@ -92,7 +93,7 @@ final class Arrivals {
 
     void unpack(Map<Item, Integer> pieces, State state, Trail trail) {
       Cells recent = state.recent();
-      if (tiny.world.scenario().policy().safety().coverDays() > 0) {
+      if (!tiny.world.scenario().policy().safety().equals(Policy.Safety.NONE)) {
         for (Map.Entry<Item, Integer> one : pieces.entrySet()) {
           int from = Cells.comingOn(tiny.day(delivery.latest));
           recent = recent.plus(tiny.item(one.getKey()), 0, 0, from, one.getValue());

@@ -16,14 +16,15 @@ final class Dice {
   private final Set<Feature> features = EnumSet.noneOf(Feature.class);
 
   /**
-   * Dice for one world.
+   * Dice for one world; whether it has a feature does not depend on which others there are.
    *
    * @param allowed of these features about a third is on
    */
   Dice(long seed, Set<Feature> allowed) {
     random = new SplittableRandom(seed);
-    for (Feature feature : Feature.values()) {
-      if (random.nextInt(3) == 0 && allowed.contains(feature)) {
+    for (Feature feature : allowed) {
+      SplittableRandom own = new SplittableRandom(31 * seed + feature.name().hashCode());
+      if (own.nextInt(3) == 0) {
         features.add(feature);
       }
     }

@@ -26,6 +26,7 @@ public final class Exhaustive {
   private final Tiny tiny;
   private final boolean anyPiece;
   private final TotalLimits limits;
+  private final Margins margins;
 
   /** The best there is. */
   public record Found(Standing standing, Plan plan) {}
@@ -37,6 +38,7 @@ public final class Exhaustive {
     this.anyPiece = anyPiece;
     tiny = new Tiny(world);
     limits = new TotalLimits(world);
+    margins = new Margins(tiny, world.demands().size() + limits.size());
   }
 
   /** Empty where no plan keeps every rule. */
@@ -87,7 +89,7 @@ public final class Exhaustive {
             cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
       }
     }
-    int counts = world.demands().size() + limits.size();
+    int counts = world.demands().size() + limits.size() + margins.size();
     return new State(new int[counts], cells, Cells.NONE, false, false);
   }
 
@@ -103,6 +105,7 @@ public final class Exhaustive {
         stages.add(larder.throwAway(day));
       }
       addArrivals(day, stages);
+      stages.add(margins.come(day));
       if (!endOfDay) {
         stages.add(throwEarly ? larder.check(day) : larder.checkOrThrow(day));
       }
@@ -110,6 +113,7 @@ public final class Exhaustive {
       if (endOfDay) {
         stages.add(larder.check(day));
       }
+      stages.add(margins.night(day));
       stages.add(larder.night(day));
     }
     for (int day = tiny.planned; day < tiny.end; day++) {
@@ -136,7 +140,7 @@ public final class Exhaustive {
   }
 
   private void addMeals(int day, List<Stage> stages) {
-    Meals meals = new Meals(tiny, anyPiece);
+    Meals meals = new Meals(tiny, margins, anyPiece);
     for (int index = 0; index < world.demands().size(); index++) {
       Demand demand = world.demands().get(index);
       if (demand.meal().days().contains(tiny.date(day))) {

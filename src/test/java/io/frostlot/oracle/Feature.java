@@ -36,5 +36,6 @@ public enum Feature {
   COVER,
   END_OF_DAY,
   ALL_MEALS,
-  OTHER_CURRENCY
+  OTHER_CURRENCY,
+  MARGIN
 }

@@ -108,7 +108,8 @@ final class Larder {
       if (day < tiny.planned) {
         money += holding * pieces(cells);
       }
-      long lacking = day < tiny.planned ? lacking(state, day) : 0;
+      long lacking =
+          day < tiny.planned && policy.safety().coverDays() > 0 ? lacking(state, day) : 0;
       Cells settled = Cells.NONE;
       for (int cell = 0; cell < cells.size(); cell++) {
         int from = cells.isHere(cell, day) ? 0 : cells.from(cell);
@@ -117,8 +118,9 @@ final class Larder {
                 cells.item(cell), cells.freezer(cell), cells.useBy(cell), from, cells.count(cell));
       }
       Cells recent = state.recent();
+      int remembered = Math.max(1, policy.safety().coverDays());
       for (int cell = recent.size() - 1; cell >= 0; cell--) {
-        if (day + 1 >= tiny.planned || recent.isHere(cell, day + 1 - policy.safety().coverDays())) {
+        if (day + 1 >= tiny.planned || recent.isHere(cell, day + 1 - remembered)) {
           recent = recent.minus(cell, recent.count(cell));
         }
       }

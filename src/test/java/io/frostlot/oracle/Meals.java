@@ -12,6 +12,7 @@ import io.frostlot.plan.Policy;
  */
 final class Meals {
   private final Tiny tiny;
+  private final Margins margins;
   private final boolean anyPiece;
 
   /**
@@ -19,8 +20,9 @@ final class Meals {
    *
    * @param anyPiece not only the oldest piece of a freezer may be eaten
    */
-  Meals(Tiny tiny, boolean anyPiece) {
+  Meals(Tiny tiny, Margins margins, boolean anyPiece) {
     this.tiny = tiny;
+    this.margins = margins;
     this.anyPiece = anyPiece;
   }
 
@@ -78,7 +80,7 @@ final class Meals {
       for (int o = fromOption; o < demand.options().size(); o++) {
         Option option = demand.options().get(o);
         Trail more = trail.then(new Move.Eaten(demand, tiny.date(day), option));
-        State begun = state.withCount(index, served + 1);
+        State begun = margins.eat(state.withCount(index, served + 1), option, day);
         take(option, option.pieces(), begun, score.plus(Score.money(lateCharge)), more, o);
       }
     }

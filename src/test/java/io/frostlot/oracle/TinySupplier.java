@@ -45,7 +45,7 @@ final class TinySupplier {
         id,
         new Supplier.PriceSheet(Dice.FIRST, packs, breaks(packs), terms.sales()),
         terms.make(),
-        boxing(),
+        boxing(packs),
         shipping(),
         delivery);
   }
@@ -75,7 +75,7 @@ final class TinySupplier {
         new Pack.Availability(
             dice.has(Feature.PER_DELIVERY)
                 ? dice.between(1, 2)
-                : dice.has(Feature.COVER) ? 3 : Pack.UNLIMITED,
+                : dice.has(Feature.COVER) || dice.has(Feature.MARGIN) ? 3 : Pack.UNLIMITED,
             dice.has(Feature.IN_TOTAL) ? dice.between(1, 2) : Pack.UNLIMITED,
             dice.oneIn(2) ? Period.ALWAYS : dice.days(3));
     return new Pack(
@@ -114,10 +114,13 @@ final class TinySupplier {
     return breaks;
   }
 
-  private Boxing boxing() {
+  private Boxing boxing(List<Pack> packs) {
     boolean whole = dice.has(Feature.BOXES_WHOLE_PACKS);
     if (!whole && !dice.has(Feature.BOXES_BY_TOTAL)) {
       return Boxing.NONE;
+    }
+    if (whole && dice.oneIn(2)) {
+      return spacious(packs);
     }
     Grams grams = dice.oneIn(2) ? Grams.of(dice.between(40, 80)) : Grams.UNLIMITED;
     Litres litres = dice.oneIn(2) ? new Litres(dice.between(100, 200) * 1000L) : Litres.UNLIMITED;
@@ -129,6 +132,28 @@ final class TinySupplier {
         whole ? Boxing.Way.WHOLE_PACKS : Boxing.Way.BY_TOTAL,
         new Boxing.Limits(grams, litres, pieces),
         dice.between(1, 4));
+  }
+
+  /** A box that one of the smaller packs fills by little more than half. */
+  private Boxing spacious(List<Pack> packs) {
+    Pack.Packed packed =
+        packs.stream()
+            .filter(pack -> pack.pieces() < 3)
+            .map(Pack::packed)
+            .reduce((a, b) -> dice.oneIn(2) ? a : b)
+            .orElseThrow();
+    int percent = dice.between(150, 195);
+    Boxing.Limits limits =
+        dice.oneIn(2)
+            ? new Boxing.Limits(
+                new Grams(packed.grams().milligrams() * percent / 100),
+                Litres.UNLIMITED,
+                Pack.UNLIMITED)
+            : new Boxing.Limits(
+                Grams.UNLIMITED,
+                new Litres(packed.litres().microlitres() * percent / 100),
+                Pack.UNLIMITED);
+    return new Boxing(Boxing.Way.WHOLE_PACKS, limits, dice.between(2, 4));
   }
 
   private Shipping shipping() {

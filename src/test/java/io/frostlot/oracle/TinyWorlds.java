@@ -32,7 +32,17 @@ public final class TinyWorlds {
 
   /** The world of a seed with no other features than these. */
   public static World of(long seed, Set<Feature> allowed) {
-    Dice dice = new Dice(seed, allowed);
+    return of(new Dice(seed, allowed), seed);
+  }
+
+  /** The world of a seed with these features, and any other. */
+  public static World having(long seed, Set<Feature> certain) {
+    Dice dice = new Dice(seed, EnumSet.allOf(Feature.class));
+    dice.features().addAll(certain);
+    return of(dice, seed);
+  }
+
+  private static World of(Dice dice, long seed) {
     Period planning = new Period(Dice.FIRST, Dice.FIRST.plusDays(dice.between(3, 4)));
     List<Supplier> suppliers = new ArrayList<>();
     suppliers.add(new TinySupplier("east", dice).make(dice.between(1, 2)));
@@ -84,8 +94,8 @@ public final class TinyWorlds {
             effort ? dice.cents(10, 150) : Money.ZERO,
             effort ? dice.cents(10, 150) : Money.ZERO,
             dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO),
-        dice.has(Feature.COVER)
-            ? new Policy.Safety(dice.between(1, 2), Percent.ZERO)
-            : Policy.Safety.NONE);
+        new Policy.Safety(
+            dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
+            dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO));
   }
 }
