@@ -1,6 +1,23 @@
 /**
  * What must come out, found the long way: random tiny worlds, every order that could be placed in
  * them and every way of feeding, priced in plain arithmetic. Knows nothing of the integer program.
+ *
+ * <p>To let tiny worlds have something new that a rule is about:
+ *
+ * <ol>
+ *   <li>a constant at the end of {@link io.frostlot.oracle.Feature}: whether a world has it is
+ *       drawn for itself, so all worlds without it stay as they are;
+ *   <li>in {@code TinySupplier}, {@code TinyTerms}, {@code TinyKeeper} or {@code TinyWorlds}: draw
+ *       its numbers only where the world has it, tight enough that it matters;
+ *   <li>what it means, derived from the meaning of the words and not from the rule's code: money of
+ *       one order in {@code OracleInvoice}; what may come in {@code Candidates} and {@code
+ *       Arrivals}; what ties orders together in {@code TotalLimits}; what happens on a day as a
+ *       {@code Stage} that {@code Exhaustive} puts into its place of the day ({@code Margins} is an
+ *       example that remembers numbers in the counts of a {@code State});
+ *   <li>where more pieces than can be eaten may pay because of it: {@code Candidates.mostUseful};
+ *   <li>the rule out of {@code EveryRuleMattersTest.IN_NO_TINY_WORLD}, and into {@code SELDOM}
+ *       where it takes more than a few dozen worlds to be noticed.
+ * </ol>
  */
 @NullMarked
 package io.frostlot.oracle;
