@@ -13,6 +13,7 @@ final class Best {
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
   private boolean impossible;
+  private boolean settled;
   private long news;
 
   /**
@@ -38,6 +39,18 @@ final class Best {
       bound = money;
       news++;
     }
+  }
+
+  /** Shows this one of the plans that are as good as the best, and no other. */
+  synchronized void settle(Answer.Judged chosen) {
+    plan = Optional.of(chosen);
+    settled = true;
+    news++;
+  }
+
+  /** Is the best plan proven, and which of equally good ones is shown? */
+  synchronized boolean isSettled() {
+    return settled;
   }
 
   synchronized void proveImpossible() {

@@ -44,6 +44,9 @@ final class Bounding implements Runnable {
     if (goesOn()) {
       exactly();
     }
+    if (best.isProven()) {
+      best.settle(new Ties(world, best.plan().orElseThrow(), this::millis).choose());
+    }
   }
 
   private boolean goesOn() {
@@ -61,8 +64,9 @@ final class Bounding implements Runnable {
       }
     }
     Linear objective = Weights.of(world).objective(program.model());
-    count(program, point -> attempt.finish(objective, point, rounds).ifPresent(best::offer));
-    if (goesOn()) {
+    Consumer<double[]> whole =
+        point -> attempt.finish(objective, point, rounds).ifPresent(best::offer);
+    if (count(program, whole) && goesOn()) {
       money(attempt);
     }
   }
@@ -81,15 +85,15 @@ final class Bounding implements Runnable {
     count(weeks.program(), point -> {});
   }
 
-  /** Raises the bound of the money by branching on counts. */
-  private void count(Program program, Consumer<double[]> whole) {
+  /** Raises the bound of the money by branching on counts; is nothing left to search? */
+  private boolean count(Program program, Consumer<double[]> whole) {
     Model model = program.model();
     Counts counts = new Counts(program);
     Linear money = model.objective(Level.MONEY);
     try (Simplex simplex = new Simplex(model, money, heldRows(model), this::millis)) {
       int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
       Counting.Progress progress = new Counting.Progress(this::rise, whole);
-      new Counting(simplex, counts, this::cutoff).run(nodes, () -> !goesOn(), progress);
+      return new Counting(simplex, counts, this::cutoff).run(nodes, () -> !goesOn(), progress);
     }
   }
 

@@ -52,11 +52,11 @@ final class Counting {
   }
 
   /**
-   * Searches until nothing is left or it is told to stop.
+   * Searches until nothing is left, which it says, or it is told to stop.
    *
    * @param most nodes
    */
-  void run(int most, BooleanSupplier stop, Progress progress) {
+  boolean run(int most, BooleanSupplier stop, Progress progress) {
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
       Node node = open.poll();
       if (node.bound() < cutoff.getAsDouble()) {
@@ -64,6 +64,7 @@ final class Counting {
       }
       progress.bound().accept(bound());
     }
+    return open.isEmpty();
   }
 
   /** Nothing is below it. */

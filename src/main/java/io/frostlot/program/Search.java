@@ -72,7 +72,7 @@ final class Search {
       }
     }
     return tasks.stream().allMatch(FutureTask::isDone)
-        || best.isProven()
+        || best.isSettled()
         || best.isImpossible()
         || millisLeft() <= 0;
   }
