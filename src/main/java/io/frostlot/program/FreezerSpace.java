@@ -96,7 +96,10 @@ final class FreezerSpace implements Rule {
         }
       }
       books.use(
-          id(), freezer.name() + " on " + peakDay, peak.toDouble(), freezer.usable().toDouble());
+          id(),
+          new Books.At(freezer.name(), peakDay),
+          peak.toDouble(),
+          freezer.usable().toDouble());
     }
   }
 

@@ -39,6 +39,10 @@ public record PlanReport(
     return new Wording(world().scenario().currency());
   }
 
+  Names names() {
+    return new Names(world());
+  }
+
   /** The letter, laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
     Page page = new Page(width);

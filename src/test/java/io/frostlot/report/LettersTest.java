@@ -125,11 +125,11 @@ class LettersTest {
   void every_sum_that_is_shown_is_one_of_the_books() {
     // 46.16 + 4.40 goods, 43 charges, 6.24 tax = 99.80
     assertThat(full().text(80))
-        .containsPattern("pack prices \\.+ 50\\.56\n")
-        .containsPattern("shipping \\.+ 43\\.00\n")
+        .containsPattern("packs at list price \\.+ 50\\.56\n")
+        .containsPattern("charges \\(shipping, packing, trips\\) \\.+ 43\\.00\n")
         .containsPattern("tax \\.+ 6\\.24\n")
         .containsPattern("cash in all \\.+ 99\\.80\n")
-        .containsPattern("all of it \\.+ 103\\.215\n");
+        .containsPattern("all together, which the plan makes least \\.+ 103\\.215\n");
   }
 
   /** Key messages of the US Centers for Disease Control and Prevention on feeder rodents. */
