@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
@@ -59,11 +60,13 @@ class LettersTest {
         List.of(Changes.between(before, Outline.of(HandmadeRoom.DIGEST, judged, outcome))));
   }
 
-  private static List<Habit> habits() {
-    return List.of(
+  private static Comparison habits() {
+    List<Habit> habits =
+        List.of(
         habit("month by month from the least-cost supplier", 5, 1, Interval.between(34.1, 41)),
         habit("everything from Hillside Hatch (invented)", 5, 1, Interval.between(-1.2, 4)),
         habit("everything from Corner Shop (invented)", 3, 0, Interval.between(34.1, 41)));
+    return new Comparison(habits, List.of("everything from Far Hatch (invented)"));
   }
 
   private static Habit habit(String says, int unmetMust, int late, Interval dearerBy) {
