@@ -66,9 +66,7 @@ final class MonthByMonth {
       }
       settled.follow(best.get().plan().plan(), month.next());
     }
-    return afterwards(settled, solver)
-        ? Engine.judge(world, settled.plan())
-        : Optional.empty();
+    return afterwards(settled, solver) ? Engine.judge(world, settled.plan()) : Optional.empty();
   }
 
   /** Leftovers are eaten in the tail as well as they can be; false where no plan is found. */

@@ -98,9 +98,7 @@ final class Settled {
             scenario.currency(),
             scenario.collection(),
             new Scenario.Larder(
-                scenario.larder().freezers(),
-                stock().toList(),
-                List.copyOf(underWay.values())),
+                scenario.larder().freezers(), stock().toList(), List.copyOf(underWay.values())),
             scenario.suppliers(),
             scenario.away(),
             policy);
@@ -128,8 +126,7 @@ final class Settled {
       return Stream.empty();
     }
     Meal rest =
-        new Meal(
-            meal.id(), meal.eater(), count, meal.days(), meal.prey(), meal.importance());
+        new Meal(meal.id(), meal.eater(), count, meal.days(), meal.prey(), meal.importance());
     return Stream.of(new Demand(rest, demand.options(), demand.tail(), demand.tailPrice()));
   }
 
@@ -191,8 +188,7 @@ final class Settled {
       if (lot.origin() instanceof Lot.Ordered ordered) {
         orderedAs.put(name, ordered.slot());
         underWay.put(
-            name,
-            new PlacedLot(name, lot.item(), lot.pieces(), lot.earliest(), lot.latest()));
+            name, new PlacedLot(name, lot.item(), lot.pieces(), lot.earliest(), lot.latest()));
       }
       return List.of();
     }

@@ -82,8 +82,10 @@ class MonthByMonthTest {
     world("mouse,20,30,1,2031-01-21", "one");
     put(
         "animals.csv",
-        "name,mass_g,weighed,every_days,next_meal,meal_g,largest_piece_g,kinds\n"
-            + "Ash,500,2031-01-01,28,2031-01-20,25,30,mouse\n");
+        """
+        name,mass_g,weighed,every_days,next_meal,meal_g,largest_piece_g,kinds
+        Ash,500,2031-01-01,28,2031-01-20,25,30,mouse
+        """);
     put("scenario.json", scenario("{\"endValue\": \"tail\", \"tailDays\": 28}", "one"));
     Answer.Judged habit = habit(read(), Set.of("one"), Set.of());
     assertThat(habit.standing()).isEqualTo(new Standing(0, 0, 0, Money.of(11)));

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -80,8 +80,7 @@ class ChangesTest {
     Answer.WithPlan unbounded =
         new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty());
     Answer.WithPlan proven = new Answer.Proven(HandmadePlan.judged(world), 103.215);
-    assertThat(Interval.dearer(habit, shown).least().getAsDouble())
-        .isCloseTo(-2.215, within(1e-9));
+    assertThat(Interval.dearer(habit, shown).least().getAsDouble()).isCloseTo(-2.215, within(1e-9));
     assertThat(Interval.dearer(unbounded, shown).least().getAsDouble())
         .isCloseTo(-3.215, within(1e-9));
     assertThat(Interval.dearer(unbounded, unbounded).least()).isEmpty();

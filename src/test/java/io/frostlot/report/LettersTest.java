@@ -63,9 +63,9 @@ class LettersTest {
   private static Comparison habits() {
     List<Habit> habits =
         List.of(
-        habit("month by month from the least-cost supplier", 5, 1, Interval.between(34.1, 41)),
-        habit("everything from Hillside Hatch (invented)", 5, 1, Interval.between(-1.2, 4)),
-        habit("everything from Corner Shop (invented)", 3, 0, Interval.between(34.1, 41)));
+            habit("month by month from the least-cost supplier", 5, 1, Interval.between(34.1, 41)),
+            habit("everything from Hillside Hatch (invented)", 5, 1, Interval.between(-1.2, 4)),
+            habit("everything from Corner Shop (invented)", 3, 0, Interval.between(34.1, 41)));
     return new Comparison(habits, List.of("everything from Far Hatch (invented)"));
   }
 
