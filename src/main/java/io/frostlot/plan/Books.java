@@ -3,7 +3,6 @@ package io.frostlot.plan;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Slot;
 import io.frostlot.units.Money;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -43,11 +42,8 @@ public final class Books {
     TAIL
   }
 
-  /** Where and when a limit binds: a freezer on its fullest day. */
-  public record At(String name, LocalDate day) {}
-
   /** How much of a limit is used, in the limit's own unit. */
-  public record Use(String rule, At at, double used, double limit) {}
+  public record Use(String rule, String where, double used, double limit) {}
 
   /** Running values of one order, in the order of the price ladder. */
   public static final class Ledger {
@@ -133,8 +129,8 @@ public final class Books {
     }
   }
 
-  public void use(String rule, At at, double used, double limit) {
-    uses.add(new Use(rule, at, used, limit));
+  public void use(String rule, String where, double used, double limit) {
+    uses.add(new Use(rule, where, used, limit));
   }
 
   public void shortfall(long amount) {

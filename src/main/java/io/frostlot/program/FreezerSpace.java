@@ -96,10 +96,7 @@ final class FreezerSpace implements Rule {
         }
       }
       books.use(
-          id(),
-          new Books.At(freezer.name(), peakDay),
-          peak.toDouble(),
-          freezer.usable().toDouble());
+          id(), freezer.name() + " on " + peakDay, peak.toDouble(), freezer.usable().toDouble());
     }
   }
 

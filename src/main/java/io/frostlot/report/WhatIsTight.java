@@ -39,7 +39,7 @@ final class WhatIsTight implements Sections.Section {
                 new Limit(
                     use.used() / use.limit(),
                     used(use.used(), use.limit(), "l"),
-                    use.at().name() + " on " + Wording.day(use.at().day())));
+                    Wording.inWords(use.where())));
   }
 
   private static Stream<Limit> boxes(PlanReport report) {

@@ -159,7 +159,7 @@ public final class HandmadePlan {
     books.reckoned("late-meals", Money.of("0.25"));
     books.tail("tail", Money.of("0.82"));
     books.unmet(5, true);
-    books.use("freezer-space", new Books.At("Chest", LocalDate.parse("2031-01-15")), 2.28, 3);
+    books.use("freezer-space", "Chest on 2031-01-15", 2.28, 3);
     return books;
   }
 

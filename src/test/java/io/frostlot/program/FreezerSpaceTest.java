@@ -22,7 +22,6 @@ import io.frostlot.plan.Lot;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Pack;
-import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -44,8 +43,7 @@ class FreezerSpaceTest {
   void a_delivery_may_fill_a_freezer_to_the_brim() {
     SmallWorld world = dayOne(freezer("A", "5", LONG)).need(2, 5);
     ByHand plan = fiveBought(world).eat("day 2", "O1");
-    assertThat(allowed(plan).uses())
-        .contains(new Books.Use(RULE, new Books.At("A", LocalDate.parse("2031-01-01")), 5, 5));
+    assertThat(allowed(plan).uses()).contains(new Books.Use(RULE, "A on 2031-01-01", 5, 5));
     assertThat(optimum(world)).isEqualTo(costs("10"));
   }
 
