@@ -55,6 +55,7 @@ public final class Habits {
    * The plan shown beside each habit.
    *
    * @param limits for all of them together; what one leaves of its share the next ones have
+   * @param watch once it says stop, what is not worked out is not wanted
    */
   public Comparison compare(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
     List<Supplier> regular = regular(world.scenario().suppliers());
@@ -86,7 +87,7 @@ public final class Habits {
           .map(it -> habit(says, lenient, it.plan(), Interval.dearer(it, shown)))
           .ifPresentOrElse(habits::add, () -> unfinished.add(says));
     }
-    return new Comparison(habits, unfinished);
+    return new Comparison(habits, watch.stop() ? List.of() : unfinished);
   }
 
   private static Habit habit(String says, World world, Answer.Judged judged, Interval dearerBy) {

@@ -20,7 +20,10 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
     comparison
         .habits()
         .forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
-    comparison.unfinished().forEach(says -> page.point(says + ": not worked out in that time."));
+    if (!comparison.unfinished().isEmpty()) {
+      page.point(
+          "not worked out in that time: " + String.join("; ", comparison.unfinished()) + ".");
+    }
   }
 
   private static String verdict(PlanReport report, Habit habit) {
