@@ -21,7 +21,8 @@ import java.util.stream.Stream;
  * The habit of one order a month: on the first day of each month that it can be, what is needed
  * until the next order comes, from the supplier whose order does best by itself; gaps are then
  * filled at the shops. Nothing later is looked at, leftovers are worth nothing while ordering, and
- * what is ordered or eaten stays so.
+ * what is ordered or eaten stays so. Where the orders together run into a limit over all of them
+ * (packs to be had in total), the habit has no answer.
  */
 final class MonthByMonth {
   private static final Standing NOTHING = new Standing(0, 0, 0, Money.ZERO);
@@ -81,7 +82,7 @@ final class MonthByMonth {
       return true;
     }
     Optional<Answer.WithPlan> eaten =
-        solver.plan(settled.ahead(last, policy, tail.stream(), List.of()), 1);
+        solver.plan(settled.ahead(policy, tail.stream(), List.of()), 1);
     eaten.ifPresent(
         it -> settled.follow(it.plan().plan(), last.plusDays(policy.tail().days() + 1L)));
     return eaten.isPresent();
@@ -116,7 +117,6 @@ final class MonthByMonth {
             .filter(slot -> !slot.arrivesLatest().isAfter(end))
             .filter(slot -> !settled.isOrdered(slot));
     return settled.ahead(
-        end.isBefore(first.arrivesLatest()) ? first.arrivesLatest() : end,
         world.scenario().policy().withTail(Policy.Tail.NONE),
         world.demands().stream()
             .filter(demand -> !demand.tail() && !demand.meal().days().best().isAfter(end)),

@@ -85,16 +85,17 @@ final class Settled {
   }
 
   /**
-   * The world as it is seen from now to a day.
+   * The world as it is seen from now on.
    *
    * @param demands of which those that are served already, or too late now, are left out
    */
-  World ahead(LocalDate to, Policy policy, Stream<Demand> demands, List<Slot> slots) {
+  World ahead(Policy policy, Stream<Demand> demands, List<Slot> slots) {
     Scenario scenario = world.scenario();
+    LocalDate last = scenario.planning().to();
     Scenario seen =
         new Scenario(
             scenario.name(),
-            new Period(now.isAfter(to) ? to : now, to),
+            new Period(now.isAfter(last) ? last : now, last),
             scenario.currency(),
             scenario.collection(),
             new Scenario.Larder(

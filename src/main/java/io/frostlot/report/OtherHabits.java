@@ -21,8 +21,7 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
         .habits()
         .forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
     if (!comparison.unfinished().isEmpty()) {
-      page.point(
-          "not worked out in that time: " + String.join("; ", comparison.unfinished()) + ".");
+      page.point("not worked out: " + String.join("; ", comparison.unfinished()) + ".");
     }
   }
 

@@ -70,7 +70,7 @@ class OtherHabitsTest {
   @Test
   void what_was_not_worked_out_is_named() {
     assertThat(said(new Comparison(List.of(), List.of("a habit", "another"))))
-        .contains("not worked out in that time: a habit; another.");
+        .contains("not worked out: a habit; another.");
     assertThat(said(new Comparison(List.of(), List.of()))).isEmpty();
   }
 
