@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What keepers do by habit, under the same rules as the plan: one order a month, month after month
@@ -32,7 +33,11 @@ import java.util.stream.Collectors;
 public final class Habits {
   private static final String MONTHLY =
       "one order a month, for what is needed until the next, from the supplier of least cost";
-  private static final Duration LEAST = Duration.ofSeconds(2);
+  private static final Duration LEAST = Duration.ofSeconds(3);
+
+  /** Most months are easy: a hard one may take half of what is left. */
+  private static final int MOST_PARTS = 2;
+
   private final Planner planner;
 
   public Habits(Planner planner) {
@@ -65,9 +70,11 @@ public final class Habits {
     List<Habit> habits = new ArrayList<>();
     List<String> unfinished = new ArrayList<>();
     if (!regular.isEmpty()) {
+      boolean only = regular.stream().allMatch(one -> isFrom(with(one, shops), shown));
+      Share own = share.part(only ? 1 : 2);
       Optional<Habit> monthly =
           new MonthByMonth(lenient, ids(world, regular::contains), shops)
-              .follow(share.part(2)::plan)
+              .follow((part, left) -> own.plan(part, Math.min(left, MOST_PARTS)))
               .map(
                   judged ->
                       habit(MONTHLY, lenient, judged, Interval.exactly(judged, shown.plan())));
@@ -75,7 +82,7 @@ public final class Habits {
     }
     for (int i = 0; i < regular.size(); i++) {
       Supplier one = regular.get(i);
-      Set<String> allowed = ids(world, it -> it.equals(one) || shops.contains(it.id()));
+      Set<String> allowed = with(one, shops);
       String says =
           "everything from " + one.name() + (shops.isEmpty() ? "" : ", gaps filled at the shop");
       Optional<Answer.WithPlan> whole =
@@ -113,6 +120,10 @@ public final class Habits {
 
   private static boolean isShop(Supplier supplier) {
     return supplier.delivery() instanceof Delivery.Shop;
+  }
+
+  private static Set<String> with(Supplier one, Set<String> shops) {
+    return Stream.concat(Stream.of(one.id()), shops.stream()).collect(Collectors.toSet());
   }
 
   private static Set<String> ids(World world, Predicate<Supplier> which) {

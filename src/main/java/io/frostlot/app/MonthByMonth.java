@@ -55,11 +55,11 @@ final class MonthByMonth {
   /** What the habit comes to, judged by every rule of the whole world; empty without an answer. */
   Optional<Answer.Judged> follow(Solver solver) {
     Settled settled = new Settled(world);
-    int left = months.stream().mapToInt(month -> 1 + month.firsts().size()).sum() + 1;
+    int left = 1 + months.stream().mapToInt(MonthByMonth::worlds).sum();
     for (Months.Month month : months) {
       Optional<Slot> main = main(month, settled, solver, left);
-      left -= month.firsts().size();
-      int now = left--;
+      int now = left - worlds(month) + 1;
+      left -= worlds(month);
       Optional<Answer.WithPlan> best =
           main.flatMap(slot -> settledLevels(solver, upTo(month.end(), slot, settled, shops), now));
       if (best.isEmpty()) {
@@ -86,6 +86,11 @@ final class MonthByMonth {
     eaten.ifPresent(
         it -> settled.follow(it.plan().plan(), last.plusDays(policy.tail().days() + 1L)));
     return eaten.isPresent();
+  }
+
+  /** How many worlds are planned for a month. */
+  private static int worlds(Months.Month month) {
+    return month.firsts().size() == 1 ? 1 : month.firsts().size() + 1;
   }
 
   /** The slot of the supplier whose order does best by itself, before any gap is filled. */

@@ -88,7 +88,7 @@ class HabitsTest {
   void comparing_takes_half_as_long_again_as_the_plan_took() {
     Limits thirty = Limits.ofSeconds(30);
     assertThat(Habits.share(thirty, Duration.ofSeconds(10))).isEqualTo(Limits.ofSeconds(5));
-    assertThat(Habits.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(2));
+    assertThat(Habits.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(3));
     assertThat(Habits.share(thirty, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(15));
     assertThat(Habits.share(Limits.ofSeconds(2), Duration.ofSeconds(2)))
         .isEqualTo(Limits.ofSeconds(1));
