@@ -1,119 +1,146 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.supply.Delivery;
-import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import java.time.YearMonth;
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * What keepers do by habit, planned as well as it can be under the same rules: one order a month
- * from each supplier that ships, and everything from one supplier, each tried; gaps are filled at
- * the local shops.
+ * What keepers do by habit, under the same rules as the plan: one order a month, month after month
+ * ({@link MonthByMonth}), and the whole time from one supplier, each tried and planned as well as
+ * it can be; gaps are filled at the local shops. Meals that a habit leaves unmet are counted, even
+ * where the plan must meet all.
+ *
+ * <p>Suppliers are those that ship, or the shops where none does. A show, on a few dates, is no
+ * place to buy from the whole time.
  */
 public final class Habits {
+  private static final String MONTHLY =
+      "one order a month, for what is needed until the next, from the supplier of least cost";
+  private static final Duration LEAST = Duration.ofSeconds(3);
+
+  /** Most months are easy: a hard one may take half of what is left. */
+  private static final int MOST_PARTS = 2;
+
   private final Planner planner;
 
   public Habits(Planner planner) {
     this.planner = planner;
   }
 
-  /** A way of ordering: some of the slots. */
-  private record Way(String says, World world) {}
+  /**
+   * How long to compare: half as long again as the plan took, but a few seconds at least, and at
+   * most half of what it might have taken. Where rounds are counted, the clock does not count.
+   */
+  public static Limits share(Limits plan, Duration took) {
+    Duration most = plan.time().dividedBy(2);
+    Duration half = took.dividedBy(2);
+    Duration fair = half.compareTo(LEAST) < 0 ? LEAST : half;
+    boolean counted = plan.rounds().isPresent();
+    return new Limits(counted || fair.compareTo(most) > 0 ? most : fair, plan.rounds());
+  }
 
   /**
-   * The habits for which a plan is found.
+   * The plan shown beside each habit.
    *
-   * @param limits for all of them together
+   * @param limits for all of them together; what one leaves of its share the next ones have
+   * @param watch once it says stop, what is not worked out is not wanted
    */
-  public List<Habit> compare(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
-    List<Way> ways = ways(world);
+  public Comparison compare(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
+    List<Supplier> regular = regular(world.scenario().suppliers());
+    Set<String> shops = ids(world, it -> isShop(it) && !regular.contains(it));
+    World lenient = bestEffort(world);
+    Share share = new Share(planner, limits, watch);
     List<Habit> habits = new ArrayList<>();
-    for (Way way : ways) {
-      if (!watch.stop()) {
-        habit(way, shown, limits.part(ways.size()), watch).ifPresent(habits::add);
-      }
+    List<String> unfinished = new ArrayList<>();
+    if (!regular.isEmpty()) {
+      boolean only = regular.stream().allMatch(one -> isFrom(with(one, shops), shown));
+      Share own = share.part(only ? 1 : 2);
+      Optional<Habit> monthly =
+          new MonthByMonth(lenient, ids(world, regular::contains), shops)
+              .follow((part, left) -> own.plan(part, Math.min(left, MOST_PARTS)))
+              .map(
+                  judged ->
+                      habit(MONTHLY, lenient, judged, Interval.exactly(judged, shown.plan())));
+      monthly.ifPresentOrElse(habits::add, () -> unfinished.add(MONTHLY));
     }
-    return habits;
+    for (int i = 0; i < regular.size(); i++) {
+      Supplier one = regular.get(i);
+      Set<String> allowed = with(one, shops);
+      String says =
+          "everything from " + one.name() + (shops.isEmpty() ? "" : ", gaps filled at the shop");
+      Optional<Answer.WithPlan> whole =
+          isFrom(allowed, shown)
+              ? Optional.of(shown)
+              : share.plan(only(lenient, allowed), regular.size() - i);
+      whole
+          .filter(it -> it.bound().isPresent() || meetsAsMuch(it, shown))
+          .map(it -> habit(says, lenient, it.plan(), Interval.dearer(it, shown)))
+          .ifPresentOrElse(habits::add, () -> unfinished.add(says));
+    }
+    return new Comparison(habits, watch.stop() ? List.of() : unfinished);
   }
 
-  private Optional<Habit> habit(Way way, Answer.WithPlan shown, Limits limits, Watch watch) {
-    Answer answer = planner.plan(way.world(), limits, onlyStop(watch));
-    if (!(answer instanceof Answer.WithPlan habit)) {
-      return Optional.empty();
-    }
-    int late =
-        Outcome.of(way.world(), habit.plan().plan()).late().stream()
-            .mapToInt(Outcome.Late::meals)
-            .sum();
-    return Optional.of(
-        new Habit(way.says(), habit.plan().standing(), late, Interval.dearer(habit, shown)));
+  private static Habit habit(String says, World world, Answer.Judged judged, Interval dearerBy) {
+    int late = Outcome.of(world, judged.plan()).late().stream().mapToInt(Outcome.Late::meals).sum();
+    return new Habit(says, judged.standing(), late, dearerBy);
   }
 
-  /** Plans of habits are not the plan that is looked for. */
-  private static Watch onlyStop(Watch watch) {
-    return new Watch() {
-      @Override
-      public boolean stop() {
-        return watch.stop();
-      }
-
-      @Override
-      public void found(Answer.WithPlan best) {}
-    };
+  /** If not, and that is not proven, it may be for want of time and is not said of the habit. */
+  private static boolean meetsAsMuch(Answer.WithPlan habit, Answer.WithPlan shown) {
+    return habit.plan().standing().sameBeforeMoney(shown.plan().standing());
   }
 
-  private static List<Way> ways(World world) {
-    List<Supplier> shipping =
-        world.scenario().suppliers().stream().filter(s -> !isShop(s)).toList();
-    boolean shops = shipping.size() < world.scenario().suppliers().size();
-    List<Way> ways = new ArrayList<>();
-    ways.add(
-        new Way(
-            "one order a month from a supplier, on the first day that it can be",
-            only(world, firstOfMonth(world))));
-    for (Supplier supplier : shipping) {
-      ways.add(
-          new Way(
-              "everything from " + supplier.name() + (shops ? ", gaps filled at the shop" : ""),
-              only(world, slot -> slot.supplier().equals(supplier.id()))));
-    }
-    return ways;
+  /** Then it is a plan of that habit too, and nothing better is looked for. */
+  private static boolean isFrom(Set<String> suppliers, Answer.WithPlan shown) {
+    return shown.plan().plan().orders().stream()
+        .allMatch(order -> suppliers.contains(order.slot().supplier()));
+  }
+
+  private static List<Supplier> regular(List<Supplier> suppliers) {
+    List<Supplier> ship = suppliers.stream().filter(it -> !it.isPickUp()).toList();
+    return ship.isEmpty() ? suppliers.stream().filter(Habits::isShop).toList() : ship;
   }
 
   private static boolean isShop(Supplier supplier) {
     return supplier.delivery() instanceof Delivery.Shop;
   }
 
-  private static World only(World world, Predicate<Slot> allowed) {
-    return world.withSlots(
-        world.slots().stream()
-            .filter(slot -> allowed.test(slot) || isShop(world.supplier(slot.supplier())))
-            .toList());
+  private static Set<String> with(Supplier one, Set<String> shops) {
+    return Stream.concat(Stream.of(one.id()), shops.stream()).collect(Collectors.toSet());
   }
 
-  private static Predicate<Slot> firstOfMonth(World world) {
-    record Month(String supplier, YearMonth month) {}
+  private static Set<String> ids(World world, Predicate<Supplier> which) {
+    return world.scenario().suppliers().stream()
+        .filter(which)
+        .map(Supplier::id)
+        .collect(Collectors.toSet());
+  }
 
-    Set<Month> seen = new HashSet<>();
-    Set<Slot> first = new HashSet<>();
-    world.slots().stream()
-        .sorted(Comparator.comparing(Slot::ordered).thenComparing(Comparator.naturalOrder()))
-        .filter(slot -> seen.add(new Month(slot.supplier(), YearMonth.from(slot.ordered()))))
-        .forEach(first::add);
-    return first::contains;
+  private static World only(World world, Set<String> suppliers) {
+    return world.withSlots(
+        world.slots().stream().filter(slot -> suppliers.contains(slot.supplier())).toList());
+  }
+
+  private static World bestEffort(World world) {
+    Scenario scenario = world.scenario();
+    Policy policy = scenario.policy().withDemand(Policy.Demand.BEST_EFFORT);
+    return new World(scenario.with(policy), world.demands(), world.slots(), world.items());
   }
 }

@@ -119,22 +119,30 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int plan(MakePlan makePlan, MakePlan.Ready ready, Limits limits) {
-    Progress watch =
-        new Progress(ready.inputs().world(), interruption::asked, terminal.status(progress));
+    long start = System.nanoTime();
+    Progress.Status status = terminal.status(progress);
+    Progress watch = new Progress(ready.inputs().world(), interruption::asked, status);
     Printer printer = new Printer(terminal, format, given(out));
     Answer answer =
         interruption.guard(
             () -> printer.print(ready, watch.bestOrNothing()),
             () -> makePlan.plan(ready, limits, watch));
+    Duration took = Duration.ofNanos(System.nanoTime() - start);
     int exitCode = printer.print(ready, answer);
-    if (format == Format.TEXT && !withoutHabits && answer instanceof Answer.WithPlan found) {
-      Habits habits = new Habits(planner);
+    boolean compared = format == Format.TEXT && !withoutHabits && !interruption.asked();
+    if (compared && answer instanceof Answer.WithPlan found) {
       printer.print(
           ready,
           found,
           interruption.guard(
               () -> exitCode,
-              () -> habits.compare(ready.inputs().world(), found, limits.part(2), watch)));
+              () ->
+                  new Habits(planner)
+                      .compare(
+                          ready.inputs().world(),
+                          found,
+                          Habits.share(limits, took),
+                          new Comparing(interruption::asked, status))));
     }
     return exitCode;
   }

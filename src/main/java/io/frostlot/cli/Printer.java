@@ -6,7 +6,7 @@ import io.frostlot.files.PlanJson;
 import io.frostlot.files.Problem;
 import io.frostlot.files.SheetFolder;
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Habit;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.report.NoPlanReport;
@@ -40,9 +40,9 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
   }
 
   /** Goes on with how the plan compares with habits. */
-  void print(MakePlan.Ready ready, Answer.WithPlan found, List<Habit> habits) {
+  void print(MakePlan.Ready ready, Answer.WithPlan found, Comparison comparison) {
     terminal.clearStatus();
-    terminal.out().print(report(ready, found).habits(habits, terminal.columns()));
+    terminal.out().print(report(ready, found).habits(comparison, terminal.columns()));
     terminal.out().flush();
   }
 

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Where the program writes.
@@ -25,7 +26,9 @@ record Terminal(PrintStream out, PrintStream err, boolean watched, int columns) 
         new PrintStream(System.out, false, StandardCharsets.UTF_8),
         new PrintStream(System.err, true, StandardCharsets.UTF_8),
         isTerminal(Path.of("/proc/self/fd/2")),
-        columns(environment.getOrDefault("COLUMNS", "")));
+        columns(
+            environment.getOrDefault("COLUMNS", ""),
+            isTerminal(Path.of("/proc/self/fd/1")) ? Terminal::windowSize : () -> ""));
   }
 
   /** Where the system does not tell, it is taken for none; progress can be asked for. */
@@ -38,8 +41,34 @@ record Terminal(PrintStream out, PrintStream err, boolean watched, int columns) 
     }
   }
 
-  private static int columns(String typed) {
-    return typed.matches("[0-9]{1,4}") ? Integer.parseInt(typed) : USUAL_COLUMNS;
+  /**
+   * Width of the window.
+   *
+   * @param typed what the keeper says, where it is a number
+   * @param windowSize else, rows and columns with a space between; anything else is not known
+   */
+  static int columns(String typed, Supplier<String> windowSize) {
+    if (typed.matches("[0-9]{1,4}")) {
+      return Integer.parseInt(typed);
+    }
+    String size = windowSize.get().strip();
+    return size.matches("[0-9]+ [1-9][0-9]{0,3}")
+        ? Integer.parseInt(size.substring(size.indexOf(' ') + 1))
+        : USUAL_COLUMNS;
+  }
+
+  /** As the POSIX utility says it; empty where there is none. */
+  private static String windowSize() {
+    try {
+      Process stty =
+          new ProcessBuilder("stty", "size")
+              .redirectInput(Path.of("/dev/tty").toFile())
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+      return new String(stty.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      return "";
+    }
   }
 
   /** On a terminal one line that changes; elsewhere a line for each piece of news, if wanted. */

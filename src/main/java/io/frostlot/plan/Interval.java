@@ -1,49 +1,42 @@
 package io.frostlot.plan;
 
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Where a difference in money lies.
  *
  * @param least empty where nothing is known downwards
- * @param most empty where nothing is known upwards
+ * @param most that of two plans in hand
  */
-public record Interval(OptionalDouble least, OptionalDouble most) {
+public record Interval(OptionalDouble least, double most) {
   public static Interval between(double least, double most) {
-    return new Interval(OptionalDouble.of(least), OptionalDouble.of(most));
+    return new Interval(OptionalDouble.of(least), most);
+  }
+
+  /** Between two plans in hand, where nothing better is looked for. */
+  public static Interval exactly(Answer.Judged dearer, Answer.Judged cheaper) {
+    double difference = cost(dearer) - cost(cheaper);
+    return between(difference, difference);
   }
 
   /**
-   * By how much another answer costs more than the one shown, both at their best: each best lies
-   * between its bound and its cost.
+   * By how much some of what may be done costs more, at its best, than the plan shown, which was
+   * looked for among all that may be done.
+   *
+   * @param part the best found in the part: its best lies between its cost and its bound, and not
+   *     below the bound of the whole
    */
-  public static Interval dearer(Answer.WithPlan other, Answer.WithPlan shown) {
-    return new Interval(
-        minus(other.bound(), OptionalDouble.of(cost(shown))),
-        minus(OptionalDouble.of(cost(other)), shown.bound()));
+  public static Interval dearer(Answer.WithPlan part, Answer.WithPlan shown) {
+    double cost = cost(shown.plan());
+    double most = cost(part.plan()) - cost;
+    OptionalDouble bound = Stream.of(part, shown).flatMapToDouble(it -> it.bound().stream()).max();
+    return bound.isPresent()
+        ? between(Math.min(most, bound.getAsDouble() - cost), most)
+        : new Interval(OptionalDouble.empty(), most);
   }
 
-  private static double cost(Answer.WithPlan answer) {
-    return answer.plan().standing().money().toDouble();
-  }
-
-  private static OptionalDouble minus(OptionalDouble a, OptionalDouble b) {
-    return a.isPresent() && b.isPresent()
-        ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
-        : OptionalDouble.empty();
-  }
-
-  /** The same difference seen from the other side. */
-  public Interval turned() {
-    return new Interval(negated(most), negated(least));
-  }
-
-  private static OptionalDouble negated(OptionalDouble amount) {
-    return amount.isPresent() ? OptionalDouble.of(-amount.getAsDouble()) : amount;
-  }
-
-  /** Does zero lie inside, so that nothing can be told? */
-  public boolean holdsZero() {
-    return least.orElse(-1) <= 0 && most.orElse(1) >= 0;
+  private static double cost(Answer.Judged judged) {
+    return judged.standing().money().toDouble();
   }
 }

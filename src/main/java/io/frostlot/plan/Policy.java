@@ -22,6 +22,14 @@ public record Policy(
           Charges.NONE,
           Safety.NONE);
 
+  public Policy withDemand(Demand other) {
+    return new Policy(other, tail, freezerCheck, charges, safety);
+  }
+
+  public Policy withTail(Tail other) {
+    return new Policy(demand, other, freezerCheck, charges, safety);
+  }
+
   /** Unmet meals are counted, or forbidden. */
   public enum Demand {
     BEST_EFFORT,

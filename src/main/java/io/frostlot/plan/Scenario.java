@@ -32,6 +32,10 @@ public record Scenario(
     away = List.copyOf(away);
   }
 
+  public Scenario with(Policy other) {
+    return new Scenario(name, planning, currency, collection, larder, suppliers, away, other);
+  }
+
   /** Who eats. */
   public record Collection(List<Animal> animals, List<Need> needs) {
     public Collection {

@@ -1,6 +1,8 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import java.util.Optional;
 
@@ -16,5 +18,12 @@ public final class Engine {
       return best.get();
     }
     return search.isImpossible() ? new Clash(world).find() : new Answer.NothingFound();
+  }
+
+  /** What a plan of any making comes to; empty where it breaks a rule or cannot be followed. */
+  public static Optional<Answer.Judged> judge(World world, Plan plan) {
+    return Optional.of(Rules.judge(world, plan))
+        .filter(judged -> judged.books().breaches().isEmpty())
+        .filter(judged -> Replay.of(world, plan).holds());
   }
 }

@@ -20,11 +20,6 @@ public record Limits(Duration time, OptionalInt rounds) {
     return new Limits(Duration.ofSeconds(seconds), OptionalInt.empty());
   }
 
-  /** An equal part of the time; the same rounds. */
-  public Limits part(int parts) {
-    return new Limits(time.dividedBy(parts), rounds);
-  }
-
   long millis() {
     return time.toMillis();
   }

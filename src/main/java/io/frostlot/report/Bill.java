@@ -4,10 +4,13 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Order;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.units.Money;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
-/** What the invoices will say, by order and by rule, and apart from it what is only reckoned. */
+/**
+ * What the invoices will say, by order and by rule in the order of the price ladder, and apart from
+ * it what is only reckoned.
+ */
 final class Bill implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
@@ -23,17 +26,21 @@ final class Bill implements Sections.Section {
     apart(
         report,
         Books.Account.TAIL,
-        "Bought after the planning days, within "
+        "For the "
             + report.world().scenario().policy().tail().days()
-            + " days, at list price",
+            + " days after, not ordered now, at list price",
         page);
     page.gap();
-    page.amount("  ", "all of it", wording.bare(report.answer().plan().standing().money()));
+    page.amount(
+        "  ",
+        "all together, which the plan makes least",
+        wording.bare(report.answer().plan().standing().money()));
   }
 
   private static Table byOrder(PlanReport report, Wording wording) {
     Table table =
-        Table.of("order by", "supplier", ">goods", ">discount", ">shipping", ">tax", ">total");
+        Table.of(
+            "order by", "supplier", ">goods", ">discount", ">" + Wording.CHARGES, ">tax", ">total");
     for (Order order : report.plan().orders().stream().sorted(NextOrders.BY_DATE).toList()) {
       Books.Ledger ledger = report.books().ledger(order.slot());
       table.row(
@@ -56,11 +63,11 @@ final class Bill implements Sections.Section {
   }
 
   private static void byRule(PlanReport report, Books.Account account, Page page) {
-    SortedMap<String, Money> byRule = new TreeMap<>();
+    Map<String, Money> byRule = new LinkedHashMap<>();
     report.books().charges().stream()
         .filter(charge -> charge.account() == account)
         .forEach(charge -> byRule.merge(charge.rule(), charge.amount(), Money::plus));
     byRule.forEach(
-        (rule, amount) -> page.amount("  ", Wording.rule(rule), report.wording().bare(amount)));
+        (rule, amount) -> page.amount("  ", Wording.charge(rule), report.wording().bare(amount)));
   }
 }

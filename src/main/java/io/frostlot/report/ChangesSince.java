@@ -3,8 +3,12 @@ package io.frostlot.report;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Outline;
 import io.frostlot.units.Money;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -12,10 +16,11 @@ import java.util.stream.Collectors;
 final class ChangesSince implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    report.changes().forEach(changes -> write(changes, report.wording(), page));
+    report.changes().forEach(changes -> write(changes, report, page));
   }
 
-  private static void write(Changes changes, Wording wording, Page page) {
+  private static void write(Changes changes, PlanReport report, Page page) {
+    Wording wording = report.wording();
     page.heading("Changed since the earlier plan");
     if (changes.stale()) {
       page.say("The earlier plan is stale: it was made from other inputs.");
@@ -26,12 +31,12 @@ final class ChangesSince implements Sections.Section {
     }
     meals(changes.nowUnmet(), "no longer met", page);
     meals(changes.nowMet(), "now met", page);
-    changes.orders().forEach(change -> page.point(order(change, wording)));
+    changes.orders().forEach(change -> page.point(order(change, report)));
     Outline.Totals before = changes.costs().before();
     Outline.Totals after = changes.costs().after();
     if (!before.equals(after)) {
       page.point(
-          "Cash %s; with reckoned costs and the days after %s."
+          "To pay %s; with what is reckoned and the days after %s."
               .formatted(
                   instead(wording, after.cash(), before.cash()),
                   instead(wording, after.cost(), before.cost())));
@@ -40,42 +45,59 @@ final class ChangesSince implements Sections.Section {
 
   private static void meals(List<Outline.Unmet> meals, String what, Page page) {
     if (!meals.isEmpty()) {
+      SortedMap<String, List<LocalDate>> byAnimal = new TreeMap<>();
+      meals.forEach(
+          meal -> byAnimal.computeIfAbsent(meal.animal(), it -> new ArrayList<>()).add(meal.day()));
       String which =
-          meals.stream()
-              .map(meal -> meal.animal() + " on " + Wording.day(meal.day()))
+          byAnimal.entrySet().stream()
+              .map(entry -> entry.getKey() + " " + days(entry.getValue()))
               .collect(Collectors.joining(", "));
       page.point("%s %s: %s.".formatted(Wording.count(meals.size(), "meal", "meals"), what, which));
     }
   }
 
-  private static String order(Changes.OrderChange change, Wording wording) {
+  private static String days(List<LocalDate> days) {
+    return days.size() == 1
+        ? "on " + Wording.day(days.get(0))
+        : "(%s, %s)"
+            .formatted(days.size(), Wording.fromTo(Collections.min(days), Collections.max(days)));
+  }
+
+  private static String order(Changes.OrderChange change, PlanReport report) {
+    Wording wording = report.wording();
+    Names names = report.names();
     if (change instanceof Changes.Added added) {
       Outline.Ordered order = added.order();
       return "Added: %s: %s; %s."
-          .formatted(name(order), packs(order), wording.money(order.total()));
+          .formatted(name(order, names), packs(order), wording.money(order.total()));
     }
     if (change instanceof Changes.Dropped dropped) {
       Outline.Ordered order = dropped.order();
-      return "Dropped: %s; %s.".formatted(name(order), wording.money(order.total()));
+      return "Dropped: %s; %s.".formatted(name(order, names), wording.money(order.total()));
     }
     Outline.Ordered before = ((Changes.Changed) change).before();
     Outline.Ordered after = ((Changes.Changed) change).after();
     return "Changed: %s: %s%s%s."
         .formatted(
-            name(after),
+            name(after, names),
             arrival(before, after),
             packs(before.packs(), after.packs()),
             instead(wording, after.total(), before.total()));
   }
 
-  private static String name(Outline.Ordered order) {
-    return order.supplier() + ", order by " + Wording.day(order.orderBy());
+  private static String name(Outline.Ordered order, Names names) {
+    return names.supplier(order.supplier()) + ", order by " + Wording.day(order.orderBy());
   }
 
   private static String packs(Outline.Ordered order) {
     return order.packs().entrySet().stream()
-        .map(pack -> pack.getValue() + " x " + pack.getKey())
+        .map(pack -> pack.getValue() + " x " + pack(pack.getKey()))
         .collect(Collectors.joining(", "));
+  }
+
+  /** A pack's id, "Hopper x25", as words. */
+  private static String pack(String id) {
+    return id.replaceFirst(" x(\\d+)$", ", pack of $1");
   }
 
   private static String arrival(Outline.Ordered before, Outline.Ordered after) {
@@ -92,7 +114,7 @@ final class ChangesSince implements Sections.Section {
     for (String id : ids) {
       int was = before.getOrDefault(id, 0);
       int is = after.getOrDefault(id, 0);
-      changed.append(was == is ? "" : "%s x %s instead of %s; ".formatted(is, id, was));
+      changed.append(was == is ? "" : "%s x %s instead of %s; ".formatted(is, pack(id), was));
     }
     return changed.toString();
   }

@@ -3,49 +3,74 @@ package io.frostlot.report;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** How full each freezer is, week by week. */
+/** How full each freezer is: its fullest day, and the fullest of each month as a bar. */
 final class FreezerUse implements Sections.Section {
-  private static final int WEEKS_IN_GROUP = 4;
+  private static final int FREEZERS_ABREAST = 3;
+  private static final int BAR = 10;
 
   @Override
   public void write(PlanReport report, Page page) {
-    if (report.outcome().freezers().isEmpty()) {
+    List<FreezerLoad> loads = report.outcome().freezers();
+    if (loads.isEmpty()) {
       return;
     }
-    Period planning = report.world().scenario().planning();
     page.heading("Freezers");
-    Table table =
-        Table.of(
-            "",
-            ">litres",
-            ">most",
-            ">full",
-            "on",
-            "weeks from " + Wording.shortDay(planning.from()));
-    for (FreezerLoad load : report.outcome().freezers()) {
-      table.row(
-          load.freezer().name(),
-          Wording.decimal(load.freezer().usable().toDouble()),
-          Wording.decimal(load.peak().toDouble()),
-          Wording.percent(load.share(load.peakDay())),
-          Wording.day(load.peakDay()),
-          weeks(load, planning));
+    for (FreezerLoad load : loads) {
+      page.point(
+          "%s: fullest on %s, %s of %s l (%s)."
+              .formatted(
+                  load.freezer().name(),
+                  Wording.day(load.peakDay()),
+                  Wording.decimal(load.peak().toDouble()),
+                  Wording.decimal(load.freezer().usable().toDouble()),
+                  Wording.percent(load.share(load.peakDay()))));
     }
-    page.table(table);
-    page.say(
-        "One digit a week: tenths of the room taken when it is fullest, 9 for nine tenths or"
-            + " more.");
+    Period planning = report.world().scenario().planning();
+    for (int from = 0; from < loads.size(); from += FREEZERS_ABREAST) {
+      page.gap();
+      page.table(
+          byMonth(loads.subList(from, Math.min(loads.size(), from + FREEZERS_ABREAST)), planning));
+    }
   }
 
-  private static String weeks(FreezerLoad load, Period planning) {
-    StringBuilder weeks = new StringBuilder();
-    int week = 0;
-    for (LocalDate day = planning.from(); planning.contains(day); day = day.plusWeeks(1), week++) {
-      double fullest = day.datesUntil(day.plusWeeks(1)).mapToDouble(load::share).max().orElse(0);
-      weeks.append(week > 0 && week % WEEKS_IN_GROUP == 0 ? " " : "");
-      weeks.append(fullest > 1 ? "!" : String.valueOf(Math.min(9, (int) (10 * fullest))));
+  private static Table byMonth(List<FreezerLoad> loads, Period planning) {
+    Table table =
+        Table.of(
+            Stream.concat(
+                    Stream.of("fullest in"), loads.stream().map(load -> load.freezer().name()))
+                .toArray(String[]::new));
+    YearMonth last = YearMonth.from(planning.to());
+    for (YearMonth m = YearMonth.from(planning.from()); !m.isAfter(last); m = m.plusMonths(1)) {
+      List<String> cells = new ArrayList<>(List.of(Wording.month(m)));
+      for (FreezerLoad load : loads) {
+        cells.add(bar(fullest(load, m)));
+      }
+      table.row(cells);
     }
-    return weeks.toString();
+    return table;
+  }
+
+  private static double fullest(FreezerLoad load, YearMonth month) {
+    LocalDate next = month.plusMonths(1).atDay(1);
+    return load.byDay().subMap(month.atDay(1), next).keySet().stream()
+        .mapToDouble(load::share)
+        .max()
+        .orElse(0);
+  }
+
+  /** Such as "#######... 66 %": a sign for each tenth that is begun, then the percent. */
+  private static String bar(double share) {
+    int signs = (int) Math.min(BAR, Math.ceil(BAR * share));
+    String percent = Wording.percent(share);
+    return ("#".repeat(signs)
+            + ".".repeat(BAR - signs)
+            + " ".repeat(7 - percent.length())
+            + percent)
+        .replace(' ', Wording.NO_BREAK);
   }
 }

@@ -7,12 +7,17 @@ import io.frostlot.plan.Order;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Standing;
+import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The head of the letter: whose plan, for which days, and the answer in four lines. */
 final class InShort implements Sections.Section {
   private static final int SHOWN_DIGITS = 12;
+  private static final int MOST_NEXT = 3;
 
   @Override
   public void write(PlanReport report, Page page) {
@@ -35,30 +40,45 @@ final class InShort implements Sections.Section {
     page.hang("  Sure   ", HowSure.inShort(report));
   }
 
+  /** Every order that is due, or else the first of all. */
   private static String next(PlanReport report) {
-    return report.plan().orders().stream()
-        .min(NextOrders.BY_DATE)
-        .map(order -> next(report, order))
-        .orElse("nothing to order.");
+    List<Order> due = NextOrders.due(report);
+    Stream<Order> next =
+        due.isEmpty() ? report.plan().orders().stream().sorted(NextOrders.BY_DATE) : due.stream();
+    String orders =
+        next.limit(due.isEmpty() ? 1 : MOST_NEXT)
+            .map(order -> next(report, order))
+            .collect(Collectors.joining("; "));
+    int more = due.size() - MOST_NEXT;
+    return orders.isEmpty()
+        ? "nothing to order."
+        : orders + (more > 0 ? "; and " + more + " more" : "") + ".";
   }
 
   private static String next(PlanReport report, Order order) {
-    return "order from %s by %s, %s."
+    Supplier supplier = report.world().supplier(order.slot().supplier());
+    return "%s from %s %s, %s"
         .formatted(
-            report.world().supplier(order.slot().supplier()).name(),
-            Wording.day(order.slot().ordered()),
+            supplier.isPickUp() ? "fetch" : "order",
+            supplier.name(),
+            OrderBlock.when(supplier, order.slot()),
             report.wording().money(report.books().ledger(order.slot()).total()));
   }
 
   private static String money(PlanReport report) {
     Wording wording = report.wording();
     Money tail = report.books().total(Books.Account.TAIL);
-    return "%s in cash for %s, %s reckoned%s."
+    Money reckoned = report.books().total(Books.Account.RECKONED);
+    return "%s to pay for %s%s%s."
         .formatted(
-            wording.bare(report.books().total(Books.Account.CASH)),
+            wording.money(report.books().total(Books.Account.CASH)),
             Wording.count(report.plan().orders().size(), "order", "orders"),
-            wording.bare(report.books().total(Books.Account.RECKONED)),
-            tail.isZero() ? "" : ", " + wording.bare(tail) + " for the days after");
+            reckoned.isZero() ? "" : "; reckoned besides " + wording.bare(reckoned),
+            tail.isZero()
+                ? ""
+                : "; %s for prey of the %s days after, not ordered now"
+                    .formatted(
+                        wording.bare(tail), report.world().scenario().policy().tail().days()));
   }
 
   private static String meals(PlanReport report) {

@@ -6,11 +6,14 @@ import io.frostlot.keeping.MealSize;
 import io.frostlot.plan.Outcome;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Meals that are not met, by how much margins gave way, and meals that come late. */
 final class MealsNotMet implements Sections.Section {
@@ -38,44 +41,42 @@ final class MealsNotMet implements Sections.Section {
     }
   }
 
-  /** Meals that differ by their days only share a row. */
-  private record Row(String eater, String grams, String nearest) {}
+  /** Meals of one eater that fail for the same reason share a row. */
+  private record Row(String eater, String why) {}
 
   private static Table missed(PlanReport report) {
-    Map<Row, List<Meal.Days>> rows = new LinkedHashMap<>();
+    Map<Row, List<Outcome.Missed>> rows = new LinkedHashMap<>();
     for (Outcome.Missed missed : report.outcome().missed()) {
-      Meal meal = missed.demand().meal();
-      Row row =
-          new Row(
-              eater(meal, missed.count()), grams(meal.prey().window()), nearest(report, missed));
-      rows.computeIfAbsent(row, it -> new ArrayList<>()).add(meal.days());
+      Row row = new Row(eater(missed.demand().meal()), nearest(report, missed));
+      rows.computeIfAbsent(row, it -> new ArrayList<>()).add(missed);
     }
-    Table table = Table.of("animal", "day (may be given)", ">grams", "nearest item");
-    rows.forEach((row, days) -> table.row(row.eater(), days(days), row.grams(), row.nearest()));
+    Table table = Table.of("animal", ">meals", "best days", ">grams", "nearest prey");
+    rows.forEach(
+        (row, all) -> {
+          List<Meal> meals = all.stream().map(missed -> missed.demand().meal()).toList();
+          int count = all.stream().mapToInt(Outcome.Missed::count).sum();
+          table.row(row.eater(), String.valueOf(count), days(meals), grams(meals), row.why());
+        });
     return table;
   }
 
-  private static String days(List<Meal.Days> all) {
-    return all.stream()
-        .map(
-            days ->
-                "%s (%s-%s)"
-                    .formatted(
-                        Wording.date(days.best()),
-                        Wording.shortDay(days.earliest()),
-                        Wording.shortDay(days.latest()))
-                    .replace(' ', Wording.NO_BREAK))
-        .collect(Collectors.joining(", "));
+  private static String days(List<Meal> meals) {
+    List<LocalDate> best = meals.stream().map(meal -> meal.days().best()).toList();
+    return Wording.fromTo(Collections.min(best), Collections.max(best));
   }
 
-  private static String grams(MealSize.Window window) {
-    return decimal(window.least()) + "-" + decimal(window.most());
+  /** From the least of all the meals to the most. */
+  private static String grams(List<Meal> meals) {
+    List<MealSize.Window> windows = meals.stream().map(meal -> meal.prey().window()).toList();
+    Grams least =
+        windows.stream().map(MealSize.Window::least).min(Comparator.naturalOrder()).orElseThrow();
+    Grams most =
+        windows.stream().map(MealSize.Window::most).max(Comparator.naturalOrder()).orElseThrow();
+    return decimal(least) + "-" + decimal(most);
   }
 
-  private static String eater(Meal meal, int count) {
-    return (count > 1 ? count + " x " : "")
-        + meal.eater()
-        + (meal.importance() == Importance.MUST ? " (must)" : "");
+  private static String eater(Meal meal) {
+    return meal.eater() + (meal.importance() == Importance.MUST ? " (must)" : "");
   }
 
   private static String nearest(PlanReport report, Outcome.Missed missed) {
@@ -88,10 +89,10 @@ final class MealsNotMet implements Sections.Section {
         !missed.demand().options().isEmpty()
             ? "not there in time"
             : item.grams().most().compareTo(largest) > 0
-                ? "one may weigh %s g, above the largest, %s g"
-                    .formatted(decimal(item.grams().most()), decimal(largest))
+                ? "one may weigh %s g, more than its largest piece may"
+                    .formatted(decimal(item.grams().most()))
                 : "does not fit";
-    return "%s, %s g: %s".formatted(item.id(), decimal(item.grams().mean()), why);
+    return "%s, %s g: %s".formatted(report.names().of(item), decimal(item.grams().mean()), why);
   }
 
   private static String decimal(Grams grams) {
@@ -99,15 +100,36 @@ final class MealsNotMet implements Sections.Section {
   }
 
   private static Table late(Outcome outcome) {
-    Table table = Table.of("animal", "best day", "given on", ">days late");
-    for (Outcome.Late late : outcome.late()) {
-      Meal meal = late.demand().meal();
-      table.row(
-          eater(meal, late.meals()),
-          Wording.day(meal.days().best()),
-          Wording.day(late.day()),
-          String.valueOf(meal.days().late(late.day())));
-    }
+    Map<String, List<Outcome.Late>> byEater = new LinkedHashMap<>();
+    outcome
+        .late()
+        .forEach(
+            late ->
+                byEater
+                    .computeIfAbsent(eater(late.demand().meal()), it -> new ArrayList<>())
+                    .add(late));
+    Table table = Table.of("animal", ">meals", "best days", "given", ">days late");
+    byEater.forEach(
+        (eater, all) -> {
+          List<LocalDate> given = all.stream().map(Outcome.Late::day).toList();
+          table.row(
+              eater,
+              String.valueOf(all.stream().mapToInt(Outcome.Late::meals).sum()),
+              days(all.stream().map(late -> late.demand().meal()).toList()),
+              Wording.fromTo(Collections.min(given), Collections.max(given)),
+              daysLate(all));
+        });
     return table;
+  }
+
+  /** Such as "2", or "1-3". */
+  private static String daysLate(List<Outcome.Late> all) {
+    LongSummaryStatistics days =
+        all.stream()
+            .mapToLong(late -> late.demand().meal().days().late(late.day()))
+            .summaryStatistics();
+    return days.getMin() == days.getMax()
+        ? String.valueOf(days.getMin())
+        : days.getMin() + "-" + days.getMax();
   }
 }

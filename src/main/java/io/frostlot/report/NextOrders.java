@@ -14,14 +14,13 @@ final class NextOrders implements Sections.Section {
 
   @Override
   public void write(PlanReport report, Page page) {
-    LocalDate lastDue = report.world().scenario().planning().from().plusDays(DUE_WITHIN_DAYS);
-    List<Order> orders = report.plan().orders().stream().sorted(BY_DATE).toList();
-    List<Order> due = orders.stream().filter(o -> !o.slot().ordered().isAfter(lastDue)).toList();
-    List<Order> later = orders.stream().filter(o -> o.slot().ordered().isAfter(lastDue)).toList();
+    List<Order> due = due(report);
+    List<Order> later =
+        report.plan().orders().stream().filter(o -> !due.contains(o)).sorted(BY_DATE).toList();
 
     page.heading("Order next");
     if (due.isEmpty()) {
-      page.say("Nothing is to be ordered up to " + Wording.day(lastDue) + ".");
+      page.say("Nothing is to be ordered up to " + Wording.day(lastDue(report)) + ".");
     }
     due.forEach(order -> OrderBlock.write(report, order, page));
     if (later.isEmpty()) {
@@ -34,5 +33,17 @@ final class NextOrders implements Sections.Section {
             + " days off: by then prices, weights and appetites will have moved. Plan again before"
             + " ordering.");
     later.forEach(order -> OrderBlock.write(report, order, page));
+  }
+
+  private static LocalDate lastDue(PlanReport report) {
+    return report.world().scenario().planning().from().plusDays(DUE_WITHIN_DAYS);
+  }
+
+  /** Orders of the first two weeks, by date. */
+  static List<Order> due(PlanReport report) {
+    return report.plan().orders().stream()
+        .filter(order -> !order.slot().ordered().isAfter(lastDue(report)))
+        .sorted(BY_DATE)
+        .toList();
   }
 }

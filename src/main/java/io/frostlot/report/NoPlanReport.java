@@ -19,14 +19,14 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
     }
     if (!inputs.warnings().isEmpty()) {
       page.heading("Look at");
-      inputs.warnings().forEach(page::point);
+      inputs.warnings().forEach(warning -> page.point(Wording.inWords(warning)));
     }
     return page.toString();
   }
 
   private static void impossible(Answer.Impossible impossible, Page page) {
     page.say("No plan can keep all of these at once:");
-    impossible.clash().forEach(page::point);
+    impossible.clash().forEach(rule -> page.point(Wording.inWords(rule)));
     page.say(
         impossible.minimal()
             ? "Without any one of them the others could be kept."

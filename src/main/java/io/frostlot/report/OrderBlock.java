@@ -7,10 +7,10 @@ import io.frostlot.plan.Order;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** One order as it is to be placed, unpacked and paid. */
@@ -22,26 +22,39 @@ final class OrderBlock {
   static void write(PlanReport report, Order order, Page page) {
     Supplier supplier = report.world().supplier(order.slot().supplier());
     page.gap();
-    page.say(supplier.name() + (supplier.isPickUp() ? ", fetched" : ""));
+    page.say(supplier.name());
     page.say(
-        "order by "
-            + Wording.day(order.slot().ordered())
-            + (supplier.isPickUp() ? "; to be fetched on " : "; arrives ")
-            + Wording.arrival(order.slot().arrivesEarliest(), order.slot().arrivesLatest()));
+        supplier.isPickUp()
+            ? "fetch " + when(supplier, order.slot())
+            : "order %s; arrives %s"
+                .formatted(
+                    when(supplier, order.slot()),
+                    Wording.arrival(order.slot().arrivesEarliest(), order.slot().arrivesLatest())));
     lines(report, order, page);
     sums(report, order, supplier, page);
     boxes(order, supplier, page);
     freezers(report, order, page);
   }
 
+  /** Such as "by Tue 7 Jan 2031", or "on Tue 7 Jan 2031" where that is the day of the trip. */
+  static String when(Supplier supplier, Slot slot) {
+    if (!supplier.isPickUp()) {
+      return "by " + Wording.day(slot.ordered());
+    }
+    String on = "on " + Wording.day(slot.ships());
+    return slot.ordered().equals(slot.ships())
+        ? on
+        : on + ", ordered by " + Wording.day(slot.ordered());
+  }
+
   private static void lines(PlanReport report, Order order, Page page) {
     Table table = Table.of("", "", "", "");
     for (Order.Line line : order.lines()) {
       table.row(
-          "  %s x %s, %s a pack"
+          "  %s x %s, pack of %s"
               .formatted(line.packs(), line.pack().item().name(), line.pack().pieces()),
           grams(line.pack().item()),
-          "list " + report.wording().bare(line.pack().price()),
+          "list price " + report.wording().bare(line.pack().price()),
           line.underSale().entrySet().stream()
               .map(sale -> "%s under \"%s\"".formatted(sale.getValue(), sale.getKey()))
               .collect(Collectors.joining(", ")));
@@ -62,12 +75,20 @@ final class OrderBlock {
     amountIfAny(
         page, wording, "discount" + discounts(order, supplier), ledger.discount().negated());
     for (OrderTerms.Charge charge : OrderTerms.Charge.values()) {
-      String label = charge.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-      amountIfAny(page, wording, label, ledger.charge(charge));
+      amountIfAny(page, wording, label(charge, supplier), ledger.charge(charge));
     }
     amountIfAny(page, wording, "tax", ledger.tax());
     page.amount(
         INDENT, "to pay, " + wording.currency().getCurrencyCode(), wording.bare(ledger.total()));
+  }
+
+  private static String label(OrderTerms.Charge charge, Supplier supplier) {
+    return switch (charge) {
+      case SHIPPING -> "shipping";
+      case PACKING -> "packing";
+      case SURCHARGE -> "seasonal surcharge";
+      case ORDER_CHARGE -> supplier.isPickUp() ? "trip" : "order charge";
+    };
   }
 
   private static void amountIfAny(Page page, Wording wording, String label, Money amount) {
@@ -101,22 +122,25 @@ final class OrderBlock {
     return "%s x %s of %s".formatted(content.packs(), pack.item().name(), pack.pieces());
   }
 
+  /** In short; empty where no limit is stated. */
+  static String unit(BoxFill.Unit unit) {
+    return switch (unit) {
+      case KILOGRAMS -> "kg";
+      case LITRES -> "l";
+      case PIECES -> "pieces";
+      case NONE -> "";
+    };
+  }
+
   private static String full(BoxFill.Fill fill) {
-    String unit =
-        switch (fill.unit()) {
-          case KILOGRAMS -> "kg";
-          case LITRES -> "l";
-          case PIECES -> "pieces";
-          case NONE -> "";
-        };
-    return unit.isEmpty()
+    return fill.unit() == BoxFill.Unit.NONE
         ? "no limit stated"
         : "%s full, %s of %s %s"
             .formatted(
                 Wording.percent(fill.share()),
                 Wording.decimal(fill.used()),
                 Wording.decimal(fill.limit()),
-                unit);
+                unit(fill.unit()));
   }
 
   private static void freezers(PlanReport report, Order order, Page page) {

@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
@@ -8,15 +9,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The plan beside habits solved under the same rules; money only where the meals are the same. */
-record OtherHabits(List<Habit> habits) implements Sections.Section {
+record OtherHabits(Comparison comparison) implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    if (habits.isEmpty()) {
+    if (comparison.habits().isEmpty() && comparison.unfinished().isEmpty()) {
       return;
     }
     page.heading("Compared with habits");
-    page.say("Each is planned under the same rules, in a part of the time.");
-    habits.forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
+    page.say("Each under the same rules, as well as a part of the time allows.");
+    comparison
+        .habits()
+        .forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));
+    if (!comparison.unfinished().isEmpty()) {
+      page.point("not worked out: " + String.join("; ", comparison.unfinished()) + ".");
+    }
   }
 
   private static String verdict(PlanReport report, Habit habit) {
@@ -26,17 +32,36 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
       return "%s, where this plan has %s; so their money is not compared"
           .formatted(state(habit.standing(), habit.lateMeals()), state(shown, late));
     }
-    Interval dearer = habit.dearerBy();
-    if (report.wording().isNothing(dearer.least().orElse(-1))
-        && report.wording().isNothing(dearer.most().orElse(1))) {
-      return "costs the same";
+    return money(report, habit.dearerBy());
+  }
+
+  /** What is said of a difference: "cannot tell" where zero lies inside. */
+  private static String money(PlanReport report, Interval dearer) {
+    Wording wording = report.wording();
+    double most = dearer.most();
+    double least = dearer.least().orElse(Double.NEGATIVE_INFINITY);
+    if (wording.isNothing(most)) {
+      return wording.isNothing(least)
+          ? "costs the same"
+          : "the plan found for it costs the same" + perhapsLess(wording, least);
     }
-    if (dearer.holdsZero()) {
-      return "cannot tell which costs less" + bothWays(report.wording(), dearer);
+    if (most < 0) {
+      return "costs %s less: a better plan than this one, which more time (--seconds) should find"
+          .formatted(wording.atLeast(-most));
     }
-    return dearer.least().orElse(-1) > 0
-        ? "costs " + range(report.wording(), dearer) + " more"
-        : "costs " + range(report.wording(), dearer.turned()) + " less";
+    if (wording.isNothing(least)) {
+      return "costs at most %s more, and never less".formatted(wording.atMost(most));
+    }
+    return least > 0
+        ? "costs " + range(wording.atLeast(least), wording.atMost(most)) + " more"
+        : "cannot tell which costs less: the plan found for it costs %s more%s"
+            .formatted(wording.atMost(most), perhapsLess(wording, least));
+  }
+
+  private static String perhapsLess(Wording wording, double least) {
+    return Double.isInfinite(least)
+        ? ", how little it could cost is not known"
+        : ", its best perhaps up to %s less".formatted(wording.atMost(-least));
   }
 
   private static String state(Standing standing, int late) {
@@ -56,21 +81,7 @@ record OtherHabits(List<Habit> habits) implements Sections.Section {
     }
   }
 
-  private static String range(Wording wording, Interval interval) {
-    String least = wording.atLeast(interval.least().orElseThrow());
-    if (interval.most().isEmpty()) {
-      return "at least " + least;
-    }
-    String most = wording.atMost(interval.most().getAsDouble());
+  private static String range(String least, String most) {
     return least.equals(most) ? least : least + " to " + most;
-  }
-
-  private static String bothWays(Wording wording, Interval interval) {
-    return interval.least().isPresent() && interval.most().isPresent()
-        ? " (between %s less and %s more)"
-            .formatted(
-                wording.atMost(-interval.least().getAsDouble()),
-                wording.atMost(interval.most().getAsDouble()))
-        : "";
   }
 }

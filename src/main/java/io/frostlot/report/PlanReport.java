@@ -3,7 +3,7 @@ package io.frostlot.report;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
-import io.frostlot.plan.Habit;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
@@ -39,6 +39,10 @@ public record PlanReport(
     return new Wording(world().scenario().currency());
   }
 
+  Names names() {
+    return new Names(world());
+  }
+
   /** The letter, laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
     Page page = new Page(width);
@@ -49,11 +53,11 @@ public record PlanReport(
   /**
    * The end of the letter, which may follow later: the plan beside habits.
    *
-   * @param habits solved under the same rules; nothing is written where there is none
+   * @param comparison with habits under the same rules; nothing is written where there is none
    */
-  public String habits(List<Habit> habits, int width) {
+  public String habits(Comparison comparison, int width) {
     Page page = new Page(width);
-    new OtherHabits(habits).write(this, page);
+    new OtherHabits(comparison).write(this, page);
     return page.toString();
   }
 }

@@ -2,7 +2,7 @@ package io.frostlot.report;
 
 import java.util.List;
 
-/** The table of contents of the letter. */
+/** The table of contents of the letter: first what is to be done, then why. */
 final class Sections {
   static final List<Section> IN_ORDER =
       List.of(
@@ -10,15 +10,16 @@ final class Sections {
           new ChangesSince(),
           new NextOrders(),
           new UnderWay(),
-          new Cautions(),
-          new Bill(),
+          new ThrownAway(),
           new MealsNotMet(),
+          new Warnings(),
+          new Cautions(),
           new HowSure(),
+          new Bill(),
           new FreezerUse(),
           new StockOverTime(),
           new WhatIsLeft(),
-          new WhatIsTight(),
-          new Warnings());
+          new WhatIsTight());
 
   private Sections() {}
 

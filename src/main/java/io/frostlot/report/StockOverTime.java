@@ -6,36 +6,49 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Pieces of each item at night, on a handful of days. */
+/** Pieces of each item at night, on a handful of days; items of one supplier stand together. */
 final class StockOverTime implements Sections.Section {
   private static final int MOST_DAYS_SHOWN = 7;
 
   @Override
   public void write(PlanReport report, Page page) {
     List<LocalDate> days = days(report.world().scenario().planning());
+    SortedMap<String, List<Outcome.Stock>> bySource = new TreeMap<>();
+    for (Outcome.Stock stock : report.outcome().stock()) {
+      if (days.stream().anyMatch(day -> pieces(stock, day) > 0)) {
+        String source = report.names().source(stock.item());
+        bySource.computeIfAbsent(source, it -> new ArrayList<>()).add(stock);
+      }
+    }
+    if (bySource.isEmpty()) {
+      return;
+    }
     Table table =
         Table.of(
             Stream.concat(Stream.of(""), days.stream().map(day -> ">" + Wording.shortDay(day)))
                 .toArray(String[]::new));
-    for (Outcome.Stock stock : report.outcome().stock()) {
-      List<String> cells = new ArrayList<>();
-      cells.add(stock.item().id());
-      days.forEach(day -> cells.add(pieces(stock, day)));
-      if (days.stream().anyMatch(day -> stock.byDay().getOrDefault(day, 0) > 0)) {
-        table.row(cells);
-      }
-    }
-    if (!table.isEmpty()) {
-      page.heading("Pieces in the freezers, at night");
-      page.table(table);
-    }
+    bySource.forEach(
+        (source, all) -> {
+          table.line(source);
+          all.forEach(stock -> table.row(row(stock, days)));
+        });
+    page.heading("Pieces in the freezers, at night");
+    page.table(table);
   }
 
-  private static String pieces(Outcome.Stock stock, LocalDate day) {
-    int pieces = stock.byDay().getOrDefault(day, 0);
-    return pieces == 0 ? "-" : String.valueOf(pieces);
+  private static List<String> row(Outcome.Stock stock, List<LocalDate> days) {
+    List<String> cells = new ArrayList<>();
+    cells.add(Wording.NO_BREAK + " " + stock.item().name());
+    days.forEach(day -> cells.add(pieces(stock, day) == 0 ? "-" : "" + pieces(stock, day)));
+    return cells;
+  }
+
+  private static int pieces(Outcome.Stock stock, LocalDate day) {
+    return stock.byDay().getOrDefault(day, 0);
   }
 
   /** The first, the last, and whole weeks apart between them. */

@@ -47,6 +47,12 @@ final class Table {
     return row(List.of(cells));
   }
 
+  /** A line across all columns. */
+  Table line(String text) {
+    rows.add(List.of(text));
+    return this;
+  }
+
   boolean isEmpty() {
     return rows.isEmpty();
   }
@@ -57,8 +63,17 @@ final class Table {
     if (columns.stream().anyMatch(column -> !column.heading().isEmpty())) {
       lines.addAll(line(columns.stream().map(Column::heading).toList(), widths));
     }
-    rows.forEach(row -> lines.addAll(line(row, widths)));
+    rows.forEach(
+        row -> lines.addAll(isAcross(row) ? Page.wrap(row.get(0), width) : line(row, widths)));
     return lines;
+  }
+
+  private boolean isAcross(List<String> row) {
+    return row.size() < columns.size();
+  }
+
+  private Stream<String> cells(int column) {
+    return rows.stream().filter(row -> !isAcross(row)).map(row -> row.get(column));
   }
 
   private int[] widths(int width) {
@@ -87,15 +102,15 @@ final class Table {
   }
 
   private int longestWord(int column) {
-    return rows.stream()
-        .flatMap(row -> Stream.of(row.get(column).split(" ")))
+    return cells(column)
+        .flatMap(cell -> Stream.of(cell.split(" ")))
         .mapToInt(String::length)
         .reduce(NARROWEST, Math::max);
   }
 
   private int natural(int column) {
-    return rows.stream()
-        .mapToInt(row -> row.get(column).length())
+    return cells(column)
+        .mapToInt(String::length)
         .reduce(columns.get(column).heading().length(), Math::max);
   }
 

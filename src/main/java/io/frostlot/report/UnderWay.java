@@ -17,7 +17,7 @@ final class UnderWay implements Sections.Section {
           "%s %s (%s), arrives %s."
               .formatted(
                   lot.pieces(),
-                  lot.item().id(),
+                  report.names().of(lot.item()),
                   lot.id(),
                   Wording.arrival(lot.arrivesEarliest(), lot.arrivesLatest())));
     }

@@ -1,6 +1,5 @@
 package io.frostlot.report;
 
-import io.frostlot.supply.Item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,7 +14,7 @@ final class Warnings implements Sections.Section {
             .flatMap(order -> order.lines().stream())
             .map(line -> line.pack().item())
             .filter(item -> item.grams().guessed())
-            .map(Item::id)
+            .map(report.names()::of)
             .distinct()
             .sorted()
             .collect(Collectors.joining(", "));
@@ -27,7 +26,7 @@ final class Warnings implements Sections.Section {
     }
     if (!warnings.isEmpty()) {
       page.heading("Look at");
-      warnings.forEach(page::point);
+      warnings.forEach(warning -> page.point(Wording.inWords(warning)));
     }
   }
 }

@@ -4,9 +4,12 @@ import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * How days, amounts and counts are written; money in one currency. What should not be broken across
@@ -18,6 +21,15 @@ record Wording(Currency currency) {
       DateTimeFormatter.ofPattern("EEE'\u00a0'd'\u00a0'MMM'\u00a0'uuuu", Locale.ROOT);
   private static final DateTimeFormatter SHORT_DAY =
       DateTimeFormatter.ofPattern("d'\u00a0'MMM", Locale.ROOT);
+
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM'\u00a0'uuuu", Locale.ROOT);
+
+  /** What comes on top of the goods: shipping, packing, surcharges, the trip to a shop or show. */
+  static final String CHARGES = "charges";
+
+  private static final Pattern ISO_DATE =
+      Pattern.compile("(?<![\\w-])\\d{4}-\\d{2}-\\d{2}(?![\\w-])");
 
   /** Such as "Tue 7 Jan 2031". */
   static String day(LocalDate day) {
@@ -32,6 +44,11 @@ record Wording(Currency currency) {
   /** Such as "7 Jan". */
   static String shortDay(LocalDate day) {
     return SHORT_DAY.format(day);
+  }
+
+  /** Such as "Jan 2031". */
+  static String month(YearMonth month) {
+    return MONTH.format(month);
   }
 
   static String arrival(LocalDate earliest, LocalDate latest) {
@@ -84,12 +101,40 @@ record Wording(Currency currency) {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
+  /** Whole percent; 100 only where nothing is left. */
   static String percent(double share) {
-    return Math.round(100 * share) + String.valueOf(NO_BREAK) + "%";
+    long rounded = Math.round(100 * share);
+    return (share < 1 && rounded == 100 ? 99 : rounded) + String.valueOf(NO_BREAK) + "%";
   }
 
-  /** A rule's id as words. */
-  static String rule(String id) {
-    return id.replace('-', ' ');
+  /** What a rule charges, in words. */
+  static String charge(String ruleId) {
+    return switch (ruleId) {
+      case "pack-price" -> "packs at list price";
+      case "price-breaks" -> "less for many packs of a kind";
+      case "shipping" -> CHARGES + " (shipping, packing, trips)";
+      case "free-shipping" -> CHARGES + " waived";
+      case "effort" -> "effort of ordering and receiving";
+      case "tail" -> "prey for meals that nothing left over serves";
+      default -> ruleId.replace('-', ' ');
+    };
+  }
+
+  /** The same text with dates such as 2031-01-07 as words. */
+  static String inWords(String text) {
+    return ISO_DATE.matcher(text).replaceAll(it -> dayInWords(it.group()));
+  }
+
+  private static String dayInWords(String digits) {
+    try {
+      return day(LocalDate.parse(digits));
+    } catch (DateTimeParseException e) {
+      return digits;
+    }
+  }
+
+  /** Such as "7 Jan 2031", or "7 Jan 2031 to 4 Feb 2031" where the days differ. */
+  static String fromTo(LocalDate from, LocalDate to) {
+    return from.equals(to) ? date(from) : date(from) + " to " + date(to);
   }
 }

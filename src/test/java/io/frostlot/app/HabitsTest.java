@@ -1,17 +1,16 @@
 package io.frostlot.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Habit;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
-import io.frostlot.supply.Slot;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,59 +22,82 @@ import org.junit.jupiter.api.Test;
  */
 class HabitsTest {
   private static final Limits LIMITS = new Limits(Duration.ofSeconds(10), OptionalInt.empty());
+  private static final String WHOLE =
+      "everything from Hillside Hatch (invented), gaps filled at the shop";
   private final World world = HandmadeRoom.world();
   private final Answer.WithPlan shown =
       new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(100));
   private final List<World> asked = new ArrayList<>();
-  private final List<Limits> shares = new ArrayList<>();
 
-  private Answer answer(World asked, Limits limits, Watch watch) {
+  private Answer nothing(World asked, Limits limits, Watch watch) {
     this.asked.add(asked);
-    shares.add(limits);
-    return new Answer.BestFound(HandmadePlan.judged(asked), OptionalDouble.of(103));
+    return new Answer.NothingFound();
   }
 
-  private static List<LocalDate> ordered(World world, String supplier) {
-    return world.slots().stream()
-        .filter(slot -> slot.supplier().equals(supplier))
-        .map(Slot::ordered)
-        .toList();
+  /** The plan buys from the supplier and the shop only; it costs 103.215, no plan less than 100. */
+  @Test
+  void a_habit_that_the_plan_keeps_is_not_planned_again() {
+    Comparison comparison = new Habits(this::nothing).compare(world, shown, LIMITS, Watch.NONE);
+    assertThat(comparison.habits()).hasSize(1);
+    assertThat(comparison.habits().get(0).says()).isEqualTo(WHOLE);
+    assertThat(comparison.habits().get(0).lateMeals()).isEqualTo(1);
+    assertThat(comparison.habits().get(0).dearerBy().most()).isZero();
+    assertThat(comparison.habits().get(0).dearerBy().least().getAsDouble())
+        .isCloseTo(-3.215, within(1e-9));
   }
 
   @Test
-  void once_a_month_leaves_the_first_day_of_each_month_and_every_shop_day() {
-    new Habits(this::answer).compare(world, shown, LIMITS, Watch.NONE);
-    // Sunday 12 January is the first order date whose box arrives, 2 February and no later one
-    assertThat(ordered(asked.get(0), "hillside"))
-        .containsExactly(ordered(world, "hillside").get(0), LocalDate.parse("2031-02-02"));
-    assertThat(ordered(asked.get(0), "corner")).isEqualTo(ordered(world, "corner"));
+  void a_habit_for_which_no_plan_is_found_is_unfinished() {
+    Comparison comparison = new Habits(this::nothing).compare(world, shown, LIMITS, Watch.NONE);
+    assertThat(asked).hasSize(1);
+    assertThat(comparison.unfinished()).singleElement().asString().startsWith("one order a month");
+  }
+
+  /** Sunday 12 January is the first order date whose box arrives; 2 February that of the next. */
+  @Test
+  void the_first_month_looks_no_further_than_the_next_order() {
+    new Habits(this::nothing).compare(world, shown, LIMITS, Watch.NONE);
+    assertThat(asked.get(0).slots())
+        .filteredOn(slot -> slot.supplier().equals("hillside"))
+        .extracting(slot -> slot.ordered().toString())
+        .containsExactly("2031-01-12");
+    assertThat(asked.get(0).demands())
+        .extracting(demand -> demand.meal().days().best())
+        .allSatisfy(day -> assertThat(day).isBefore("2031-02-06"));
+    assertThat(asked.get(0).scenario().policy().tail().days()).isZero();
   }
 
   @Test
-  void from_one_supplier_leaves_all_its_days() {
-    new Habits(this::answer).compare(world, shown, LIMITS, Watch.NONE);
-    assertThat(asked.get(1).slots()).isEqualTo(world.slots());
-    assertThat(asked).hasSize(2);
+  void once_told_to_stop_nothing_more_is_planned() {
+    Watch stopped =
+        new Watch() {
+          @Override
+          public boolean stop() {
+            return true;
+          }
+
+          @Override
+          public void found(Answer.WithPlan best) {}
+        };
+    Comparison comparison = new Habits(this::nothing).compare(world, shown, LIMITS, stopped);
+    assertThat(asked).isEmpty();
+    assertThat(comparison.unfinished()).isEmpty();
   }
 
   @Test
-  void the_time_is_shared_and_the_difference_is_an_interval() {
-    List<Habit> habits = new Habits(this::answer).compare(world, shown, LIMITS, Watch.NONE);
-    assertThat(shares).containsOnly(new Limits(Duration.ofSeconds(5), OptionalInt.empty()));
-    assertThat(habits)
-        .extracting(Habit::says)
-        .containsExactly(
-            "one order a month from a supplier, on the first day that it can be",
-            "everything from Hillside Hatch (invented), gaps filled at the shop");
-    // both cost 103.215; the plan's bound is 100, the habit's 103
-    assertThat(habits.get(0).dearerBy().least().getAsDouble()).isBetween(-0.2151, -0.2149);
-    assertThat(habits.get(0).dearerBy().most().getAsDouble()).isBetween(3.2149, 3.2151);
-    assertThat(habits.get(0).lateMeals()).isEqualTo(1);
+  void comparing_takes_half_as_long_again_as_the_plan_took() {
+    Limits thirty = Limits.ofSeconds(30);
+    assertThat(Habits.share(thirty, Duration.ofSeconds(10))).isEqualTo(Limits.ofSeconds(5));
+    assertThat(Habits.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(3));
+    assertThat(Habits.share(thirty, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(15));
+    assertThat(Habits.share(Limits.ofSeconds(2), Duration.ofSeconds(2)))
+        .isEqualTo(Limits.ofSeconds(1));
   }
 
   @Test
-  void a_habit_for_which_no_plan_is_found_is_left_out() {
-    Planner none = (asked, limits, watch) -> new Answer.NothingFound();
-    assertThat(new Habits(none).compare(world, shown, LIMITS, Watch.NONE)).isEmpty();
+  void where_rounds_are_counted_the_clock_is_not_asked() {
+    Limits rounds = new Limits(Duration.ofSeconds(1000), OptionalInt.of(3));
+    assertThat(Habits.share(rounds, Duration.ofSeconds(1)))
+        .isEqualTo(new Limits(Duration.ofSeconds(500), OptionalInt.of(3)));
   }
 }

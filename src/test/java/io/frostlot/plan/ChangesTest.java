@@ -1,11 +1,13 @@
 package io.frostlot.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -67,21 +69,22 @@ class ChangesTest {
     assertThat(changes.isEmpty()).isFalse();
   }
 
+  /** Both cost 103.215; a habit's best is neither below its own bound nor below the plan's. */
   @Test
-  void a_saving_lies_between_bound_and_cost_on_both_sides() {
+  void what_a_habit_costs_more_lies_between_bound_and_cost() {
     World world = HandmadeRoom.world();
-    // the plan costs 103.215 with a bound of 100; the other the same with a bound of 101
     Answer.WithPlan shown =
-        new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(100));
-    Answer.WithPlan other =
-        new Answer.BestFound(HandmadePlan.judged(world), java.util.OptionalDouble.of(101));
-    Interval dearer = Interval.dearer(other, shown);
-    assertThat(dearer.least().getAsDouble())
-        .isCloseTo(-2.215, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(dearer.most().getAsDouble())
-        .isCloseTo(3.215, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(dearer.holdsZero()).isTrue();
-    assertThat(dearer.turned().turned()).isEqualTo(dearer);
-    assertThat(Interval.between(0.01, 3).holdsZero()).isFalse();
+        new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(100));
+    Answer.WithPlan habit =
+        new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(101));
+    Answer.WithPlan unbounded =
+        new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty());
+    Answer.WithPlan proven = new Answer.Proven(HandmadePlan.judged(world), 103.215);
+    assertThat(Interval.dearer(habit, shown).least().getAsDouble()).isCloseTo(-2.215, within(1e-9));
+    assertThat(Interval.dearer(unbounded, shown).least().getAsDouble())
+        .isCloseTo(-3.215, within(1e-9));
+    assertThat(Interval.dearer(unbounded, unbounded).least()).isEmpty();
+    assertThat(Interval.dearer(unbounded, proven).least().getAsDouble()).isZero();
+    assertThat(Interval.dearer(habit, shown).most()).isZero();
   }
 }

@@ -151,10 +151,10 @@ public final class HandmadePlan {
     books.ledger(first).addCharge(OrderTerms.Charge.PACKING, Money.of(4));
     books.ledger(first).addTax(Money.of("6.24"));
     books.ledger(second).addGoods(Money.of("4.40"), false);
-    books.cash("pack-prices", first, Money.of("46.16"));
+    books.cash("pack-price", first, Money.of("46.16"));
     books.cash("shipping", first, Money.of(43));
     books.cash("tax", first, Money.of("6.24"));
-    books.cash("pack-prices", second, Money.of("4.40"));
+    books.cash("pack-price", second, Money.of("4.40"));
     books.reckoned("holding", Money.of("2.345"));
     books.reckoned("late-meals", Money.of("0.25"));
     books.tail("tail", Money.of("0.82"));

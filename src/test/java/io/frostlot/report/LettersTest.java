@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
@@ -59,11 +60,13 @@ class LettersTest {
         List.of(Changes.between(before, Outline.of(HandmadeRoom.DIGEST, judged, outcome))));
   }
 
-  private static List<Habit> habits() {
-    return List.of(
-        habit("month by month from the least-cost supplier", 5, 1, Interval.between(34.1, 41)),
-        habit("everything from Hillside Hatch (invented)", 5, 1, Interval.between(-1.2, 4)),
-        habit("everything from Corner Shop (invented)", 3, 0, Interval.between(34.1, 41)));
+  private static Comparison habits() {
+    List<Habit> habits =
+        List.of(
+            habit("month by month from the least-cost supplier", 5, 1, Interval.between(34.1, 41)),
+            habit("everything from Hillside Hatch (invented)", 5, 1, Interval.between(-1.2, 4)),
+            habit("everything from Corner Shop (invented)", 3, 0, Interval.between(34.1, 41)));
+    return new Comparison(habits, List.of("everything from Far Hatch (invented)"));
   }
 
   private static Habit habit(String says, int unmetMust, int late, Interval dearerBy) {
@@ -125,11 +128,11 @@ class LettersTest {
   void every_sum_that_is_shown_is_one_of_the_books() {
     // 46.16 + 4.40 goods, 43 charges, 6.24 tax = 99.80
     assertThat(full().text(80))
-        .containsPattern("pack prices \\.+ 50\\.56\n")
-        .containsPattern("shipping \\.+ 43\\.00\n")
+        .containsPattern("packs at list price \\.+ 50\\.56\n")
+        .containsPattern("charges \\(shipping, packing, trips\\) \\.+ 43\\.00\n")
         .containsPattern("tax \\.+ 6\\.24\n")
         .containsPattern("cash in all \\.+ 99\\.80\n")
-        .containsPattern("all of it \\.+ 103\\.215\n");
+        .containsPattern("all together, which the plan makes least \\.+ 103\\.215\n");
   }
 
   /** Key messages of the US Centers for Disease Control and Prevention on feeder rodents. */

@@ -1,0 +1,61 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
+import java.time.Duration;
+import java.util.Optional;
+
+/** A share of the time in which several worlds are planned; what one leaves the next ones have. */
+final class Share {
+  private static final long LEAST_NANOS = 1_000_000;
+  private final Planner planner;
+  private final Limits limits;
+  private final Watch watch;
+  private final long start = System.nanoTime();
+
+  Share(Planner planner, Limits limits, Watch watch) {
+    this.planner = planner;
+    this.limits = limits;
+    this.watch = watch;
+  }
+
+  /** An equal part of what is left, for so many things to do. */
+  Share part(int toDo) {
+    return new Share(planner, left(toDo), watch);
+  }
+
+  /** In an equal part of what is left; empty without a plan, or where the watch says stop. */
+  Optional<Answer.WithPlan> plan(World world, int toDo) {
+    if (watch.stop() || (limits.rounds().isEmpty() && nanosLeft() < LEAST_NANOS)) {
+      return Optional.empty();
+    }
+    Answer answer = planner.plan(world, left(toDo), onlyStop());
+    return answer instanceof Answer.WithPlan found && !watch.stop()
+        ? Optional.of(found)
+        : Optional.empty();
+  }
+
+  private Limits left(int parts) {
+    long nanos = Math.max(LEAST_NANOS, nanosLeft() / parts);
+    return new Limits(Duration.ofNanos(nanos), limits.rounds());
+  }
+
+  private long nanosLeft() {
+    return limits.time().toNanos() - (System.nanoTime() - start);
+  }
+
+  /** What is planned here is not the plan that is looked for. */
+  private Watch onlyStop() {
+    return new Watch() {
+      @Override
+      public boolean stop() {
+        return watch.stop();
+      }
+
+      @Override
+      public void found(Answer.WithPlan best) {}
+    };
+  }
+}

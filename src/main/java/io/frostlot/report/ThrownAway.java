@@ -1,0 +1,73 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Discard;
+import io.frostlot.plan.Leftover;
+import io.frostlot.plan.Lot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the keeper is to throw away, and why: one line for all lots of an item in a freezer. */
+final class ThrownAway implements Sections.Section {
+
+  /** What is thrown away for one reason shares a line. */
+  private record What(String item, String freezer, String why) {}
+
+  private record Thrown(LocalDate day, int pieces) {}
+
+  @Override
+  public void write(PlanReport report, Page page) {
+    Map<What, List<Thrown>> thrown = thrownAway(report);
+    if (!thrown.isEmpty()) {
+      page.heading("Throw away");
+      thrown.forEach((what, when) -> page.point(sentence(what, when)));
+    }
+  }
+
+  private static Map<What, List<Thrown>> thrownAway(PlanReport report) {
+    Map<What, List<Thrown>> thrown = new LinkedHashMap<>();
+    for (Discard discard : report.plan().discards()) {
+      report.plan().lots().stream()
+          .filter(lot -> lot.id().equals(discard.lotId()))
+          .forEach(
+              lot ->
+                  add(
+                      thrown,
+                      what(report, lot, "to make room: no meal needs them"),
+                      new Thrown(discard.day(), discard.pieces())));
+    }
+    for (Leftover leftover : report.outcome().leftovers()) {
+      if (leftover.reason() instanceof Leftover.PastUseBy) {
+        add(
+            thrown,
+            what(report, leftover.lot(), "past their use-by"),
+            new Thrown(leftover.lot().useBy().plusDays(1), leftover.pieces()));
+      }
+    }
+    return thrown;
+  }
+
+  private static What what(PlanReport report, Lot lot, String why) {
+    return new What(report.names().of(lot.item()), lot.freezer(), why);
+  }
+
+  private static void add(Map<What, List<Thrown>> thrown, What what, Thrown when) {
+    thrown.computeIfAbsent(what, it -> new ArrayList<>()).add(when);
+  }
+
+  private static String sentence(What what, List<Thrown> when) {
+    List<LocalDate> days = when.stream().map(Thrown::day).toList();
+    LocalDate first = Collections.min(days);
+    LocalDate last = Collections.max(days);
+    return "%s %s from %s, %s, %s."
+        .formatted(
+            when.stream().mapToInt(Thrown::pieces).sum(),
+            what.item(),
+            what.freezer(),
+            first.equals(last) ? "on " + Wording.day(first) : Wording.fromTo(first, last),
+            what.why());
+  }
+}
