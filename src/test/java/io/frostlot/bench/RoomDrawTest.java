@@ -98,9 +98,7 @@ class RoomDrawTest {
             .map(
                 programme ->
                     List.<Object>of(
-                        ((Schedule.Every) programme.schedule())
-                            .first()
-                            .getDayOfWeek(),
+                        ((Schedule.Every) programme.schedule()).first().getDayOfWeek(),
                         programme.days()))
             .collect(Collectors.toSet());
     return kinds.size();
