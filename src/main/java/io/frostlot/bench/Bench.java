@@ -33,22 +33,21 @@ public final class Bench {
   }
 
   /**
-   * The first method once, to the first plan: seconds from the start of the process, the room
-   * drawn or read in them; empty where there is no plan in its time. It warms the process up.
+   * The first method once, to the first plan: seconds from the start of the process, the room drawn
+   * or read in them; empty where there is no plan in its time. It warms the process up.
    */
   public OptionalDouble cold(Subject subject) {
     Stopwatch[] watch = new Stopwatch[1];
-    watch[0] =
-        new Stopwatch(() -> stop.getAsBoolean() || !watch[0].seconds().isEmpty());
+    watch[0] = new Stopwatch(() -> stop.getAsBoolean() || !watch[0].seconds().isEmpty());
     Method first = methods.get(0);
     Answer answer =
-        first.planner().plan(subject.world(), new Limits(first.most(), OptionalInt.empty()), watch[0]);
+        first
+            .planner()
+            .plan(subject.world(), new Limits(first.most(), OptionalInt.empty()), watch[0]);
     long born = ManagementFactory.getRuntimeMXBean().getStartTime();
     double seconds = (System.currentTimeMillis() - born) / 1e3;
     settle();
-    return answer instanceof Answer.WithPlan
-        ? OptionalDouble.of(seconds)
-        : OptionalDouble.empty();
+    return answer instanceof Answer.WithPlan ? OptionalDouble.of(seconds) : OptionalDouble.empty();
   }
 
   /**
@@ -82,8 +81,7 @@ public final class Bench {
       watch.found(found);
     }
     Measurement measured =
-        new Measurement(
-            subject, method, answer, watch.seconds(), PeakMemory.megabytes(), size);
+        new Measurement(subject, method, answer, watch.seconds(), PeakMemory.megabytes(), size);
     settle();
     return measured;
   }

@@ -3,7 +3,9 @@ package io.frostlot.bench;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Gap;
 
-/** What the seconds are counted to; gaps are proven by the method itself, in percent of the bill. */
+/**
+ * What the seconds are counted to; gaps are proven by the method itself, in percent of the bill.
+ */
 public enum Goal {
   FIRST_PLAN("first plan"),
   ONE_PERCENT("1 %"),

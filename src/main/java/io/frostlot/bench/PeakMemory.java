@@ -7,8 +7,8 @@ import java.util.OptionalLong;
 import java.util.stream.Stream;
 
 /**
- * The most memory that this process has held, Java's and the solver's, where Linux tells it
- * (VmHWM in /proc/self/status); counted anew from {@link #reset} on.
+ * The most memory that this process has held, Java's and the solver's, where Linux tells it (VmHWM
+ * in /proc/self/status); counted anew from {@link #reset} on.
  */
 final class PeakMemory {
   private static final Path STATUS = Path.of("/proc/self/status");

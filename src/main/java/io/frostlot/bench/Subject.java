@@ -17,8 +17,7 @@ public record Subject(String size, String seed, World world, List<DrawnRoom> dra
 
   public static Subject of(RoomSize size, long seed) {
     DrawnRoom room = RoomDraw.of(size, seed);
-    return new Subject(
-        size.name(), Long.toString(seed), World.of(room.scenario()), List.of(room));
+    return new Subject(size.name(), Long.toString(seed), World.of(room.scenario()), List.of(room));
   }
 
   public static Subject of(String folder, World world) {

@@ -120,10 +120,7 @@ public record Tables(
             "%.0f",
             median(
                 group,
-                it ->
-                    it.peakMegabytes().isPresent()
-                        ? it.peakMegabytes().getAsLong()
-                        : INFINITE)));
+                it -> it.peakMegabytes().isPresent() ? it.peakMegabytes().getAsLong() : INFINITE)));
     cells.add(finite("%.0f", median(group, it -> it.size().classes())));
     cells.add(finite("%.0f", median(group, it -> it.size().rows())));
     cells.add(finite("%.0f", median(group, it -> it.size().columns())));
@@ -147,9 +144,7 @@ public record Tables(
   }
 
   private static String number(OptionalDouble value, String none) {
-    return value.isPresent()
-        ? String.format(Locale.ROOT, "%.2f", value.getAsDouble())
-        : none;
+    return value.isPresent() ? String.format(Locale.ROOT, "%.2f", value.getAsDouble()) : none;
   }
 
   private void ratios(StringBuilder text) {

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -150,9 +151,8 @@ final class BenchCommand implements Callable<Integer> {
   private int measure(List<Subject> subjects) {
     Bench bench = new Bench(methods(), interruption::asked);
     OptionalDouble cold = bench.cold(subjects.get(0));
-    List<Measurement> measured =
-        bench.measure(subjects, it -> terminal.err().println(it.says()));
-    Tables tables = new Tables(LocalDate.now(), Fault.version(), cold, measured);
+    List<Measurement> measured = bench.measure(subjects, it -> terminal.err().println(it.says()));
+    Tables tables = new Tables(LocalDate.now(ZoneId.systemDefault()), Fault.version(), cold, measured);
     terminal.out().print(tables.markdown());
     terminal.out().flush();
     return out.equals(NOT_GIVEN) ? ExitCode.PLAN : write(tables);

@@ -85,7 +85,8 @@ class BenchCommandTest {
         .extracting(Line::cost)
         .allMatch(cost -> cost.equals("864.00"));
     assertThat(run.out())
-        .contains("| size | method | rooms | limit | first plan | 1 % | 0.5 % | half a box charge |")
+        .contains(
+            "| size | method | rooms | limit | first plan | 1 % | 0.5 % | half a box charge |")
         .contains("times as fast to 0.5 %");
     assertThat(Files.readString(out.resolve("bench.md"))).contains("| XS | plain | 1 | 3 |");
   }
