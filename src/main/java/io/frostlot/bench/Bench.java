@@ -8,16 +8,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
  * Measures methods on rooms in one process: room by room, on each every method in turn. Solver
- * threads that a method leaves behind are waited for before the next begins.
+ * threads that a method leaves behind are waited for before the next begins, but no longer than the
+ * method had for the room.
  */
 public final class Bench {
-  private static final long WAIT_MILLIS = 120_000;
   private static final String LEFT_BEHIND = "search";
   private final List<Method> methods;
   private final BooleanSupplier stop;
@@ -40,13 +41,14 @@ public final class Bench {
     Stopwatch[] watch = new Stopwatch[1];
     watch[0] = new Stopwatch(() -> stop.getAsBoolean() || !watch[0].seconds().isEmpty());
     Method first = methods.get(0);
+    Set<Thread> before = running();
     Answer answer =
         first
             .planner()
             .plan(subject.world(), new Limits(first.most(), OptionalInt.empty()), watch[0]);
     long born = ManagementFactory.getRuntimeMXBean().getStartTime();
     double seconds = (System.currentTimeMillis() - born) / 1e3;
-    settle();
+    settle(before, first);
     return answer instanceof Answer.WithPlan ? OptionalDouble.of(seconds) : OptionalDouble.empty();
   }
 
@@ -72,6 +74,7 @@ public final class Bench {
   private Measurement measure(Subject subject, Method method) {
     ProgramSize size = method.size().apply(subject.world());
     PeakMemory.reset();
+    Set<Thread> before = running();
     Stopwatch watch = new Stopwatch(stop);
     Answer answer =
         method
@@ -82,13 +85,17 @@ public final class Bench {
     }
     Measurement measured =
         new Measurement(subject, method, answer, watch.seconds(), PeakMemory.megabytes(), size);
-    settle();
+    settle(before, method);
     return measured;
   }
 
-  private static void settle() {
-    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(WAIT_MILLIS);
-    while (isBusy() && System.nanoTime() < end) {
+  private static Set<Thread> running() {
+    return Set.copyOf(Thread.getAllStackTraces().keySet());
+  }
+
+  private static void settle(Set<Thread> before, Method method) {
+    long end = System.nanoTime() + method.most().toNanos();
+    while (isBusy(before) && System.nanoTime() < end) {
       try {
         TimeUnit.MILLISECONDS.sleep(50);
       } catch (InterruptedException e) {
@@ -98,8 +105,8 @@ public final class Bench {
     }
   }
 
-  private static boolean isBusy() {
-    return Thread.getAllStackTraces().keySet().stream()
-        .anyMatch(thread -> thread.getName().equals(LEFT_BEHIND) && thread.isAlive());
+  private static boolean isBusy(Set<Thread> before) {
+    return running().stream()
+        .anyMatch(thread -> thread.getName().equals(LEFT_BEHIND) && !before.contains(thread));
   }
 }

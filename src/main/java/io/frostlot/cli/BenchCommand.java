@@ -152,7 +152,8 @@ final class BenchCommand implements Callable<Integer> {
     Bench bench = new Bench(methods(), interruption::asked);
     OptionalDouble cold = bench.cold(subjects.get(0));
     List<Measurement> measured = bench.measure(subjects, it -> terminal.err().println(it.says()));
-    Tables tables = new Tables(LocalDate.now(ZoneId.systemDefault()), Fault.version(), cold, measured);
+    Tables tables =
+        new Tables(LocalDate.now(ZoneId.systemDefault()), Fault.version(), cold, measured);
     terminal.out().print(tables.markdown());
     terminal.out().flush();
     return out.equals(NOT_GIVEN) ? ExitCode.PLAN : write(tables);

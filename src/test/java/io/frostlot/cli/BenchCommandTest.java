@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The bench as a user runs it: its shape, and that its methods do not contradict each other. */
-@Timeout(300)
+@Timeout(600)
 class BenchCommandTest {
   private static final String PUBLISHED = "src/test/resources/io/frostlot/published/";
   @TempDir Path out;
