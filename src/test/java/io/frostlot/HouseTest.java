@@ -112,6 +112,7 @@ class HouseTest {
       below.put(besides, and(below, "plan"));
     }
     below.put("app", List.copyOf(below.keySet()));
+    below.put("bench", List.copyOf(below.keySet()));
     below.put("cli", List.copyOf(below.keySet()));
     for (String room : below.keySet()) {
       house = house.layer(room).definedBy("io.frostlot." + room);

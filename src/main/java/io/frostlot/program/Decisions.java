@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToIntBiFunction;
 
 /**
  * The variables that rules share.
@@ -52,15 +53,15 @@ final class Decisions {
    */
   record Served(DemandClass demandClass, List<Var> byChoice, Var missed) {}
 
-  Decisions(World world, Model model, int step) {
+  Decisions(World world, Model model, Formulation formulation) {
     this.world = world;
-    timeline = new Timeline(world, step);
-    UsefulPacks useful = new UsefulPacks(world);
+    timeline = new Timeline(world, formulation.step());
+    ToIntBiFunction<Slot, Pack> mostPacks = formulation.mostPacks(world);
     for (Slot slot : world.slots()) {
       Supplier supplier = world.supplier(slot.supplier());
       OrderDecisions order = new OrderDecisions(slot, supplier, model);
       for (Pack pack : supplier.sheet().packs()) {
-        int most = useful.most(slot, supplier, pack);
+        int most = mostPacks.applyAsInt(slot, pack);
         if (most > 0) {
           order.add(pack, most, model);
         }
@@ -70,7 +71,7 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes = new DemandClasses(world, timeline, this::mayBeThere).merge(world.demands());
+    classes = formulation.classes(new DemandClasses(world, timeline, this::mayBeThere), world);
     serve(model);
   }
 

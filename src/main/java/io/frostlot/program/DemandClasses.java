@@ -67,6 +67,11 @@ final class DemandClasses {
         .toList();
   }
 
+  /** Every meal a class by itself. */
+  List<DemandClass> each(List<Demand> demands) {
+    return demands.stream().flatMap(demand -> merge(List.of(demand)).stream()).toList();
+  }
+
   private List<DemandClass.Choice> choices(Demand demand) {
     List<DemandClass.Choice> choices = new ArrayList<>();
     for (Option option : demand.options()) {

@@ -49,8 +49,12 @@ final class Rules {
    * @param step days that are taken for one (see {@link Timeline})
    */
   static Program program(World world, int step) {
+    return program(world, Formulation.ofStep(step));
+  }
+
+  static Program program(World world, Formulation formulation) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, step));
+    Program program = new Program(model, new Decisions(world, model, formulation));
     for (Rule rule : of(world)) {
       model.instance("");
       rule.impose(program);

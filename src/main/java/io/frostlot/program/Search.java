@@ -66,23 +66,23 @@ final class Search {
   }
 
   private boolean over(List<FutureTask<Boolean>> tasks) {
-    for (FutureTask<Boolean> task : tasks) {
-      if (task.isDone()) {
-        complain(task);
-      }
+    boolean over =
+        tasks.stream().allMatch(FutureTask::isDone)
+            || best.isSettled()
+            || best.isImpossible()
+            || millisLeft() <= 0;
+    if (over) {
+      tasks.stream().filter(FutureTask::isDone).forEach(this::complain);
     }
-    return tasks.stream().allMatch(FutureTask::isDone)
-        || best.isSettled()
-        || best.isImpossible()
-        || millisLeft() <= 0;
+    return over;
   }
 
-  /** A search that ends by a fault does not lose the plan in hand. */
+  /** A search that ends by a fault loses neither the plan in hand nor what the other one finds. */
   private void complain(FutureTask<Boolean> task) {
     try {
       task.get();
     } catch (ExecutionException e) {
-      if (best.plan().isEmpty()) {
+      if (best.plan().isEmpty() && !best.isImpossible()) {
         throw new IllegalStateException("the search failed: " + e.getCause(), e.getCause());
       }
     } catch (InterruptedException e) {

@@ -28,15 +28,23 @@ final class LevelByLevel {
   /** The program of a world with only some of its rules. */
   static Program program(World world, int step, Predicate<Rule> kept) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, step));
+    Program program = new Program(model, new Decisions(world, model, Formulation.ofStep(step)));
     Rules.of(world).stream().filter(kept).forEach(rule -> rule.impose(program));
     return program;
   }
 
   /** Does the program come to what is expected, with only some of its rules? */
   static boolean comesTo(Optional<Standing> expected, World world, Predicate<Rule> kept) {
-    Program program = program(world, 1, kept);
-    return new LevelByLevel(world, program, kept)
+    return comesTo(expected, new LevelByLevel(world, program(world, 1, kept), kept));
+  }
+
+  /** Does a program with all rules come to what is expected? */
+  static boolean comesTo(Optional<Standing> expected, World world, Program program) {
+    return comesTo(expected, new LevelByLevel(world, program, rule -> true));
+  }
+
+  private static boolean comesTo(Optional<Standing> expected, LevelByLevel solved) {
+    return solved
         .best()
         .map(found -> expected.filter(standing -> same(found, standing)).isPresent())
         .orElse(expected.isEmpty());

@@ -1,0 +1,38 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.plan.World;
+import io.frostlot.supply.BoxFit;
+import io.frostlot.supply.Boxing;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Supplier;
+
+/**
+ * The bound on packs of one order that needs no thought: all pieces that all meals could take, with
+ * a margin, and a hundred packs to reach any price step or order value.
+ */
+final class AnyPacks {
+  private static final int FILLERS = 100;
+  private final long pieces;
+
+  AnyPacks(World world) {
+    long eaten =
+        world.demands().stream()
+            .mapToLong(
+                demand ->
+                    (long) demand.meal().count()
+                        * demand.options().stream().mapToInt(Option::pieces).max().orElse(0))
+            .sum();
+    double margin = world.scenario().policy().safety().margin().fraction().doubleValue();
+    pieces = (long) Math.ceil(eaten * (1 + margin));
+  }
+
+  int most(Supplier supplier, Pack pack) {
+    boolean fits =
+        supplier.isPickUp()
+            || supplier.boxing().way() != Boxing.Way.WHOLE_PACKS
+            || BoxFit.fits(pack, supplier.boxing().limits());
+    long packs = pieces / pack.pieces() + 1 + FILLERS;
+    return fits ? (int) Math.min(packs, pack.available().perDelivery()) : 0;
+  }
+}

@@ -1,0 +1,39 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import java.util.List;
+import java.util.function.ToIntBiFunction;
+
+/**
+ * How the program of a world is written down; what it means is the same but for longer steps.
+ *
+ * @param step days that are taken for one, 1 for the world as it is (see {@link Timeline})
+ * @param merged are meals that the program cannot tell apart one class?
+ * @param tight are packs bounded by what one order could use, or only by all that is ever eaten?
+ */
+record Formulation(int step, boolean merged, boolean tight) {
+  static final Formulation USUAL = new Formulation(1, true, true);
+
+  /** Each meal by itself, and wide constants in the on-off rows. */
+  static final Formulation PLAIN = new Formulation(1, false, false);
+
+  static Formulation ofStep(int step) {
+    return new Formulation(step, true, true);
+  }
+
+  /** Most packs of a row in the order of a slot. */
+  ToIntBiFunction<Slot, Pack> mostPacks(World world) {
+    if (!tight) {
+      AnyPacks any = new AnyPacks(world);
+      return (slot, pack) -> any.most(world.supplier(slot.supplier()), pack);
+    }
+    UsefulPacks useful = new UsefulPacks(world);
+    return (slot, pack) -> useful.most(slot, world.supplier(slot.supplier()), pack);
+  }
+
+  List<DemandClass> classes(DemandClasses classes, World world) {
+    return merged ? classes.merge(world.demands()) : classes.each(world.demands());
+  }
+}

@@ -1,0 +1,5 @@
+/** Checks of what is measured with. */
+@NullMarked
+package io.frostlot.bench;
+
+import org.jspecify.annotations.NullMarked;
