@@ -27,6 +27,10 @@ final class Commands implements Runnable {
   static int run(
       Planner planner, Terminal terminal, Interruption interruption, String... arguments) {
     CommandLine commands = new CommandLine(new Commands());
+    commands.addSubcommand(new SaleCommand(planner, terminal, interruption));
+    commands.addSubcommand(new FreezerCommand(planner, terminal, interruption));
+    commands.addSubcommand(new CompareCommand(planner, terminal, interruption));
+    commands.addSubcommand(new ExplainCommand(planner, terminal, interruption));
     commands.addSubcommand(new PlanCommand(planner, terminal, interruption));
     commands.addSubcommand(new BenchCommand(planner, terminal, interruption));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));

@@ -1,6 +1,6 @@
 package io.frostlot.cli;
 
-import io.frostlot.program.Engine;
+import io.frostlot.app.EnginePlanner;
 
 /** The command line. It never waits for solver threads that do not stop. */
 public final class Main {
@@ -15,7 +15,7 @@ public final class Main {
           terminal.err().println(Fault.message(thrown));
           Interruption.end(ExitCode.FAULT);
         });
-    int exitCode = Commands.run(Engine::solve, terminal, interruption, arguments);
+    int exitCode = Commands.run(new EnginePlanner(), terminal, interruption, arguments);
     terminal.out().flush();
     Interruption.end(exitCode);
   }

@@ -1,6 +1,7 @@
 package io.frostlot.files;
 
 import io.frostlot.plan.Scenario;
+import io.frostlot.plan.World;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -20,8 +21,17 @@ public final class Digest {
 
   /** 64 hexadecimal digits. */
   public static String of(Scenario scenario) {
+    return ofValues(scenario);
+  }
+
+  /** That of a world: of its scenario, and of which meals, slots and pledges of it are there. */
+  public static String of(World world) {
+    return ofValues(world);
+  }
+
+  private static String ofValues(Record values) {
     try {
-      byte[] text = canonical(scenario).getBytes(StandardCharsets.UTF_8);
+      byte[] text = canonical(values).getBytes(StandardCharsets.UTF_8);
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);

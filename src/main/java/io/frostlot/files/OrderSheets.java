@@ -60,7 +60,8 @@ public final class OrderSheets {
     return text.toString();
   }
 
-  private static String line(List<String> cells) {
+  /** A line of a table. */
+  static String line(List<String> cells) {
     return CSVFormat.RFC4180.format(cells.toArray()) + "\r\n";
   }
 

@@ -1,12 +1,18 @@
 package io.frostlot.files;
 
+import io.frostlot.plan.BillLines;
+import io.frostlot.plan.Books;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.units.Money;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** A plan written as JSON before (see {@link PlanJson}). */
@@ -90,6 +96,32 @@ public final class PlanFile {
         root.objects("unmetMeals").stream()
             .map(meal -> new Outline.Unmet(meal.text("animal"), meal.date("day")))
             .toList());
+  }
+
+  /** Its bill; the amounts sum to the cost where nobody has changed the file. */
+  public BillLines bill() {
+    Map<Books.Account, SortedMap<String, Money>> lines = new TreeMap<>();
+    for (Json.Obj line : root.objects("bill")) {
+      Books.Account account = Books.Account.valueOf(line.text("kind").toUpperCase(Locale.ROOT));
+      lines
+          .computeIfAbsent(account, it -> new TreeMap<>())
+          .merge(line.text("rule"), line.money("amount"), Money::plus);
+    }
+    return new BillLines(lines);
+  }
+
+  /** A problem where its bill does not sum to its cost, so that it was changed by hand. */
+  public Optional<Problem> wrongSum() {
+    Json cost = root.get("cost");
+    return bill().total().equals(root.money("cost"))
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(cost.where(), cost.shown(), bill().total() + ", the sum of its bill", ""));
+  }
+
+  /** Code of the currency of its money. */
+  public String currency() {
+    return root.text("currency");
   }
 
   /** As the price sheet's rows are named in a plan. */

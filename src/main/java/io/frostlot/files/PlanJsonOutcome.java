@@ -42,7 +42,7 @@ final class PlanJsonOutcome {
         .text("reason", leftover.reason().id());
   }
 
-  private static void freezer(JsonLines json, FreezerLoad load) {
+  static void freezer(JsonLines json, FreezerLoad load) {
     json.text("name", load.freezer().name())
         .number("litres", load.freezer().usable().toDecimal())
         .number("peakLitres", load.peak().toDecimal())

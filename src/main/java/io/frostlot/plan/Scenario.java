@@ -57,4 +57,9 @@ public record Scenario(
   public Scenario withLarder(Larder other) {
     return new Scenario(name, planning, currency, collection, other, suppliers, away, policy);
   }
+
+  /** The same with other suppliers, or with other prices or terms of the same. */
+  public Scenario withSuppliers(List<Supplier> others) {
+    return new Scenario(name, planning, currency, collection, larder, others, away, policy);
+  }
 }

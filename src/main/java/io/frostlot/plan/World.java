@@ -32,17 +32,30 @@ import java.util.stream.Stream;
  * @param slots every possible delivery
  * @param items everything that could be eaten, by id
  * @param joint what several keepers have agreed, or {@link Joint#ALONE}
+ * @param pledges packs that are bought whatever they are good for
  */
 public record World(
     Scenario scenario,
     List<Demand> demands,
     List<Slot> slots,
     SortedMap<String, Item> items,
-    Joint joint) {
+    Joint joint,
+    List<Pledge> pledges) {
 
   public World {
     demands = List.copyOf(demands);
     slots = List.copyOf(slots);
+    pledges = List.copyOf(pledges);
+  }
+
+  /** Nothing is pledged. */
+  public World(
+      Scenario scenario,
+      List<Demand> demands,
+      List<Slot> slots,
+      SortedMap<String, Item> items,
+      Joint joint) {
+    this(scenario, demands, slots, items, joint, List.of());
   }
 
   /** A world of one keeper. */
@@ -143,16 +156,21 @@ public record World(
 
   /** The same world with only some of its slots: a habit, or a part of the search. */
   public World withSlots(List<Slot> some) {
-    return new World(scenario, demands, some, items, joint);
+    return new World(scenario, demands, some, items, joint, pledges);
   }
 
   /** The same world with only some of its meals. */
   public World withDemands(List<Demand> some) {
-    return new World(scenario, some, slots, items, joint);
+    return new World(scenario, some, slots, items, joint, pledges);
+  }
+
+  /** The same world with these pledges and no others. */
+  public World withPledges(List<Pledge> some) {
+    return new World(scenario, demands, slots, items, joint, some);
   }
 
   /** The same world with other freezers and what lies in them; items stay. */
   public World withLarder(Scenario.Larder larder) {
-    return new World(scenario.withLarder(larder), demands, slots, items);
+    return new World(scenario.withLarder(larder), demands, slots, items, Joint.ALONE, pledges);
   }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.LongSupplier;
 
 /**
@@ -26,6 +27,7 @@ final class Improving implements Runnable {
   private static final int MOST_LOOKS = 4;
   private final World world;
   private final World pool;
+  private final List<Slot> known;
   private final Best best;
   private final Judging judging;
   private final Weights weights;
@@ -34,8 +36,14 @@ final class Improving implements Runnable {
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
 
-  Improving(World world, Best best, LongSupplier millisLeft, OptionalInt rounds) {
+  /**
+   * A search that has not begun.
+   *
+   * @param known deliveries to look at first; may be empty
+   */
+  Improving(World world, List<Slot> known, Best best, LongSupplier millisLeft, OptionalInt rounds) {
     this.world = world;
+    this.known = known;
     this.best = best;
     this.millisLeft = millisLeft;
     this.rounds = rounds;
@@ -52,8 +60,13 @@ final class Improving implements Runnable {
       wholeWorld();
       return;
     }
+    sets.look(known);
+    if (best.plan().isEmpty() && !known.isEmpty()) {
+      solve(new TreeSet<>(known));
+    }
+    boolean begun = best.plan().isPresent();
     for (List<Slot> part : beginnings.parts()) {
-      if (goesOn()) {
+      if (!begun && goesOn()) {
         begin(world.withSlots(part));
       }
     }

@@ -14,6 +14,7 @@ final class Rules {
     return List.of(
         new OneOrder(world),
         new Availability(world),
+        new PledgedPacks(world),
         new PackPrice(world),
         new PriceBreaks(world),
         new BoxesByTotal(world),

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.function.LongSupplier;
 final class Search {
   private static final long ASK_AFTER_MILLIS = 25;
   private final World world;
+  private final List<Plan> known;
   private final Limits limits;
   private final Watch watch;
   private final Best best;
@@ -25,8 +27,19 @@ final class Search {
   private long told;
   private Optional<Answer.WithPlan> shown = Optional.empty();
 
+  /** A search that knows nothing yet. */
   Search(World world, Limits limits, Watch watch) {
+    this(world, List.of(), limits, watch);
+  }
+
+  /**
+   * A search that has not begun.
+   *
+   * @param known plans of worlds that resemble this one
+   */
+  Search(World world, List<Plan> known, Limits limits, Watch watch) {
     this.world = world;
+    this.known = known;
     this.limits = limits;
     this.watch = watch;
     best = new Best(Math.pow(10, -world.decimals()) / 2);
@@ -35,7 +48,9 @@ final class Search {
   /** Empty where there is no plan; see {@link #isImpossible}. */
   Optional<Answer.WithPlan> run() {
     LongSupplier left = this::millisLeft;
-    Improving improving = new Improving(world, best, left, limits.rounds());
+    KnownPlans plans = new KnownPlans(world);
+    plans.fitting(known).forEach(best::offer);
+    Improving improving = new Improving(world, plans.beginning(known), best, left, limits.rounds());
     Bounding bounding = new Bounding(world, best, left, limits.rounds());
     List<FutureTask<Boolean>> tasks = new ArrayList<>();
     if (limits.rounds().isPresent()) {

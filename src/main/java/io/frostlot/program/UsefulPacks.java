@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -88,11 +89,19 @@ final class UsefulPacks {
       long pieces = usefulPieces(slot, new Eaten(keeper, pack.item().id()));
       packs += (pieces + pack.pieces() - 1) / pack.pieces();
     }
-    long padding = padding(supplier, slot, pack);
+    long padding = Math.max(padding(supplier, slot, pack), pledged(slot, pack));
     if (packs == 0 && padding == 0) {
       return 0;
     }
     return (int) Math.min(packs + padding, pack.available().perDelivery());
+  }
+
+  private long pledged(Slot slot, Pack pack) {
+    return world.pledges().stream()
+        .filter(pledge -> pledge.counts(slot, pack))
+        .mapToLong(Pledge::packs)
+        .max()
+        .orElse(0);
   }
 
   private long usefulPieces(Slot slot, Eaten eaten) {

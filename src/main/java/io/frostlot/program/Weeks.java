@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Pack;
@@ -54,7 +55,14 @@ final class Weeks {
         slots.add(slot);
       }
     }
-    return Rules.program(world.withSlots(slots), days);
+    return Rules.program(world.withSlots(slots).withPledges(kept(world)), days);
+  }
+
+  /** A visit that stands for others may lie outside the dates of a pledge: it is left out then. */
+  private static List<Pledge> kept(World world) {
+    return world.pledges().stream()
+        .filter(pledge -> !isPlainShop(world.supplier(pledge.supplier())))
+        .toList();
   }
 
   private static boolean isPlainShop(Supplier supplier) {

@@ -87,6 +87,12 @@ record Wording(Currency currency) {
     return inexact(amount, RoundingMode.CEILING);
   }
 
+  /** An amount that is not exact, as in a column. */
+  String barely(double amount) {
+    int digits = Math.max(0, currency.getDefaultFractionDigits());
+    return BigDecimal.valueOf(amount).setScale(digits, RoundingMode.HALF_UP).toPlainString();
+  }
+
   private String inexact(double amount, RoundingMode towards) {
     int digits = Math.max(0, currency.getDefaultFractionDigits());
     BigDecimal withoutNoise = BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_EVEN);

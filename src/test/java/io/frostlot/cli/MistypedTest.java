@@ -66,7 +66,10 @@ class MistypedTest {
     CommandRun run = CommandRun.of(line.isEmpty() ? new String[0] : line.split(" "));
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).contains("Usage: ").doesNotContain("Exception").doesNotContain("\tat ");
+    assertThat(run.err())
+        .containsAnyOf("Usage: ", "Did you mean: ")
+        .doesNotContain("Exception")
+        .doesNotContain("\tat ");
   }
 
   @Test

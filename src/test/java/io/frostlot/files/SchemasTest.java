@@ -105,7 +105,18 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"scenario", "profile", "prey", "plan"})
+  @ValueSource(
+      strings = {
+        "scenario",
+        "profile",
+        "prey",
+        "plan",
+        "deals",
+        "sale",
+        "freezer",
+        "compare",
+        "explain"
+      })
   void every_json_schema_is_one_by_its_standard_and_uses_only_known_keywords(String name) {
     JsonNode schema = resource("schema/" + name + ".schema.json");
 

@@ -1,0 +1,185 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Changes;
+import io.frostlot.plan.Deal;
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Outline;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.SaleFinding;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import io.frostlot.units.Percent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Finds out what deals are worth: whether, how many packs, in a worse case, and when to wait. */
+public final class CheckSale {
+  private static final double FIRST = 0.07;
+  private static final double AGAIN = 0.12;
+  private static final double ONE = 0.035;
+  private final Questions questions;
+  private final World base;
+  private final Request request;
+  private final Consumer<SaleFinding> found;
+  private final List<Difference> told = new ArrayList<>();
+
+  /**
+   * What is asked for.
+   *
+   * @param deals at least one
+   * @param skipped share of meals that a worse case skips besides; zero: none is looked at
+   * @param chance that the deals come, at most one; none: they are sure
+   */
+  public record Request(List<Deal> deals, Percent skipped, List<Percent> chance) {
+    public Request {
+      deals = List.copyOf(deals);
+      chance = List.copyOf(chance);
+    }
+  }
+
+  /**
+   * A check that has not begun.
+   *
+   * @param base the world without the deals
+   * @param found told each finding as soon as it is known
+   */
+  public CheckSale(Questions questions, World base, Request request, Consumer<SaleFinding> found) {
+    this.questions = questions;
+    this.base = base;
+    this.request = request;
+    this.found = found;
+  }
+
+  /** Finds out as much as time allows. */
+  public void run() {
+    World given = with(request.deals());
+    questions.ask(base, FIRST);
+    questions.ask(given, FIRST);
+    tell(ONE / 4);
+    tell(AGAIN);
+    for (Deal deal : request.deals()) {
+      if (deal instanceof Deal.OnPacks sale) {
+        new SaleCurve(questions, sale, this::withOthers).find().ifPresent(found);
+      }
+    }
+    tell(ONE / 4);
+    Optional<Solved> without = questions.ask(base, ONE);
+    Optional<Solved> best = questions.ask(given, ONE);
+    if (without.isEmpty() || best.isEmpty()) {
+      return;
+    }
+    apart(without.get());
+    if (!request.skipped().isZero()) {
+      new SkippedMeals(questions, request.skipped(), ONE)
+          .find(base, given, best.get(), request.deals())
+          .ifPresent(found);
+    }
+    for (Percent chance : request.chance()) {
+      new Waiting(questions, ONE).find(chance, without.get(), request.deals()).ifPresent(found);
+    }
+  }
+
+  /** What they are worth, with all plans found so far; told only where it is news. */
+  private void tell(double share) {
+    Optional<Solved> without = questions.again(base, share);
+    Optional<Solved> best = questions.again(with(request.deals()), share);
+    if (without.isEmpty() || best.isEmpty()) {
+      return;
+    }
+    SaleFinding.Worth worth = worth(without.get(), best.get());
+    if (told.isEmpty() || isNews(told.get(told.size() - 1), worth.difference())) {
+      told.add(worth.difference());
+      found.accept(worth);
+    }
+  }
+
+  private static boolean isNews(Difference before, Difference after) {
+    return !before.found().equals(after.found()) || !before.after().equals(after.after());
+  }
+
+  private World with(List<? extends Deal> deals) {
+    return World.of(Deal.in(base.scenario(), deals));
+  }
+
+  /** The world with a deal in another form, or without it, all others as they are. */
+  private World withOthers(Deal deal, List<Deal> instead) {
+    List<Deal> all = new ArrayList<>(request.deals());
+    all.remove(deal);
+    all.addAll(instead);
+    return with(all);
+  }
+
+  private SaleFinding.Worth worth(Solved without, Solved with) {
+    Solved bounded = without.atBestAs(with);
+    Outline before = outline(without);
+    return new SaleFinding.Worth(
+        request.deals(),
+        bounded,
+        with,
+        Difference.between(bounded, with).within(0, DealWorth.most(base, request.deals())),
+        taken(without.plan(), with.plan()),
+        Changes.between(before, outline(with)));
+  }
+
+  private static Outline outline(Solved solved) {
+    return Outline.of("", solved.answer().plan(), solved.outcome());
+  }
+
+  /** Packs of rows that a sale is for, on the dates of the sale. */
+  private List<SaleFinding.Taken> taken(Plan without, Plan with) {
+    List<SaleFinding.Taken> taken = new ArrayList<>();
+    for (Supplier supplier : base.scenario().suppliers()) {
+      for (Pack pack : supplier.sheet().packs()) {
+        int after = packs(with, supplier, pack);
+        int before = packs(without, supplier, pack);
+        if (after + before > 0) {
+          taken.add(new SaleFinding.Taken(pack, after, before));
+        }
+      }
+    }
+    return taken;
+  }
+
+  private int packs(Plan plan, Supplier supplier, Pack pack) {
+    return plan.orders().stream()
+        .filter(order -> order.slot().supplier().equals(supplier.id()))
+        .filter(order -> request.deals().stream().anyMatch(d -> holds(d, order.slot(), pack)))
+        .flatMap(order -> order.lines().stream())
+        .filter(line -> line.pack().equals(pack))
+        .mapToInt(Order.Line::packs)
+        .sum();
+  }
+
+  private static boolean holds(Deal deal, Slot slot, Pack pack) {
+    return deal.supplier().equals(slot.supplier())
+        && deal.when().contains(slot.ordered())
+        && (!(deal instanceof Deal.OnPacks sale) || sale.sale().covers(pack));
+  }
+
+  private void apart(Solved without) {
+    if (request.deals().size() < 2) {
+      return;
+    }
+    List<SaleFinding.Alone> alone = new ArrayList<>();
+    for (Deal deal : request.deals()) {
+      questions
+          .ask(with(List.of(deal)), ONE)
+          .ifPresent(
+              with ->
+                  alone.add(
+                      new SaleFinding.Alone(
+                          deal,
+                          Difference.between(without.atBestAs(with), with)
+                              .within(0, DealWorth.most(base, List.of(deal))))));
+    }
+    if (alone.size() == request.deals().size()) {
+      found.accept(new SaleFinding.Apart(alone));
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package io.frostlot.app;
+
+import io.frostlot.files.PlanFile;
+import io.frostlot.files.Problem;
+import io.frostlot.plan.BillLines;
+import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Outline;
+import io.frostlot.plan.PlanComparison;
+import io.frostlot.plan.Solved;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Compares two plans, each a file or a scenario that is planned for it. */
+public final class ComparePlans {
+  private static final double SHARE = 0.45;
+  private final Questions questions;
+  private final Function<Path, MakePlan.Prepared> reader;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Currency> currencies = new ArrayList<>();
+
+  /** A side that was read; a plan that has still to be made is made when asked for. */
+  private interface Side {
+    Optional<PlanComparison.Named> plan();
+  }
+
+  public ComparePlans(Questions questions, Function<Path, MakePlan.Prepared> reader) {
+    this.questions = questions;
+    this.reader = reader;
+  }
+
+  /** Empty where a plan was not found, or there are problems. */
+  public Optional<PlanComparison> compare(Path before, Path after) {
+    List<Side> sides = List.of(side(before), side(after));
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<PlanComparison.Named> first = sides.get(0).plan();
+    Optional<PlanComparison.Named> second = sides.get(1).plan();
+    return first.isPresent() && second.isPresent()
+        ? Optional.of(PlanComparison.of(first.get(), second.get()))
+        : Optional.empty();
+  }
+
+  /** All that went wrong. */
+  public List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  /** That of both plans. */
+  public Currency currency() {
+    return currencies.get(0);
+  }
+
+  private Side side(Path path) {
+    return Files.isDirectory(path) ? scenario(path) : file(path);
+  }
+
+  private Side scenario(Path folder) {
+    MakePlan.Prepared prepared = reader.apply(folder);
+    if (prepared instanceof MakePlan.Refused refused) {
+      problems.addAll(refused.problems());
+      return Optional::empty;
+    }
+    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    currencies.add(inputs.world().scenario().currency());
+    return () -> questions.ask(inputs.world(), SHARE).map(solved -> named(folder, inputs, solved));
+  }
+
+  private static PlanComparison.Named named(Path folder, Inputs inputs, Solved solved) {
+    return new PlanComparison.Named(
+        "the plan for " + inputs.world().scenario().name() + " (" + folder + ")",
+        Outline.of(inputs.digest(), solved.answer().plan(), solved.outcome()),
+        BillLines.of(solved.answer().plan().books()));
+  }
+
+  private Side file(Path path) {
+    PlanFile.Reading<PlanFile> reading = PlanFile.read(path);
+    if (reading instanceof PlanFile.Refused<PlanFile> refused) {
+      problems.addAll(refused.problems());
+      return Optional::empty;
+    }
+    PlanFile plan = ((PlanFile.Read<PlanFile>) reading).value();
+    currencies.stream().findFirst().ifPresent(it -> sameCurrency(plan, it));
+    plan.wrongSum().ifPresent(problems::add);
+    if (problems.isEmpty()) {
+      currencies.add(Currency.getInstance(plan.currency()));
+    }
+    return () ->
+        Optional.of(new PlanComparison.Named(path.toString(), plan.outline(), plan.bill()));
+  }
+
+  private void sameCurrency(PlanFile plan, Currency expected) {
+    plan.otherCurrency(expected.getCurrencyCode()).ifPresent(problems::add);
+  }
+}

@@ -1,0 +1,173 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.ExplainFinding;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Scenario;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/**
+ * Says why the plan is what it is, by planning again with something changed: a rule away, an item
+ * not bought where it is bought, an order not placed when it is placed.
+ */
+public final class ExplainPlan {
+  /** Share of the time for the plan itself, at first. */
+  public static final double FIRST = 0.12;
+
+  private static final double AGAIN = 0.2;
+  private static final double EACH = 0.04;
+  private static final int MOST_ITEMS = 8;
+  private final Questions questions;
+  private final World base;
+  private final Consumer<ExplainFinding> found;
+
+  private record Bought(String supplier, Item item, double money) {}
+
+  /**
+   * An explanation that has not begun.
+   *
+   * @param found told each finding as soon as it is known
+   */
+  public ExplainPlan(Questions questions, World base, Consumer<ExplainFinding> found) {
+    this.questions = questions;
+    this.base = base;
+    this.found = found;
+  }
+
+  /** Says as much as time allows; nothing where there is no plan. */
+  public void run() {
+    Optional<Solved> first = questions.ask(base, FIRST);
+    if (first.isEmpty()) {
+      return;
+    }
+    Solved plan = questions.again(base, AGAIN).orElse(first.get());
+    found.accept(ExplainFinding.Tight.of(plan));
+    whyNow(plan);
+    for (Loosened loosened : Loosened.of(base)) {
+      Optional<Solved> without =
+          questions.over() ? Optional.empty() : questions.ask(loosened.world(), EACH);
+      if (without.isPresent()) {
+        Solved bounded = plan.atBestAs(without.get());
+        found.accept(
+            new ExplainFinding.RuleCost(
+                loosened.says(), List.of(Difference.between(bounded, without.get()))));
+      }
+    }
+    for (Bought bought : dearest(plan)) {
+      whySupplier(plan, bought);
+    }
+  }
+
+  private void whyNow(Solved plan) {
+    plan.plan().orders().stream()
+        .map(Order::slot)
+        .min(Comparator.comparing(Slot::ordered))
+        .ifPresent(
+            next ->
+                questions
+                    .ask(base.withSlots(later(next)), EACH)
+                    .ifPresent(
+                        it ->
+                            found.accept(
+                                new ExplainFinding.WhyNow(
+                                    next, Difference.between(plan, it.atBestAs(plan))))));
+  }
+
+  /** Without that supplier's deliveries up to this one. */
+  private List<Slot> later(Slot next) {
+    return base.slots().stream()
+        .filter(
+            slot ->
+                !slot.supplier().equals(next.supplier()) || slot.ordered().isAfter(next.ordered()))
+        .toList();
+  }
+
+  private static List<Bought> dearest(Solved plan) {
+    TreeMap<String, Bought> bought = new TreeMap<>();
+    for (Order order : plan.plan().orders()) {
+      for (Order.Line line : order.lines()) {
+        double money = line.packs() * line.pack().price().toDouble();
+        Item item = line.pack().item();
+        bought.merge(
+            item.id(),
+            new Bought(order.slot().supplier(), item, money),
+            (a, b) -> new Bought(a.supplier(), a.item(), a.money() + b.money()));
+      }
+    }
+    return bought.values().stream()
+        .sorted(Comparator.comparingDouble(Bought::money).reversed())
+        .limit(MOST_ITEMS)
+        .toList();
+  }
+
+  private void whySupplier(Solved plan, Bought bought) {
+    if (questions.over()) {
+      return;
+    }
+    questions
+        .ask(notFrom(bought), EACH)
+        .ifPresent(
+            it ->
+                found.accept(
+                    new ExplainFinding.WhySupplier(
+                        bought.supplier(),
+                        bought.item(),
+                        Difference.between(plan, it.atBestAs(plan)),
+                        instead(plan.plan(), it.plan()))));
+  }
+
+  /** The world in which that supplier does not sell the item; prices of the tail stay. */
+  private World notFrom(Bought bought) {
+    List<Supplier> suppliers =
+        base.scenario().suppliers().stream()
+            .map(it -> it.id().equals(bought.supplier()) ? without(it, bought.item()) : it)
+            .toList();
+    Scenario scenario = base.scenario().withSuppliers(suppliers);
+    return new World(
+        scenario, base.demands(), base.slots(), base.items(), base.joint(), base.pledges());
+  }
+
+  private static Supplier without(Supplier from, Item item) {
+    Supplier.PriceSheet sheet = from.sheet();
+    List<Pack> packs = sheet.packs().stream().filter(pack -> !pack.item().equals(item)).toList();
+    return new Supplier(
+        from.id(),
+        from.name(),
+        new Supplier.PriceSheet(sheet.dated(), packs, sheet.breaks(), sheet.sales()),
+        from.terms(),
+        from.boxing(),
+        from.shipping(),
+        from.delivery());
+  }
+
+  private static List<ExplainFinding.Instead> instead(Plan before, Plan after) {
+    TreeMap<String, ExplainFinding.Instead> more = new TreeMap<>();
+    count(after, 1, more);
+    count(before, -1, more);
+    return more.values().stream().filter(row -> row.packs() > 0).toList();
+  }
+
+  private static void count(Plan plan, int sign, Map<String, ExplainFinding.Instead> rows) {
+    for (Order order : plan.orders()) {
+      String supplier = order.slot().supplier();
+      for (Order.Line line : order.lines()) {
+        rows.merge(
+            supplier + "/" + line.pack().id(),
+            new ExplainFinding.Instead(supplier, line.pack().id(), sign * line.packs()),
+            (a, b) -> new ExplainFinding.Instead(supplier, a.packId(), a.packs() + b.packs()));
+      }
+    }
+  }
+}

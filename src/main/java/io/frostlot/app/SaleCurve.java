@@ -1,0 +1,134 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Deal;
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Excess;
+import io.frostlot.plan.Pledge;
+import io.frostlot.plan.SaleFinding;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Supplier;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+
+/**
+ * The net saving of a sale against the packs bought: up to those of the best plan the sale is taken
+ * on no more than so many, beyond it at least so many are bought; each point is solved again.
+ */
+final class SaleCurve {
+  private static final double POINT = 0.035;
+  private static final int MOST_DRAWN = 2;
+  private final Questions questions;
+  private final Deal.OnPacks deal;
+  private final BiFunction<Deal, List<Deal>, World> worlds;
+
+  /**
+   * A curve that is not drawn yet.
+   *
+   * @param worlds with the deal in other forms
+   */
+  SaleCurve(Questions questions, Deal.OnPacks deal, BiFunction<Deal, List<Deal>, World> worlds) {
+    this.questions = questions;
+    this.deal = deal;
+    this.worlds = worlds;
+  }
+
+  /** Drawn again where a point shows that the plans it began with were not the best. */
+  Optional<SaleFinding> find() {
+    World base = worlds.apply(deal, List.of());
+    World given = worlds.apply(deal, List.of(deal));
+    Optional<SaleFinding> curve = Optional.empty();
+    for (int drawn = 0; drawn < MOST_DRAWN; drawn++) {
+      Optional<Solved> without = questions.again(base, POINT / 5);
+      Optional<Solved> best = questions.again(given, POINT / 5);
+      if (without.isEmpty() || best.isEmpty()) {
+        return curve;
+      }
+      if (curve.isPresent() && questions.over()) {
+        return curve;
+      }
+      curve = Optional.of(draw(without.get().atBestAs(best.get()), best.get()));
+      Optional<Solved> better = questions.again(given, POINT / 5);
+      if (better.isEmpty() || better.get().standing().equals(best.get().standing())) {
+        return curve;
+      }
+    }
+    return curve;
+  }
+
+  private SaleFinding draw(Solved base, Solved best) {
+    int turn = deal.taken(best.plan());
+    List<SaleFinding.Point> points = new ArrayList<>(upTo(turn, base, best));
+    List<Solved> beyond = new ArrayList<>();
+    for (int packs : more(turn)) {
+      if (questions.over()) {
+        break;
+      }
+      World pledged = best.world().withPledges(List.of(pledge(best.world(), deal, packs)));
+      Optional<Solved> more = questions.again(pledged, POINT).map(it -> it.atBestAs(best));
+      more.ifPresent(beyond::add);
+      points.add(
+          new SaleFinding.Point(
+              packs, true, more.map(it -> Difference.between(base, it)).stream().toList()));
+    }
+    List<Excess> reasons =
+        beyond.isEmpty() ? List.of() : Excess.between(best, beyond.get(0), items(best.world()));
+    return new SaleFinding.Curve(deal, points, turn, reasons);
+  }
+
+  /** Points up to the best plan, each known to allow no more than the next. */
+  private List<SaleFinding.Point> upTo(int turn, Solved base, Solved best) {
+    TreeSet<Integer> packs = new TreeSet<>();
+    for (int quarter = 1; quarter < 4; quarter++) {
+      packs.add((turn * quarter + 3) / 4);
+    }
+    packs.add(turn - 1);
+    List<SaleFinding.Point> points = new ArrayList<>();
+    points.add(point(0, base, base));
+    for (int some : packs) {
+      if (some > 0 && some < turn && !questions.over()) {
+        questions
+            .again(worlds.apply(deal, List.of(deal.atMost(some))), POINT)
+            .ifPresent(it -> points.add(point(some, base, it.atBestAs(best))));
+      }
+    }
+    if (turn > 0) {
+      points.add(point(turn, base, best));
+    }
+    return points;
+  }
+
+  private SaleFinding.Point point(int packs, Solved base, Solved some) {
+    Difference difference =
+        Difference.between(base, some).within(0, DealWorth.of(base.world(), deal, packs));
+    return new SaleFinding.Point(packs, false, List.of(difference));
+  }
+
+  private static Set<Integer> more(int turn) {
+    return new TreeSet<>(List.of(turn + 1, turn + 1 + (turn + 3) / 4, turn + 1 + (turn + 1) / 2));
+  }
+
+  /** To buy so many packs of what a sale is for, on order dates within it. */
+  static Pledge pledge(World world, Deal.OnPacks deal, int packs) {
+    Supplier supplier = world.supplier(deal.supplier());
+    Set<String> rows =
+        supplier.sheet().packs().stream()
+            .filter(deal.sale()::covers)
+            .map(Pack::id)
+            .collect(Collectors.toSet());
+    return new Pledge(deal.supplier(), rows, deal.when(), packs);
+  }
+
+  private Set<String> items(World world) {
+    return world.supplier(deal.supplier()).sheet().packs().stream()
+        .filter(deal.sale()::covers)
+        .map(pack -> pack.item().id())
+        .collect(Collectors.toSet());
+  }
+}

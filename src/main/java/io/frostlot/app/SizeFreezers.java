@@ -1,0 +1,160 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Discard;
+import io.frostlot.plan.FreezerFinding;
+import io.frostlot.plan.FreezerLoad;
+import io.frostlot.plan.Scenario;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Slot;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Finds out how full freezers get, what room is worth, and what is lost where one fails. */
+public final class SizeFreezers {
+  private static final double FIRST = 0.12;
+  private static final double AGAIN = 0.12;
+  private static final double MORE = 0.1;
+
+  /** Common practice for a deep freezer that is seldom opened: plan with six months. */
+  private static final int DEEP_DAYS = 182;
+
+  private final Questions questions;
+  private final World base;
+  private final Consumer<FreezerFinding> found;
+
+  /**
+   * What is asked for.
+   *
+   * @param freezer whose room is changed, at most one; none: the largest in use
+   * @param more litres of one more deep freezer; zero: none is looked at
+   * @param lostOn the day on which freezers fail, at most one; none: each on its fullest
+   */
+  public record Request(
+      List<String> freezer, Litres more, FreezerFinding.Purchase purchase, List<LocalDate> lostOn) {
+    public Request {
+      freezer = List.copyOf(freezer);
+      lostOn = List.copyOf(lostOn);
+    }
+  }
+
+  /**
+   * A look that has not begun.
+   *
+   * @param found told each finding as soon as it is known
+   */
+  public SizeFreezers(Questions questions, World base, Consumer<FreezerFinding> found) {
+    this.questions = questions;
+    this.base = base;
+    this.found = found;
+  }
+
+  /** Finds out as much as time allows. */
+  public void run(Request request) {
+    Optional<Solved> present = questions.ask(base, FIRST);
+    if (present.isEmpty()) {
+      return;
+    }
+    tell(present.get(), request);
+    Optional<Solved> again = questions.again(base, AGAIN);
+    Freezer freezer = chosen(request);
+    Optional<FreezerFinding.Curve> curve =
+        new FreezerCurve(questions, base, freezer).find(again.orElse(present.get()));
+    curve.ifPresent(found);
+    Solved best = questions.again(base, 0).orElse(present.get());
+    if (best.standing().compareTo(present.get().standing()) < 0) {
+      tell(best, request);
+    }
+    curve.ifPresent(it -> fit(it, best));
+    if (request.more().microlitres() > 0) {
+      oneMore(request, best);
+    }
+  }
+
+  private void tell(Solved plan, Request request) {
+    List<FreezerLoad> loads = plan.outcome().freezers();
+    found.accept(new FreezerFinding.Use(plan, loads, free(loads)));
+    for (FreezerLoad load : loads) {
+      LocalDate day = request.lostOn().stream().findFirst().orElse(load.peakDay());
+      if (load.on(day).microlitres() > 0) {
+        found.accept(new FreezerLosses(plan).of(load, day));
+      }
+    }
+  }
+
+  private Freezer chosen(Request request) {
+    List<Freezer> inUse =
+        base.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    return request.freezer().stream()
+        .map(base::freezer)
+        .findFirst()
+        .orElseGet(() -> inUse.stream().max(Comparator.comparing(Freezer::usable)).orElseThrow());
+  }
+
+  private List<FreezerFinding.Free> free(List<FreezerLoad> loads) {
+    List<FreezerLoad> inUse = loads.stream().filter(load -> load.freezer().inUse()).toList();
+    List<LocalDate> days = base.slots().stream().map(Slot::arrivesEarliest).distinct().toList();
+    return days.stream()
+        .sorted()
+        .map(
+            day ->
+                new FreezerFinding.Free(
+                    day,
+                    new Litres(inUse.stream().mapToLong(load -> freeOn(load, day)).sum()),
+                    new Litres(inUse.stream().mapToLong(load -> freeFrom(load, day)).sum())))
+        .toList();
+  }
+
+  private static long freeOn(FreezerLoad load, LocalDate day) {
+    return Math.max(0, load.freezer().usable().microlitres() - load.on(day).microlitres());
+  }
+
+  private static long freeFrom(FreezerLoad load, LocalDate day) {
+    return load.byDay().tailMap(day).keySet().stream()
+        .mapToLong(later -> freeOn(load, later))
+        .min()
+        .orElse(0);
+  }
+
+  private void fit(FreezerFinding.Curve curve, Solved best) {
+    FreezerFinding.Point unlimited = curve.points().get(curve.points().size() - 1);
+    int thrownAway = best.plan().discards().stream().mapToInt(Discard::pieces).sum();
+    found.accept(
+        new FreezerFinding.Fit(
+            Difference.between(best.atBestAs(unlimited.plan()), unlimited.plan()), thrownAway));
+  }
+
+  private void oneMore(Request request, Solved best) {
+    Scenario.Larder larder = base.scenario().larder();
+    Freezer more =
+        new Freezer(
+            "one more deep freezer",
+            request.more(),
+            "deep",
+            new Freezer.Life(DEEP_DAYS, Grams.ZERO, DEEP_DAYS),
+            true);
+    List<Freezer> freezers = new ArrayList<>(larder.freezers());
+    freezers.add(more);
+    World with = base.withLarder(new Scenario.Larder(freezers, larder.stock(), larder.placed()));
+    LocalDate from = base.scenario().planning().from();
+    int days = (int) (base.scenario().planning().to().toEpochDay() - from.toEpochDay()) + 1;
+    questions
+        .ask(with, MORE)
+        .ifPresent(
+            it ->
+                found.accept(
+                    new FreezerFinding.OneMore(
+                        more,
+                        Difference.between(best.atBestAs(it), it),
+                        request.purchase(),
+                        days)));
+  }
+}

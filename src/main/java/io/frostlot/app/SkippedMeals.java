@@ -1,0 +1,83 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Deal;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Pledge;
+import io.frostlot.plan.SaleFinding;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.units.Percent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The same question where more meals are skipped than planned: of each eater the share, spread
+ * evenly over its meals.
+ */
+final class SkippedMeals {
+  private final Questions questions;
+  private final Percent skipped;
+  private final double share;
+
+  SkippedMeals(Questions questions, Percent skipped, double share) {
+    this.questions = questions;
+    this.skipped = skipped;
+    this.share = share;
+  }
+
+  /**
+   * What deals are worth then.
+   *
+   * @param planned the best plan with them where nothing more is skipped
+   */
+  Optional<SaleFinding> find(World base, World with, Solved planned, List<Deal> deals) {
+    questions.ask(thinned(base), share);
+    Optional<Solved> best = questions.ask(thinned(with), share);
+    Optional<Solved> without = questions.again(thinned(base), share / 2);
+    if (without.isEmpty() || best.isEmpty()) {
+      return Optional.empty();
+    }
+    Solved bounded = without.get().atBestAs(best.get());
+    List<Pledge> pledges = new ArrayList<>();
+    int packs = 0;
+    for (Deal deal : deals) {
+      if (deal instanceof Deal.OnPacks sale) {
+        int taken = sale.taken(planned.plan());
+        packs += taken;
+        if (taken > 0) {
+          pledges.add(SaleCurve.pledge(with, sale, taken));
+        }
+      }
+    }
+    Optional<Solved> asTaken =
+        pledges.isEmpty()
+            ? best
+            : questions
+                .ask(thinned(with).withPledges(pledges), share)
+                .map(it -> it.atBestAs(best.get()));
+    return Optional.of(
+        new SaleFinding.WorseCase(
+            skipped,
+            Difference.between(bounded, best.get()).within(0, DealWorth.most(base, deals)),
+            packs,
+            asTaken.map(it -> Difference.between(bounded, it)).stream().toList()));
+  }
+
+  /** Without every meal at which the share of an eater's meals so far passes a whole number. */
+  World thinned(World world) {
+    double part = skipped.fraction().doubleValue();
+    Map<String, Integer> seen = new HashMap<>();
+    List<Demand> eaten = new ArrayList<>();
+    for (Demand demand : world.demands()) {
+      int count = seen.merge(demand.meal().eater(), 1, Integer::sum);
+      if (Math.floor(count * part) == Math.floor((count - 1) * part)) {
+        eaten.add(demand);
+      }
+    }
+    return world.withDemands(eaten);
+  }
+}

@@ -1,0 +1,143 @@
+package io.frostlot.cli;
+
+import io.frostlot.app.MakePlan;
+import io.frostlot.app.Planner;
+import io.frostlot.app.Questions;
+import io.frostlot.app.SizeFreezers;
+import io.frostlot.files.FreezerJson;
+import io.frostlot.plan.FreezerFinding;
+import io.frostlot.plan.Inputs;
+import io.frostlot.report.FreezerReport;
+import io.frostlot.storage.Freezer;
+import io.frostlot.units.Litres;
+import io.frostlot.units.Money;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code freezer FOLDER}: how full, what fits, what room is worth, what a failure would cost. */
+@Command(
+    name = "freezer",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description =
+        "Says how full the freezers get, what still fits, what more room is worth, and what is at"
+            + " risk where one fails.")
+final class FreezerCommand implements Callable<Integer> {
+  private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+  private final Planner planner;
+  private final Terminal terminal;
+  private final Interruption interruption;
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
+  private Path folder = Asked.NOT_GIVEN;
+
+  @Option(
+      names = "--freezer",
+      paramLabel = "NAME",
+      description = "Whose room is changed for the curve (default: the largest in use).")
+  private List<String> freezer = new ArrayList<>();
+
+  @Option(
+      names = "--more-litres",
+      paramLabel = "N",
+      description = "One more deep freezer with so many usable litres.")
+  private BigDecimal moreLitres = BigDecimal.ZERO;
+
+  @Option(names = "--costs", paramLabel = "MONEY", description = "What that one costs.")
+  private BigDecimal costs = BigDecimal.ZERO;
+
+  @Option(
+      names = "--running-per-year",
+      paramLabel = "MONEY",
+      description = "What that one costs to run for a year.")
+  private BigDecimal running = BigDecimal.ZERO;
+
+  @Option(
+      names = "--fails-on",
+      paramLabel = "DATE",
+      description = "The day on which a freezer fails (default: when it is fullest).")
+  private List<LocalDate> failsOn = new ArrayList<>();
+
+  @Mixin private Asked asked = new Asked();
+
+  FreezerCommand(Planner planner, Terminal terminal, Interruption interruption) {
+    this.planner = planner;
+    this.terminal = terminal;
+    this.interruption = interruption;
+  }
+
+  @Override
+  public Integer call() {
+    asked.wrong().forEach(this::refuse);
+    amount("--more-litres", moreLitres);
+    amount("--costs", costs);
+    amount("--running-per-year", running);
+    if (freezer.size() > 1 || failsOn.size() > 1) {
+      refuse("--freezer and --fails-on: once at most");
+    }
+    MakePlan.Prepared prepared = asked.read(planner, folder);
+    if (prepared instanceof MakePlan.Refused refused) {
+      return Asked.refuse(terminal, refused.problems());
+    }
+    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    known(inputs);
+    FreezerReport report = new FreezerReport(inputs.world(), terminal.columns());
+    Findings.Layout<FreezerFinding> layout =
+        new Findings.Layout<>(
+            report.head(),
+            report::text,
+            report.end(),
+            found -> new FreezerJson(inputs).text(found),
+            FreezerJson::csv);
+    Questions questions = asked.questions(planner, terminal, interruption);
+    return new Findings<>(terminal, asked.format(), layout)
+        .gather(
+            interruption,
+            found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
+  }
+
+  private SizeFreezers.Request request() {
+    return new SizeFreezers.Request(
+        freezer,
+        Litres.of(moreLitres),
+        new FreezerFinding.Purchase(new Money(costs), new Money(running)),
+        failsOn);
+  }
+
+  private void known(Inputs inputs) {
+    List<Freezer> all = inputs.world().scenario().larder().freezers();
+    List<String> names = all.stream().filter(Freezer::inUse).map(Freezer::name).toList();
+    if (names.isEmpty()) {
+      refuse("No freezer is in use (freezers.csv, in_use).");
+    }
+    freezer.stream()
+        .filter(name -> !names.contains(name))
+        .forEach(
+            name -> refuse("--freezer: found \"%s\", expected one of %s".formatted(name, names)));
+    failsOn.stream()
+        .filter(day -> !inputs.world().scenario().planning().contains(day))
+        .forEach(day -> refuse("--fails-on: found %s, expected a planning day".formatted(day)));
+  }
+
+  private void amount(String option, BigDecimal value) {
+    if (value.signum() < 0 || value.compareTo(MOST) > 0 || value.scale() > 4) {
+      refuse("%s: found %s, expected 0 to %s".formatted(option, value, MOST));
+    }
+  }
+
+  private void refuse(String message) {
+    throw new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,104 @@
+package io.frostlot.files;
+
+import io.frostlot.plan.ExplainFinding;
+import io.frostlot.plan.Inputs;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** Reasons as JSON, described by {@code explain.schema.json}. */
+public final class ExplainJson {
+  private static final int DECIMALS = 3;
+  private final Inputs inputs;
+  private final DifferenceJson differences;
+
+  public ExplainJson(Inputs inputs) {
+    this.inputs = inputs;
+    differences = new DifferenceJson(inputs.world().decimals());
+  }
+
+  /** The document, ended by a line feed. */
+  public String text(List<ExplainFinding> findings) {
+    return JsonLines.document(
+        json -> {
+          json.number("version", PlanJson.VERSION)
+              .text("digest", inputs.digest())
+              .text("currency", inputs.world().scenario().currency().getCurrencyCode());
+          of(ExplainFinding.Tight.class, findings).forEach(it -> tight(json, it));
+          of(ExplainFinding.WhyNow.class, findings).forEach(it -> now(json, it));
+          json.list(
+              "rules",
+              of(ExplainFinding.RuleCost.class, findings),
+              (one, rule) -> {
+                one.text("changed", rule.without());
+                rule.difference().forEach(it -> differences.write(one, "difference", it));
+              });
+          json.list("suppliers", of(ExplainFinding.WhySupplier.class, findings), this::supplier);
+        });
+  }
+
+  private static <T extends ExplainFinding> List<T> of(
+      Class<T> type, List<ExplainFinding> findings) {
+    return findings.stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  private void tight(JsonLines json, ExplainFinding.Tight tight) {
+    differences.answer(json, "plan", tight.plan());
+    json.list(
+        "tight",
+        tight.tight(),
+        (one, use) ->
+            one.text("rule", use.rule())
+                .text("where", use.where())
+                .number("used", rounded(use.used()))
+                .number("limit", rounded(use.limit())));
+  }
+
+  private static BigDecimal rounded(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+
+  private void now(JsonLines json, ExplainFinding.WhyNow now) {
+    json.object(
+        "nextOrder",
+        one -> {
+          one.text("supplier", now.slot().supplier()).day("orderBy", now.slot().ordered());
+          differences.write(one, "onlyLater", now.difference());
+        });
+  }
+
+  private void supplier(JsonLines json, ExplainFinding.WhySupplier why) {
+    json.text("supplier", why.supplier()).text("item", why.item().id());
+    differences.write(json, "notFromThere", why.difference());
+    json.list(
+        "instead",
+        why.instead(),
+        (one, row) ->
+            one.text("supplier", row.supplier())
+                .text("pack", row.packId())
+                .number("packs", row.packs()));
+  }
+
+  /** What each rule costs, as a table. */
+  public static String csv(List<ExplainFinding> findings) {
+    StringBuilder text =
+        new StringBuilder(
+            OrderSheets.line(List.of("changed", "saves", "saves_at_least", "saves_at_most")));
+    of(ExplainFinding.RuleCost.class, findings)
+        .forEach(
+            rule ->
+                rule.difference().stream()
+                    .filter(it -> it.sameMeals())
+                    .forEach(
+                        it ->
+                            text.append(
+                                OrderSheets.line(
+                                    List.of(
+                                        rule.without(),
+                                        it.found().toString(),
+                                        DifferenceJson.cell(it.saves().least(), RoundingMode.FLOOR),
+                                        DifferenceJson.cell(
+                                            it.saves().most(), RoundingMode.CEILING))))));
+    return text.toString();
+  }
+}

@@ -1,0 +1,57 @@
+package io.frostlot.plan;
+
+import io.frostlot.units.Money;
+
+/**
+ * What one answer has over another, meals first.
+ *
+ * @param before what it is compared with
+ * @param after the answer looked at
+ * @param found money that the plan found for {@code after} saves against the one found for {@code
+ *     before}; negative where it costs more
+ * @param saves where the saving lies with both at their best
+ */
+public record Difference(Side before, Side after, Money found, Saving saves) {
+
+  /** What answers are compared by before money, and meals that come late. */
+  public record Side(Standing standing, int lateMeals) {
+    static Side of(Solved solved) {
+      return new Side(solved.standing(), solved.lateMeals());
+    }
+  }
+
+  public static Difference between(Solved before, Solved after) {
+    return new Difference(
+        Side.of(before),
+        Side.of(after),
+        before.standing().money().minus(after.standing().money()),
+        Saving.of(before, after));
+  }
+
+  /** Are the meals, margins and days the same, so that money may be compared? */
+  public boolean sameMeals() {
+    return before.standing().sameBeforeMoney(after.standing())
+        && before.lateMeals() == after.lateMeals();
+  }
+
+  /** Are the meals of {@code after} better in the first level that differs? */
+  public boolean betterMeals() {
+    return new Standing(
+                before.standing().unmetMust(),
+                before.standing().unmetOther(),
+                before.standing().shortfall(),
+                Money.ZERO)
+            .compareTo(
+                new Standing(
+                    after.standing().unmetMust(),
+                    after.standing().unmetOther(),
+                    after.standing().shortfall(),
+                    Money.ZERO))
+        > 0;
+  }
+
+  /** The same, where it is known besides that the saving is at least and at most so much. */
+  public Difference within(double least, double most) {
+    return new Difference(before, after, found, saves.within(least, most));
+  }
+}

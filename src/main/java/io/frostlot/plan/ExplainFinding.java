@@ -1,0 +1,68 @@
+package io.frostlot.plan;
+
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Slot;
+import java.util.List;
+
+/** Why a plan says what it says, one reason after another. */
+public sealed interface ExplainFinding {
+  /**
+   * The plan, and the limits that it uses most.
+   *
+   * @param tight by share of the limit, the most used first
+   */
+  record Tight(Solved plan, List<Books.Use> tight) implements ExplainFinding {
+    private static final double WORTH_SHOWING = 0.7;
+    private static final int MOST_SHOWN = 8;
+
+    public Tight {
+      tight = List.copyOf(tight);
+    }
+
+    public static Tight of(Solved plan) {
+      return new Tight(
+          plan,
+          plan.answer().plan().books().uses().stream()
+              .filter(use -> use.limit() > 0 && use.used() >= WORTH_SHOWING * use.limit())
+              .sorted((a, b) -> Double.compare(b.used() / b.limit(), a.used() / a.limit()))
+              .limit(MOST_SHOWN)
+              .toList());
+    }
+  }
+
+  /**
+   * What a rule costs.
+   *
+   * @param without what is changed, such as "without the safety margin"
+   * @param difference from the plan to the best one then; none where none was found in time
+   */
+  record RuleCost(String without, List<Difference> difference) implements ExplainFinding {
+    public RuleCost {
+      difference = List.copyOf(difference);
+    }
+  }
+
+  /**
+   * Why an item is bought from a supplier.
+   *
+   * @param supplier id
+   * @param difference from the plan to the best one that does not buy it there
+   * @param instead rows that are bought more of then, by supplier and pack
+   */
+  record WhySupplier(String supplier, Item item, Difference difference, List<Instead> instead)
+      implements ExplainFinding {
+    public WhySupplier {
+      instead = List.copyOf(instead);
+    }
+  }
+
+  /** More packs of a row than before. */
+  record Instead(String supplier, String packId, int packs) {}
+
+  /**
+   * Why an order is placed now.
+   *
+   * @param difference from the plan to the best one that orders from this supplier later only
+   */
+  record WhyNow(Slot slot, Difference difference) implements ExplainFinding {}
+}

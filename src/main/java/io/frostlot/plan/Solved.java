@@ -1,0 +1,48 @@
+package io.frostlot.plan;
+
+import java.util.OptionalDouble;
+
+/** A world and the answer that was found for it. */
+public record Solved(World world, Answer.WithPlan answer) {
+  public Standing standing() {
+    return answer.plan().standing();
+  }
+
+  public Plan plan() {
+    return answer.plan().plan();
+  }
+
+  public Outcome outcome() {
+    return Outcome.of(world, plan());
+  }
+
+  /** Meals after their best day. */
+  public int lateMeals() {
+    return outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
+  }
+
+  /** Money of the plan found. */
+  public double cost() {
+    return standing().money().toDouble();
+  }
+
+  /**
+   * The same with what is known of a world that allows all that this one does, and more: what
+   * cannot be had there cannot be had here.
+   */
+  public Solved atBestAs(Solved relaxed) {
+    OptionalDouble there = relaxed.answer().bound();
+    if (there.isEmpty()
+        || !standing().sameBeforeMoney(relaxed.standing())
+        || answer.bound().orElse(Double.NEGATIVE_INFINITY) >= there.getAsDouble()) {
+      return this;
+    }
+    double bound = Math.min(there.getAsDouble(), cost());
+    double halfUnit = Math.pow(10, -world.decimals()) / 2;
+    return new Solved(
+        world,
+        bound >= cost() - halfUnit
+            ? new Answer.Proven(answer.plan(), bound)
+            : new Answer.BestFound(answer.plan(), OptionalDouble.of(bound)));
+  }
+}

@@ -1,0 +1,62 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Pledge;
+import io.frostlot.plan.World;
+
+/**
+ * Packs that the keeper has made up his mind to buy.
+ *
+ * <p>sum of count(o, p) over the orders o and rows p that a pledge counts &gt;= its packs.
+ */
+final class PledgedPacks implements Rule {
+  private final World world;
+
+  PledgedPacks(World world) {
+    this.world = world;
+  }
+
+  @Override
+  public String id() {
+    return "pledged-packs";
+  }
+
+  @Override
+  public String says() {
+    return "So many packs are bought, whatever they are good for.";
+  }
+
+  @Override
+  public boolean relaxable() {
+    return true;
+  }
+
+  @Override
+  public void impose(Program program) {
+    for (Pledge pledge : world.pledges()) {
+      Linear bought = new Linear();
+      for (OrderDecisions order : program.decisions().orders().values()) {
+        order
+            .packs()
+            .forEach(
+                (pack, decision) -> {
+                  if (pledge.counts(order.slot(), pack)) {
+                    bought.plus(1, decision.count());
+                  }
+                });
+      }
+      program.model().atLeast(id(), bought, pledge.packs());
+    }
+  }
+
+  @Override
+  public void judge(Plan plan, Books books) {
+    for (Pledge pledge : world.pledges()) {
+      int kept = pledge.kept(plan);
+      if (kept < pledge.packs()) {
+        books.breach(id(), "packs from " + pledge.supplier(), kept, "at least " + pledge.packs());
+      }
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Saving;
+import io.frostlot.plan.Standing;
+import io.frostlot.units.Money;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says what one answer has over another: meals first, money only where they are the same. */
+record Differences(Wording wording) {
+
+  /** One clause, without a full stop. */
+  String verdict(Difference difference) {
+    if (!difference.sameMeals()) {
+      return meals(difference) + "; so money is not compared";
+    }
+    if (isExact(difference)) {
+      return wording.isNothing(difference.found().toDouble())
+          ? "the same meals for the same money"
+          : "the same meals, and it " + saves(difference.found());
+    }
+    String lies = range(difference.saves());
+    return difference.saves().holdsZero()
+        ? "the same meals; cannot tell for sure: between the plans found it %s; with both at their best it %s"
+            .formatted(saves(difference.found()), lies)
+        : "the same meals, and it %s between the plans found; with both at their best it %s"
+            .formatted(saves(difference.found()), lies);
+  }
+
+  /** How meals stand, one against the other. */
+  String meals(Difference difference) {
+    return after(difference) + " instead of " + before(difference);
+  }
+
+  private static String before(Difference difference) {
+    return state(difference.before().standing(), difference.before().lateMeals());
+  }
+
+  private static String after(Difference difference) {
+    return state(difference.after().standing(), difference.after().lateMeals());
+  }
+
+  boolean isExact(Difference difference) {
+    double found = difference.found().toDouble();
+    Saving saves = difference.saves();
+    return saves.least().isPresent()
+        && saves.most().isPresent()
+        && wording.isNothing((saves.least().getAsDouble() - found) * 0.99)
+        && wording.isNothing((saves.most().getAsDouble() - found) * 0.99);
+  }
+
+  /** Such as "saves 12.30 EUR". */
+  String saves(Money money) {
+    if (money.isZero()) {
+      return "costs the same";
+    }
+    return money.isNegative()
+        ? "costs " + wording.money(money.negated()) + " more"
+        : "saves " + wording.money(money);
+  }
+
+  /** Where a saving lies, such as "saves between 0.00 EUR and 12.30 EUR". */
+  private String range(Saving saves) {
+    if (saves.least().isPresent() && saves.most().isPresent()) {
+      double least = saves.least().getAsDouble();
+      double most = saves.most().getAsDouble();
+      if (most < 0) {
+        return "costs between %s and %s more"
+            .formatted(wording.atLeast(-most), wording.atMost(-least));
+      }
+      return least < 0
+          ? "costs at most %s more and saves at most %s"
+              .formatted(wording.atMost(-least), wording.atMost(most))
+          : "saves between %s and %s".formatted(wording.atLeast(least), wording.atMost(most));
+    }
+    if (saves.most().isPresent()) {
+      double most = saves.most().getAsDouble();
+      return most < 0
+          ? "costs at least " + wording.atLeast(-most) + " more"
+          : "saves at most " + wording.atMost(most);
+    }
+    if (saves.least().isPresent()) {
+      double least = saves.least().getAsDouble();
+      return least < 0
+          ? "costs at most " + wording.atMost(-least) + " more"
+          : "saves at least " + wording.atLeast(least);
+    }
+    return "may be anything, since no bound is known yet";
+  }
+
+  /** A cell: the least or most of an interval, or nothing known. */
+  String least(Difference difference) {
+    return difference.saves().least().isEmpty()
+        ? "?"
+        : wording.barely(difference.saves().least().getAsDouble());
+  }
+
+  /** The same upwards. */
+  String most(Difference difference) {
+    return difference.saves().most().isEmpty()
+        ? "?"
+        : wording.barely(difference.saves().most().getAsDouble());
+  }
+
+  /** How meals stand in one answer. */
+  static String state(Standing standing, int late) {
+    List<String> state = new ArrayList<>();
+    add(state, standing.unmetMust(), "must-meal unmet", "must-meals unmet");
+    add(state, standing.unmetOther(), "other meal unmet", "other meals unmet");
+    if (standing.shortfall() > 0) {
+      state.add("margins short by " + standing.shortfall());
+    }
+    add(state, late, "meal late", "meals late");
+    return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);
+  }
+
+  private static void add(List<String> state, long count, String one, String many) {
+    if (count > 0) {
+      state.add(Wording.count(count, one, many));
+    }
+  }
+
+  /** A rule's id as words. */
+  static String rule(String id) {
+    return id.replace('-', ' ');
+  }
+}

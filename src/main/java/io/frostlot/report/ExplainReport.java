@@ -1,0 +1,102 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Books;
+import io.frostlot.plan.ExplainFinding;
+import io.frostlot.plan.World;
+import java.util.stream.Collectors;
+
+/**
+ * Reasons in words, each as soon as it is known.
+ *
+ * @param width characters in a line; 72 to 120 are used
+ */
+public record ExplainReport(World world, int width) {
+  private Differences differences() {
+    return new Differences(new Wording(world.scenario().currency()));
+  }
+
+  /** What is looked at. */
+  public String head() {
+    Page page = new Page(width);
+    page.title("Frostlot: why the plan for " + world.scenario().name() + " is as it is");
+    return page.toString();
+  }
+
+  /** A reason. */
+  public String text(ExplainFinding finding) {
+    Page page = new Page(width);
+    if (finding instanceof ExplainFinding.Tight tight) {
+      tight(tight, page);
+    } else if (finding instanceof ExplainFinding.WhyNow now) {
+      page.heading("Why now and not later");
+      page.say(
+          "Without ordering from %s by %s, only later: %s."
+              .formatted(
+                  world.supplier(now.slot().supplier()).name(),
+                  Wording.day(now.slot().ordered()),
+                  differences().verdict(now.difference())));
+      page.heading("What each rule costs, and each size at its supplier");
+    } else if (finding instanceof ExplainFinding.RuleCost rule) {
+      rule.difference()
+          .forEach(
+              it -> page.point(capital(rule.without()) + ": " + differences().verdict(it) + "."));
+    } else {
+      why((ExplainFinding.WhySupplier) finding, page);
+    }
+    return page.toString();
+  }
+
+  /** Said at the end. */
+  public String end() {
+    Page page = new Page(width);
+    page.gap();
+    page.say(
+        "Each is planned again with that one thing changed. What rules cost does not add up: two of"
+            + " them away together can save more or less than both apart.");
+    return page.toString();
+  }
+
+  private void tight(ExplainFinding.Tight tight, Page page) {
+    Wording wording = differences().wording();
+    page.heading("The plan");
+    page.say(
+        "%s: %s, with reckoned costs and the days after."
+            .formatted(
+                Differences.state(tight.plan().standing(), tight.plan().lateMeals()),
+                wording.money(tight.plan().standing().money().rounded(world.decimals()))));
+    page.heading("What is tight");
+    if (tight.tight().isEmpty()) {
+      page.say("No limit is used to more than seven tenths.");
+      return;
+    }
+    Table table = Table.of(">full", ">used", ">limit", "rule", "where");
+    for (Books.Use use : tight.tight()) {
+      table.row(
+          Wording.percent(use.used() / use.limit()),
+          Wording.decimal(use.used()),
+          Wording.decimal(use.limit()),
+          Differences.rule(use.rule()),
+          use.where());
+    }
+    page.table(table);
+  }
+
+  private void why(ExplainFinding.WhySupplier why, Page page) {
+    String instead =
+        why.instead().stream()
+            .map(row -> "%d x %s from %s".formatted(row.packs(), row.packId(), row.supplier()))
+            .collect(Collectors.joining(", "));
+    page.point(
+        "%s (%s g) not from %s: %s%s."
+            .formatted(
+                why.item().name(),
+                Wording.decimal(why.item().grams().mean().toDouble()),
+                world.supplier(why.supplier()).name(),
+                differences().verdict(why.difference()),
+                instead.isEmpty() ? "" : "; instead " + instead));
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

@@ -1,0 +1,112 @@
+package io.frostlot.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import io.frostlot.app.EnginePlanner;
+import io.frostlot.app.OneMouseShop;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code compare}, with the engine itself, on one mouse a week. */
+class CompareCommandTest {
+  private static final String TRIP = ", \"orderCharges\": [{\"amount\": \"5.00\"}]";
+  @TempDir Path folder;
+
+  @BeforeEach
+  void write() {
+    shop("near", 4);
+    shop("small", 1);
+  }
+
+  private void shop(String name, int litres) {
+    new OneMouseShop(
+            OneMouseShop.SINGLES,
+            new OneMouseShop.Extras(TRIP, ""),
+            new OneMouseShop.Keeping(182, litres))
+        .write(folder.resolve(name));
+  }
+
+  private CommandRun run(String... arguments) {
+    List<String> all = new ArrayList<>(List.of(arguments));
+    all.addAll(List.of("--seconds", "600"));
+    return CommandRun.of(new EnginePlanner(), false, all.toArray(String[]::new));
+  }
+
+  private Path planned(String name) throws IOException {
+    CommandRun plan = run("plan", folder.resolve(name).toString(), "--format", "json");
+    return Files.writeString(folder.resolve(name + ".json"), plan.out());
+  }
+
+  private static JsonSchema schema() {
+    return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+        .getSchema(
+            CompareCommandTest.class.getResourceAsStream(
+                "/io/frostlot/schema/compare.schema.json"));
+  }
+
+  /** Room for four: one trip; for one: four trips, 15.00 more. */
+  @Test
+  void the_lines_of_two_plans_sum_to_the_difference() throws IOException {
+    String before = planned("near").toString();
+    String after = folder.resolve("small").toString();
+    JsonNode json =
+        new ObjectMapper().readTree(run("compare", before, after, "--format", "json").out());
+
+    assertThat(schema().validate(json)).isEmpty();
+    BigDecimal sum = BigDecimal.ZERO;
+    for (JsonNode line : json.get("lines")) {
+      sum = sum.add(new BigDecimal(line.get("difference").asText()));
+    }
+    BigDecimal costs =
+        new BigDecimal(json.at("/changes/after/cost").asText())
+            .subtract(new BigDecimal(json.at("/changes/before/cost").asText()));
+    assertThat(sum).isEqualByComparingTo(costs).isEqualByComparingTo("15");
+    assertThat(run("compare", before, after).out())
+        .contains("ORDERS THAT DIFFER; THE SAME MEALS", "shipping", "15.00");
+    assertThat(run("compare", before, after, "--format", "csv").out()).endsWith(",all,,,15\r\n");
+  }
+
+  @Test
+  void a_plan_does_not_differ_from_itself() throws IOException {
+    String plan = planned("near").toString();
+    assertThat(run("compare", plan, plan).out())
+        .contains("Nothing differs: same meals, same orders, same money.");
+  }
+
+  @Test
+  void a_plan_whose_bill_was_changed_is_refused() throws IOException {
+    Path plan = planned("near");
+    String text = Files.readString(plan);
+    String cost = new ObjectMapper().readTree(text).get("cost").asText();
+    Files.writeString(plan, text.replace("\"cost\": \"" + cost + "\"", "\"cost\": \"1.00\""));
+    CommandRun run = run("compare", plan.toString(), plan.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("found \"1.00\"", "the sum of its bill");
+  }
+
+  /** A mouse of 50 g for 1.00 is 2.00 for 100 g, and at 1.7 kcal/g 1.176 for 100 kcal. */
+  @Test
+  void price_sheets_stand_side_by_side_by_what_is_delivered() throws IOException {
+    CommandRun run = run("compare", folder.resolve("near").toString(), "--format", "json");
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertThat(schema().validate(json)).isEmpty();
+    JsonNode price = json.get("prices").get(0);
+    assertThat(price.get("per100g").asText()).isEqualTo("2.0000");
+    assertThat(price.get("perMeal").asText()).isEqualTo("1.0000");
+    assertThat(price.get("per100kcal").asText()).isEqualTo("1.1765");
+    assertThat(run("compare", folder.resolve("near").toString()).out())
+        .contains("WITH ALL OF THEM", "PRICE SHEETS BY WHAT IS DELIVERED");
+  }
+}

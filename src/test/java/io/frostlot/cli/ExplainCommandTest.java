@@ -1,0 +1,91 @@
+package io.frostlot.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import io.frostlot.app.EnginePlanner;
+import io.frostlot.app.OneMouseShop;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * {@code explain}, with the engine itself: four meals on four Wednesdays, a mouse of one litre at
+ * 1.00, a trip at 5.00; 26 meals of the days after at 1.00.
+ */
+class ExplainCommandTest {
+  private static final String TRIP = ", \"orderCharges\": [{\"amount\": \"5.00\"}]";
+  @TempDir Path folder;
+
+  private CommandRun explain(OneMouseShop shop, String... options) {
+    shop.write(folder);
+    List<String> all = new ArrayList<>(List.of("explain", folder.toString(), "--seconds", "600"));
+    all.addAll(List.of(options));
+    return CommandRun.of(new EnginePlanner(), false, all.toArray(String[]::new));
+  }
+
+  private static OneMouseShop shop(String policy, int litres) {
+    return new OneMouseShop(
+        OneMouseShop.SINGLES,
+        new OneMouseShop.Extras(TRIP, policy),
+        new OneMouseShop.Keeping(182, litres));
+  }
+
+  /** Room for one: four trips. One litre more: two trips, 10.00 less; any room: one, 15.00 less. */
+  @Test
+  void says_what_is_tight_and_what_a_rule_or_one_unit_of_it_costs() {
+    CommandRun run = explain(shop("", 1));
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .contains(
+            "50.00 EUR",
+            "WHAT IS TIGHT",
+            "100 %",
+            "With any room in the freezers: the same meals, and it saves 15.00 EUR.",
+            "With one litre more in each freezer: the same meals, and it saves 10.00 EUR.",
+            "With prey that keeps a week longer: the same meals for the same money.",
+            "two of them away together");
+  }
+
+  /** Nobody else sells the mouse, and the first meal is on the first day. */
+  @Test
+  void json_follows_its_schema_and_says_why_here_and_why_now() throws IOException {
+    JsonNode json = new ObjectMapper().readTree(explain(shop("", 4), "--format", "json").out());
+    assertThat(
+            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(
+                    ExplainCommandTest.class.getResourceAsStream(
+                        "/io/frostlot/schema/explain.schema.json"))
+                .validate(json))
+        .isEmpty();
+    assertThat(json.at("/nextOrder/orderBy").asText()).isEqualTo("2031-01-01");
+    assertThat(json.at("/nextOrder/onlyLater/after/unmetOther").asInt()).isEqualTo(1);
+    assertThat(json.at("/suppliers/0/notFromThere/after/unmetOther").asInt()).isEqualTo(4);
+  }
+
+  @Test
+  void where_nothing_fits_it_names_the_clash() {
+    OneMouseShop none =
+        new OneMouseShop(
+            "Mouse,mouse,adult,150,150,150,1,1.00\n",
+            new OneMouseShop.Extras("", ", \"meals\": \"all\""),
+            new OneMouseShop.Keeping(182, 4));
+    CommandRun run = explain(none);
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.out()).contains("No plan can keep all of these at once", "Ash");
+  }
+
+  @Test
+  void csv_is_what_rules_cost() {
+    assertThat(explain(shop("", 1), "--format", "csv").out())
+        .startsWith("changed,saves,saves_at_least,saves_at_most\r\n")
+        .contains("with any room in the freezers,15,");
+  }
+}
