@@ -28,6 +28,7 @@ final class Commands implements Runnable {
       Planner planner, Terminal terminal, Interruption interruption, String... arguments) {
     CommandLine commands = new CommandLine(new Commands());
     commands.addSubcommand(new PlanCommand(planner, terminal, interruption));
+    commands.addSubcommand(new ShareCommand(planner, terminal, interruption));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commands.registerConverter(Format.class, Format::typed);

@@ -153,6 +153,6 @@ public record World(
 
   /** The same world with other freezers and what lies in them; items stay. */
   public World withLarder(Scenario.Larder larder) {
-    return new World(scenario.withLarder(larder), demands, slots, items);
+    return new World(scenario.withLarder(larder), demands, slots, items, joint);
   }
 }

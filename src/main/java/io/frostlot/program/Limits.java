@@ -25,7 +25,7 @@ public record Limits(Duration time, OptionalInt rounds) {
     return new Limits(time.dividedBy(parts), rounds);
   }
 
-  long millis() {
+  public long millis() {
     return time.toMillis();
   }
 }
