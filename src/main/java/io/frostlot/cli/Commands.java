@@ -33,6 +33,7 @@ final class Commands implements Runnable {
     commands.addSubcommand(new ExplainCommand(planner, terminal, interruption));
     commands.addSubcommand(new PlanCommand(planner, terminal, interruption));
     commands.addSubcommand(new BenchCommand(planner, terminal, interruption));
+    commands.addSubcommand(new ShareCommand(planner, terminal, interruption));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commands.registerConverter(Format.class, Format::typed);

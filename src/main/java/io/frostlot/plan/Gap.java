@@ -34,8 +34,8 @@ public record Gap(double amount, double percent, OptionalDouble boxCharges) {
         box > 0 ? OptionalDouble.of(amount / box) : OptionalDouble.empty());
   }
 
-  /** Empty where no box is paid for. */
-  private static Optional<Money> boxCharge(Answer.Judged judged) {
+  /** The shipping of a plan over its boxes; empty where no box is paid for. */
+  public static Optional<Money> boxCharge(Answer.Judged judged) {
     List<Order> boxed =
         judged.plan().orders().stream().filter(order -> order.boxes().count() > 0).toList();
     int boxes = boxed.stream().mapToInt(order -> order.boxes().count()).sum();

@@ -11,7 +11,7 @@ import io.frostlot.supply.Slots;
  */
 public record Keeper(String name, Scenario scenario, Waiting waiting) {
   /** A name of this keeper's, told apart from those of others. */
-  String own(String name) {
+  public String own(String name) {
     return name() + ": " + name;
   }
 

@@ -169,7 +169,7 @@ public record World(
     return new World(scenario, demands, slots, items, joint, some);
   }
 
-  /** The same world with other freezers and what lies in them; items stay. */
+  /** The same world with other freezers and what lies in them, from which anybody may eat. */
   public World withLarder(Scenario.Larder larder) {
     return new World(scenario.withLarder(larder), demands, slots, items, Joint.ALONE, pledges);
   }

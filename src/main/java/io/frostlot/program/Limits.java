@@ -20,7 +20,12 @@ public record Limits(Duration time, OptionalInt rounds) {
     return new Limits(Duration.ofSeconds(seconds), OptionalInt.empty());
   }
 
-  long millis() {
+  /** An equal part of the time; the same rounds. */
+  public Limits part(int parts) {
+    return new Limits(time.dividedBy(parts), rounds);
+  }
+
+  public long millis() {
     return time.toMillis();
   }
 }

@@ -9,6 +9,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Supplier;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,15 +69,17 @@ final class PlanBuilder {
                 }
               });
       if (!lines.isEmpty()) {
-        orders.add(new Order(order.slot(), lines, taken(order, lines), boxes(order, lines)));
+        orders.add(
+            new Order(order.slot(), lines, taken(order, lines), boxes(order.supplier(), lines)));
       }
     }
     return orders;
   }
 
-  private static Order.Boxes boxes(OrderDecisions order, List<Order.Line> lines) {
-    Boxing boxing = order.supplier().boxing();
-    if (order.supplier().isPickUp()) {
+  /** The fewest boxes that take the packs of an order. */
+  static Order.Boxes boxes(Supplier supplier, List<Order.Line> lines) {
+    Boxing boxing = supplier.boxing();
+    if (supplier.isPickUp()) {
       return Order.Boxes.NONE;
     }
     if (boxing.way() == Boxing.Way.BY_TOTAL) {

@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Hygiene and dry ice, wherever an order or a delivery is shown. */
@@ -27,14 +28,24 @@ final class Cautions implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
     page.heading("When a box comes, and at every meal");
-    HYGIENE.forEach(page::point);
     boolean shipped =
         report.plan().orders().stream()
             .map(order -> report.world().supplier(order.slot().supplier()))
             .anyMatch(supplier -> !supplier.isPickUp());
-    if (shipped || !report.world().scenario().larder().placed().isEmpty()) {
-      page.point(DRY_ICE);
+    all(shipped || !report.world().scenario().larder().placed().isEmpty()).forEach(page::point);
+  }
+
+  /**
+   * Sentences.
+   *
+   * @param shipped may a box come with dry ice?
+   */
+  static List<String> all(boolean shipped) {
+    List<String> all = new ArrayList<>(HYGIENE);
+    if (shipped) {
+      all.add(DRY_ICE);
     }
-    page.point(DEFER);
+    all.add(DEFER);
+    return all;
   }
 }

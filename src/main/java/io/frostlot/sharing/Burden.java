@@ -5,10 +5,10 @@ import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 
 /**
- * What a member gets out of a shared order.
+ * What a member wants out of a shared order.
  *
  * @param own what is counted by the piece, and what is the member's own affair: not shared
- * @param goods value of the pieces that it gets
+ * @param goods value of the pieces that it wants
  * @param grams of these
  * @param litres room of these in a box
  */

@@ -52,11 +52,38 @@ public record Game(List<String> members, List<Range> costs) {
     return Subgroup.within(all()).stream().filter(some -> !some.equals(all())).toList();
   }
 
+  /** The split of the whole group into parts that costs least; all together where it is equal. */
+  public List<Subgroup> cheapestParts() {
+    double[] least = new double[costs.size()];
+    int[] part = new int[costs.size()];
+    for (Subgroup some : Subgroup.within(all())) {
+      int bits = some.bits();
+      least[bits] = cost(some).most();
+      part[bits] = bits;
+      for (int sub = (bits - 1) & bits; sub > 0; sub = (sub - 1) & bits) {
+        if (costs.get(sub).most() + least[bits - sub] < least[bits]) {
+          least[bits] = costs.get(sub).most() + least[bits - sub];
+          part[bits] = sub;
+        }
+      }
+    }
+    List<Subgroup> parts = new ArrayList<>();
+    for (int left = all().bits(); left > 0; left -= part[left]) {
+      parts.add(new Subgroup(part[left]));
+    }
+    return parts;
+  }
+
+  /** How far apart least and most of the cost are that is known least. */
+  public double widest() {
+    return Subgroup.within(all()).stream().mapToDouble(some -> cost(some).width()).max().orElse(0);
+  }
+
   /** The game in which a subgroup may also split into parts that order each for themselves. */
   public Game splitting() {
     List<Range> closed = new ArrayList<>(costs);
     for (Subgroup some : Subgroup.within(all())) {
-      for (int part = some.bits() - 1 & some.bits(); part > 0; part = part - 1 & some.bits()) {
+      for (int part = (some.bits() - 1) & some.bits(); part > 0; part = (part - 1) & some.bits()) {
         Range together = closed.get(part).plus(closed.get(some.bits() - part));
         closed.set(some.bits(), closed.get(some.bits()).orLess(together));
       }

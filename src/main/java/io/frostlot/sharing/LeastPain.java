@@ -17,7 +17,7 @@ import java.util.function.ToDoubleFunction;
  */
 public final class LeastPain {
   /** Money below which a difference is the solver's, in major units. */
-  static final double TOLERANCE = 1e-6;
+  public static final double TOLERANCE = 1e-6;
 
   private LeastPain() {}
 

@@ -16,6 +16,12 @@ import java.util.stream.IntStream;
 public final class Rounding {
   private Rounding() {}
 
+  /** An inexact amount as money: what differs in the tenth digit only is the same. */
+  public static Money exactly(double amount) {
+    BigDecimal digits = new BigDecimal(amount, new MathContext(10));
+    return new Money(digits.setScale(Math.min(10, digits.scale()), RoundingMode.HALF_EVEN));
+  }
+
   /**
    * Rounded shares, by member.
    *
@@ -29,8 +35,7 @@ public final class Rounding {
     List<BigDecimal> rounded = new ArrayList<>();
     BigDecimal missing = total.amount();
     for (double share : shares) {
-      // what differs in the tenth digit only is the same amount
-      BigDecimal amount = new BigDecimal(share, new MathContext(10));
+      BigDecimal amount = exactly(share).amount();
       exact.add(amount);
       rounded.add(amount.setScale(decimals, RoundingMode.FLOOR));
       missing = missing.subtract(rounded.get(rounded.size() - 1));

@@ -45,9 +45,4 @@ public enum Way {
       case SHAPLEY -> Set.of(Axiom.values());
     };
   }
-
-  /** Does it look at what subgroups would pay, so that these have to be known? */
-  public boolean needsSubgroups() {
-    return this == SHAPLEY || this == NUCLEOLUS;
-  }
 }

@@ -19,8 +19,25 @@ class DemosTest {
     try (Stream<Path> folders = Files.list(shipped)) {
       return Stream.concat(
           Stream.of(Samples.folder("good")),
-          folders.filter(Files::isDirectory).sorted().toList().stream());
+          folders.filter(Files::isDirectory).sorted().toList().stream()
+              .filter(folder -> !isGroup(folder)));
     }
+  }
+
+  static Stream<Path> groups() throws IOException {
+    try (Stream<Path> folders = Files.list(Path.of("scenarios"))) {
+      return folders.filter(DemosTest::isGroup).sorted().toList().stream();
+    }
+  }
+
+  private static boolean isGroup(Path folder) {
+    return Files.exists(folder.resolve("group.json"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("groups")
+  void a_group_is_read_without_a_problem(Path folder) {
+    assertThat(GroupFolder.read(folder)).isInstanceOf(GroupReading.Accepted.class);
   }
 
   @ParameterizedTest

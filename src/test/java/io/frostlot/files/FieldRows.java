@@ -17,6 +17,7 @@ final class FieldRows {
     }
     rows.addAll(jsonRows("profile"));
     rows.addAll(tableRows("prices"));
+    rows.addAll(jsonRows("group"));
     return rows;
   }
 

@@ -50,11 +50,12 @@ class SchemasTest {
     return samples.stream()
         .filter(
             path ->
-                Set.of("scenario.json", "profile.json").contains(path.getFileName().toString()));
+                Set.of("scenario.json", "profile.json", "group.json")
+                    .contains(path.getFileName().toString()));
   }
 
   private static String schemaOf(Path sample) {
-    return sample.endsWith("scenario.json") ? "scenario" : "profile";
+    return sample.getFileName().toString().replace(".json", "");
   }
 
   private static JsonNode resource(String name) {
@@ -115,7 +116,9 @@ class SchemasTest {
         "sale",
         "freezer",
         "compare",
-        "explain"
+        "explain",
+        "group",
+        "share"
       })
   void every_json_schema_is_one_by_its_standard_and_uses_only_known_keywords(String name) {
     JsonNode schema = resource("schema/" + name + ".schema.json");
@@ -157,7 +160,16 @@ class SchemasTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"animals", "needs", "freezers", "stock", "placed", "prices", "order-sheet"})
+      strings = {
+        "animals",
+        "needs",
+        "freezers",
+        "stock",
+        "placed",
+        "prices",
+        "order-sheet",
+        "share-sheet"
+      })
   void every_table_schema_keeps_the_rules_of_its_standard(String name) {
     JsonNode schema = resource("schema/" + name + ".table-schema.json");
     List<String> names = new ArrayList<>();

@@ -1,0 +1,77 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
+import io.frostlot.supply.Slot;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Plans a joint world in two steps: first with only the deliveries that members would have alone,
+ * or those near them, which are few; then with all.
+ */
+final class JointPlanner {
+  private static final int NEAR_DAYS = 3;
+  private static final int PARTS = 2;
+  private final Planner planner;
+  private final Watch watch;
+
+  JointPlanner(Planner planner, Watch watch) {
+    this.planner = planner;
+    this.watch = watch;
+  }
+
+  /**
+   * The better of both answers, with what is known about how good it is.
+   *
+   * @param alone orders of members' own plans, by member
+   */
+  Answer plan(World world, Map<String, List<Order>> alone, Limits limits) {
+    List<Slot> few = world.slots().stream().filter(slot -> isNear(world, slot, alone)).toList();
+    if (few.isEmpty() || few.size() == world.slots().size()) {
+      return planner.plan(world, limits, watch);
+    }
+    Answer first = planner.plan(world.withSlots(few), limits.part(PARTS), watch);
+    Limits rest =
+        new Limits(limits.time().multipliedBy(PARTS - 1).dividedBy(PARTS), limits.rounds());
+    Answer all = watch.stop() ? new Answer.NothingFound() : planner.plan(world, rest, watch);
+    return better(first, all);
+  }
+
+  private static boolean isNear(World world, Slot slot, Map<String, List<Order>> alone) {
+    Optional<String> buyer = Optional.ofNullable(world.joint().buyers().get(slot.supplier()));
+    return alone.entrySet().stream()
+        .filter(member -> buyer.isEmpty() || buyer.get().equals(member.getKey()))
+        .flatMap(member -> member.getValue().stream())
+        .map(Order::slot)
+        .anyMatch(own -> isNear(slot, own, buyer.isPresent()));
+  }
+
+  private static boolean isNear(Slot slot, Slot own, boolean fetched) {
+    long days = Math.abs(ChronoUnit.DAYS.between(slot.ordered(), own.ordered()));
+    return fetched
+        ? slot.supplier().startsWith(own.supplier() + " ") && days == 0
+        : slot.supplier().equals(own.supplier()) && days <= NEAR_DAYS;
+  }
+
+  /** A bound of the whole holds for the other plan too, where both are equal before money. */
+  private static Answer better(Answer first, Answer all) {
+    if (!(first instanceof Answer.WithPlan few)) {
+      return all;
+    }
+    if (!(all instanceof Answer.WithPlan whole)) {
+      return new Answer.BestFound(few.plan(), OptionalDouble.empty());
+    }
+    if (whole.plan().standing().compareTo(few.plan().standing()) <= 0) {
+      return whole;
+    }
+    boolean same = few.plan().standing().sameBeforeMoney(whole.plan().standing());
+    return new Answer.BestFound(few.plan(), same ? whole.bound() : OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,156 @@
+package io.frostlot.app;
+
+import io.frostlot.files.GroupFolder;
+import io.frostlot.files.GroupReading;
+import io.frostlot.files.Problem;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Gap;
+import io.frostlot.plan.Group;
+import io.frostlot.plan.LinearSolver;
+import io.frostlot.plan.Shared;
+import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
+import io.frostlot.sharing.Game;
+import io.frostlot.sharing.Sharing;
+import io.frostlot.sharing.Subgroup;
+import io.frostlot.units.Money;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Plans a joint order of a group of keepers, and says who gets and pays what. */
+public final class ShareBox {
+  private static final double NARROW_SAVING = 0.05;
+  private final Planner planner;
+  private final LinearSolver solver;
+
+  public ShareBox(Planner planner, LinearSolver solver) {
+    this.planner = planner;
+    this.solver = solver;
+  }
+
+  /** What reading the folder came to. */
+  public sealed interface Prepared {}
+
+  /**
+   * Something cannot be used.
+   *
+   * @param problems of all files, at least one
+   */
+  public record Refused(List<Problem> problems) implements Prepared {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Everything is there to plan with. */
+  public record Ready(Group group, List<String> warnings) implements Prepared {
+    public Ready {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * How much work is done.
+   *
+   * @param joint limits of the joint plan, and of each member's own
+   * @param subgroups limits of all other subgroups together; empty: they are not planned, and only
+   *     ways that do not look at them can be had
+   */
+  public record Work(Limits joint, Optional<Limits> subgroups) {}
+
+  /** Follows how it goes. */
+  public interface Progress extends Watch {
+    /** So many subgroups are planned, and the cost of the least known is known to so much. */
+    void subgroups(int planned, int all, double widest);
+  }
+
+  /**
+   * Reads everything; all problems come together.
+   *
+   * @param profiles folder of supplier profiles, at most one; none: beside the group
+   */
+  public Prepared prepare(Path folder, List<Path> profiles) {
+    GroupReading reading =
+        profiles.isEmpty() ? GroupFolder.read(folder) : GroupFolder.read(folder, profiles.get(0));
+    if (reading instanceof GroupReading.Accepted accepted) {
+      return new Ready(accepted.group(), accepted.warnings());
+    }
+    return new Refused(((GroupReading.Refused) reading).problems());
+  }
+
+  /** Empty where a member has no plan of its own in the time given, or at all. */
+  public Optional<Shared> share(Group group, Work work, Progress progress) {
+    SubgroupPlans plans = new SubgroupPlans(group, planner, onlyStop(progress));
+    if (!plans.solveAlone(work.joint())) {
+      return Optional.empty();
+    }
+    Subgroup all = Subgroup.all(group.keepers().size());
+    Optional<Answer.WithPlan> joint = Optional.empty();
+    if (all.size() > 1) {
+      joint = jointPlan(plans, all, work.joint(), progress);
+    }
+    work.subgroups()
+        .filter(limits -> all.size() > 2)
+        .ifPresent(limits -> new SubgroupWork(plans, limits, progress).run(widthWanted(plans)));
+    return Optional.of(
+        new Sheets(group, plans, parts(plans, work, joint))
+            .make(new Sharing(group.terms().base(), solver), work.subgroups().isPresent()));
+  }
+
+  /** The plan of everybody, with the meals that some would not meet alone. */
+  private Optional<Answer.WithPlan> jointPlan(
+      SubgroupPlans plans, Subgroup all, Limits limits, Progress progress) {
+    Optional<World> world = plans.world(all);
+    if (world.isEmpty()) {
+      return Optional.empty();
+    }
+    Answer answer = plans.plan(all, world.get(), limits, progress);
+    if (plans.unmetAlone().isEmpty()) {
+      plans.keep(all, answer);
+    } else {
+      plans.solve(all, limits);
+    }
+    return answer instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty();
+  }
+
+  private static List<Shared.Part> parts(
+      SubgroupPlans plans, Work work, Optional<Answer.WithPlan> joint) {
+    return plans.parts(work.joint()).stream()
+        .map(
+            some ->
+                some.equals(plans.all())
+                    ? plans.part(some, joint)
+                    : plans.part(some, Optional.empty()))
+        .toList();
+  }
+
+  /** A tenth of a box charge, or a twentieth of what ordering together saves. */
+  private static double widthWanted(SubgroupPlans plans) {
+    Game game = plans.game();
+    double alone = 0;
+    for (int member = 0; member < game.members().size(); member++) {
+      alone += game.cost(Subgroup.of(member)).most();
+    }
+    double boxCharge =
+        plans
+            .plan(game.all())
+            .flatMap(answer -> Gap.boxCharge(answer.plan()))
+            .map(Money::toDouble)
+            .orElse(0.0);
+    return Math.max(NARROW_SAVING * (alone - game.toShare()), boxCharge / 10);
+  }
+
+  private static Watch onlyStop(Watch watch) {
+    return new Watch() {
+      @Override
+      public boolean stop() {
+        return watch.stop();
+      }
+
+      @Override
+      public void found(Answer.WithPlan best) {}
+    };
+  }
+}

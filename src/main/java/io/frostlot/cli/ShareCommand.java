@@ -1,0 +1,183 @@
+package io.frostlot.cli;
+
+import io.frostlot.app.Planner;
+import io.frostlot.app.ShareBox;
+import io.frostlot.files.Problem;
+import io.frostlot.files.ShareJson;
+import io.frostlot.files.ShareTable;
+import io.frostlot.files.WholeFile;
+import io.frostlot.plan.Shared;
+import io.frostlot.program.Glop;
+import io.frostlot.program.Limits;
+import io.frostlot.report.SharePage;
+import io.frostlot.report.ShareReport;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code share FOLDER}: what several keepers order together, and who gets and pays what. */
+@Command(
+    name = "share",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Plans a joint order of the keepers of a group folder and prints who pays what.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:a shared plan",
+      "1:a fault of the program",
+      "2:input problems",
+      "4:no plan in the time given, or a member whose own plan is impossible"
+    })
+final class ShareCommand implements Callable<Integer> {
+  private static final Path NOT_GIVEN = Path.of("");
+  private static final int MOST_SECONDS = 1_000_000;
+  private static final int MOST_MEMBERS = 8;
+  private final Planner planner;
+  private final Terminal terminal;
+  private final Interruption interruption;
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "FOLDER", description = "The group folder, which holds group.json.")
+  private Path folder = NOT_GIVEN;
+
+  @Option(
+      names = "--profiles",
+      paramLabel = "DIR",
+      description =
+          "Folder of supplier profiles; else supplier-profiles in FOLDER, then"
+              + " ../../supplier-profiles beside it.")
+  private Path profiles = NOT_GIVEN;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text, json or csv (default: ${DEFAULT-VALUE}).")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--page",
+      paramLabel = "FILE.html",
+      description = "Also write a page to print, each member's sheet on paper of its own.")
+  private Path page = NOT_GIVEN;
+
+  @Option(
+      names = "--ways",
+      description = "Show every way to share in one table, and whether anybody gains by leaving.")
+  private boolean allWays;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      defaultValue = "30",
+      description = "Stop looking for the joint plan after N seconds (default: 30).")
+  private double seconds;
+
+  @Option(
+      names = "--ways-seconds",
+      paramLabel = "N",
+      defaultValue = "300",
+      description = "Stop planning subgroups after N seconds (default: 300).")
+  private double waysSeconds;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description = "Stop after so many rounds of work: the same answer every time.")
+  private int effort;
+
+  @Option(
+      names = "--progress",
+      description = "Say how it goes on standard error, even where that is no terminal.")
+  private boolean progress;
+
+  ShareCommand(Planner planner, Terminal terminal, Interruption interruption) {
+    this.planner = planner;
+    this.terminal = terminal;
+    this.interruption = interruption;
+  }
+
+  @Override
+  public Integer call() {
+    Limits joint = limits("--seconds", seconds);
+    Limits subgroups = limits("--ways-seconds", waysSeconds);
+    ShareBox shareBox = new ShareBox(planner, new Glop());
+    ShareBox.Prepared prepared =
+        shareBox.prepare(folder, profiles.equals(NOT_GIVEN) ? List.of() : List.of(profiles));
+    if (prepared instanceof ShareBox.Refused refused) {
+      refused.problems().forEach(problem -> terminal.err().println(problem));
+      terminal.err().println("Nothing was planned.");
+      return ExitCode.INPUT_PROBLEMS;
+    }
+    ShareBox.Ready ready = (ShareBox.Ready) prepared;
+    boolean needed = allWays || ready.group().terms().needsSubgroups();
+    if (needed && ready.group().keepers().size() > MOST_MEMBERS) {
+      throw wrong(
+          "found "
+              + ready.group().keepers().size()
+              + " members, expected at most "
+              + MOST_MEMBERS
+              + " where every subgroup is planned");
+    }
+    ShareBox.Work work =
+        new ShareBox.Work(joint, needed ? Optional.of(subgroups) : Optional.empty());
+    ShareProgress watch = new ShareProgress(interruption::asked, terminal.status(progress));
+    Optional<Shared> shared =
+        interruption.guard(
+            () -> ExitCode.NOTHING_IN_TIME, () -> shareBox.share(ready.group(), work, watch));
+    terminal.clearStatus();
+    return shared.map(found -> print(found, ready.warnings())).orElseGet(this::nothing);
+  }
+
+  private int nothing() {
+    terminal
+        .err()
+        .println(
+            "A member has no plan of its own in the time given; plan its folder by itself to see"
+                + " why.");
+    return ExitCode.NOTHING_IN_TIME;
+  }
+
+  private int print(Shared shared, List<String> warnings) {
+    terminal
+        .out()
+        .print(
+            switch (format) {
+              case TEXT -> new ShareReport(shared, warnings).text(terminal.columns());
+              case JSON -> ShareJson.text(shared);
+              case CSV -> ShareTable.of(shared);
+            });
+    terminal.out().flush();
+    Optional<Problem> problem =
+        page.equals(NOT_GIVEN)
+            ? Optional.empty()
+            : new WholeFile(page).write(SharePage.of(shared, warnings));
+    problem.ifPresent(it -> terminal.err().println(it));
+    return problem.isPresent() ? ExitCode.INPUT_PROBLEMS : ExitCode.PLAN;
+  }
+
+  private Limits limits(String option, double most) {
+    if (!(most > 0 && most <= MOST_SECONDS)) {
+      throw wrong(
+          option + ": found " + most + ", expected a number above 0, at most " + MOST_SECONDS);
+    }
+    if (effort < 0) {
+      throw wrong("--effort: found " + effort + ", expected a whole number of at least 1");
+    }
+    Duration time = Duration.ofMillis((long) Math.ceil(most * 1000));
+    return new Limits(time, effort == 0 ? OptionalInt.empty() : OptionalInt.of(effort));
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,131 @@
+package io.frostlot.files;
+
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Range;
+import io.frostlot.plan.Shared;
+import io.frostlot.units.Money;
+import java.util.Locale;
+
+/** A shared plan as JSON, described by {@code share.schema.json}; money as decimals in quotes. */
+public final class ShareJson {
+  private final Shared shared;
+  private final int decimals;
+
+  private ShareJson(Shared shared) {
+    this.shared = shared;
+    decimals = Math.max(0, shared.group().first().currency().getDefaultFractionDigits());
+  }
+
+  public static String text(Shared shared) {
+    return JsonLines.document(new ShareJson(shared)::write);
+  }
+
+  private void write(JsonLines json) {
+    json.text("group", shared.group().name())
+        .text("currency", shared.group().first().currency().getCurrencyCode())
+        .text("way", shared.ways().get(0).way())
+        .list("parts", shared.parts(), this::part)
+        .list("members", shared.sheets(), this::member)
+        .list("ways", shared.ways(), this::way)
+        .list(
+            "payments",
+            shared.payments(),
+            (line, payment) ->
+                line.text("from", payment.from())
+                    .text("to", payment.to())
+                    .text("amount", money(payment.amount())))
+        .list("tipped", shared.findings().tipped(), this::tipped)
+        .list(
+            "contentment",
+            shared.findings().contentment(),
+            (line, found) ->
+                line.list(
+                        "betterApart",
+                        found.better(),
+                        (some, names) -> some.texts("members", names))
+                    .list(
+                        "notSettled",
+                        found.unsettled(),
+                        (some, names) -> some.texts("members", names))
+                    .text("leastPain", amount(found.pain())));
+  }
+
+  private void part(JsonLines json, Shared.Part part) {
+    json.texts("members", part.keepers())
+        .text("host", part.host())
+        .list("orders", part.plan().orders(), (line, order) -> order(line, part, order));
+  }
+
+  private void order(JsonLines json, Shared.Part part, Order order) {
+    Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
+    json.text("supplier", order.slot().supplier())
+        .yes("joint", part.isJoint(order))
+        .day("orderBy", order.slot().ordered())
+        .day("arrivesEarliest", order.slot().arrivesEarliest())
+        .day("arrivesLatest", order.slot().arrivesLatest())
+        .number("boxes", order.boxes().count())
+        .text("total", money(ledger.total()))
+        .list(
+            "packs",
+            order.lines(),
+            (line, packs) ->
+                line.text("item", packs.pack().item().name())
+                    .number("packCount", packs.pack().pieces())
+                    .number("packs", packs.packs()));
+  }
+
+  private void member(JsonLines json, Shared.Sheet sheet) {
+    Shared.Pays pays = sheet.account().pays();
+    json.text("name", sheet.keeper())
+        .text("goods", money(pays.goods()))
+        .text("shared", money(pays.shared()))
+        .text("ownOrders", money(pays.own()))
+        .text("hostCredit", money(pays.credit()))
+        .text("pays", money(pays.total()))
+        .text("later", money(sheet.account().later()))
+        .text("alone", money(sheet.account().alone()))
+        .text("saving", money(sheet.account().saving()))
+        .list(
+            "collects",
+            sheet.collected(),
+            (line, some) ->
+                line.text("supplier", some.order().slot().supplier())
+                    .day("orderBy", some.order().slot().ordered())
+                    .day("day", some.day())
+                    .text("item", some.portion().pack().item().name())
+                    .number("pieces", some.portion().pieces())
+                    .number("wanted", some.wanted())
+                    .number("bag", some.portion().bag())
+                    .number("packCount", some.portion().pack().pieces())
+                    .text("goods", money(some.goods().rounded(decimals))));
+  }
+
+  private void way(JsonLines json, Shared.WayRow way) {
+    json.text("way", way.way())
+        .texts("pays", way.pays().stream().map(this::money).toList())
+        .list("ranges", way.ranges(), this::range);
+  }
+
+  private void range(JsonLines json, Range range) {
+    json.text("least", amount(range.least())).text("most", amount(range.most()));
+  }
+
+  private void tipped(JsonLines json, Shared.Tipped tipped) {
+    json.text("supplier", tipped.order().slot().supplier())
+        .day("orderBy", tipped.order().slot().ordered())
+        .text("item", tipped.lines().get(0).pack().item().name())
+        .number("grams", tipped.grams().toDecimal())
+        .number("boxesLess", tipped.boxesLess())
+        .text("less", money(tipped.less()));
+  }
+
+  private String money(Money amount) {
+    return amount.toText(decimals);
+  }
+
+  /** Not exact; empty where nothing is known. */
+  private static String amount(double amount) {
+    return Double.isFinite(amount) ? String.format(Locale.ROOT, "%.4f", amount) : "";
+  }
+}

@@ -1,0 +1,38 @@
+package io.frostlot.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+
+/** A file that is written whole or not at all. */
+public record WholeFile(Path path) {
+
+  /** Writes UTF-8 text over what is there; a problem where that cannot be. */
+  public Optional<Problem> write(String text) {
+    Path folder = path.toAbsolutePath().getParent();
+    Optional<Path> part = Optional.empty();
+    try {
+      if (Files.isDirectory(path) || folder == null) {
+        return Optional.of(refused());
+      }
+      part = Optional.of(Files.createTempFile(folder, "frostlot", ".part"));
+      Files.writeString(part.get(), text, StandardCharsets.UTF_8);
+      Files.move(part.get(), path, StandardCopyOption.REPLACE_EXISTING);
+      return Optional.empty();
+    } catch (IOException e) {
+      part.ifPresent(left -> left.toFile().delete());
+      return Optional.of(refused());
+    }
+  }
+
+  private Problem refused() {
+    return new Problem(
+        Where.file(path.toString()),
+        "a place that cannot be written to",
+        "a file in a folder that is there",
+        "Maybe it is a folder, its permissions forbid it, or the disk is full.");
+  }
+}

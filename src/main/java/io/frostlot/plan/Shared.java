@@ -1,0 +1,151 @@
+package io.frostlot.plan;
+
+import io.frostlot.units.Grams;
+import io.frostlot.units.Money;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A shared plan: what is ordered together, and what each keeper gets and pays.
+ *
+ * @param parts of the group that order together; one where that is best
+ * @param sheets by keeper, in the group's order
+ * @param ways every way that was asked for, the group's own first
+ * @param payments between keepers, as few as can be
+ */
+public record Shared(
+    Group group,
+    List<Part> parts,
+    List<Sheet> sheets,
+    List<WayRow> ways,
+    List<Payment> payments,
+    Findings findings) {
+  public Shared {
+    parts = List.copyOf(parts);
+    sheets = List.copyOf(sheets);
+    ways = List.copyOf(ways);
+    payments = List.copyOf(payments);
+  }
+
+  /**
+   * Keepers who order together, or one who orders alone.
+   *
+   * @param host who receives, empty where one orders alone
+   */
+  public record Part(List<String> keepers, String host, World world, Answer.WithPlan answer) {
+    public Part {
+      keepers = List.copyOf(keepers);
+    }
+
+    public Plan plan() {
+      return answer.plan().plan();
+    }
+
+    public boolean isJoint(Order order) {
+      return keepers.size() > 1 && world.joint().isJoint(order.slot());
+    }
+  }
+
+  /** What one keeper collects and pays. */
+  public record Sheet(String keeper, List<Collected> collected, Account account) {
+    public Sheet {
+      collected = List.copyOf(collected);
+    }
+  }
+
+  /**
+   * A bag, or a portion of one, of a joint order.
+   *
+   * @param day on which it is handed over; of several the first
+   * @param wanted pieces of it that are eaten; the others are its keeper's too, but paid by all
+   * @param goods the part of the regular price of the bag that the wanted pieces are
+   */
+  public record Collected(
+      Order order, LocalDate day, Division.Portion portion, int wanted, Money goods) {
+    public Grams grams() {
+      return portion.pack().item().grams().mean().times(portion.pieces());
+    }
+  }
+
+  /**
+   * Money of one keeper.
+   *
+   * @param pays cash, settled to the minor unit
+   * @param later what is only reckoned, and what is bought after the planning days
+   * @param alone what cash and later would come to alone
+   */
+  public record Account(Pays pays, Money later, Money alone) {
+    /** Negative where ordering together costs more. */
+    public Money saving() {
+      return alone.minus(pays.total()).minus(later);
+    }
+  }
+
+  /**
+   * Cash of one keeper.
+   *
+   * @param goods piece by piece, of joint orders
+   * @param shared its share of what cannot be counted by the piece
+   * @param own orders of its own
+   * @param credit for or to the host, negative for the host
+   */
+  public record Pays(Money goods, Money shared, Money own, Money credit) {
+    public Money total() {
+      return goods.plus(shared).plus(own).plus(credit);
+    }
+  }
+
+  /**
+   * What each would pay in one way, before a host's credit.
+   *
+   * @param pays cash by keeper
+   * @param ranges where costs of subgroups are not exact, where each share lies; else empty
+   */
+  public record WayRow(String way, String says, List<Money> pays, List<Range> ranges) {
+    public WayRow {
+      pays = List.copyOf(pays);
+      ranges = List.copyOf(ranges);
+    }
+  }
+
+  /** Prey without which an order would have fewer boxes. */
+  public record Tipped(Order order, List<Order.Line> lines, int boxesLess, Money less) {
+    public Tipped {
+      lines = List.copyOf(lines);
+    }
+
+    public Grams grams() {
+      return lines.stream()
+          .map(line -> line.pack().item().grams().mean().times(line.pieces()))
+          .reduce(Grams.ZERO, Grams::plus);
+    }
+  }
+
+  /**
+   * What was found out.
+   *
+   * @param contentment empty where subgroups were not asked for
+   * @param widest width of the least known cost of a subgroup, in money
+   */
+  public record Findings(List<Tipped> tipped, List<Contentment> contentment, double widest) {
+    public Findings {
+      tipped = List.copyOf(tipped);
+      contentment = List.copyOf(contentment);
+    }
+  }
+
+  /**
+   * Has somebody a reason to leave?
+   *
+   * @param better groups of names that surely pay less by themselves
+   * @param unsettled groups of names of which it is not known
+   * @param pain when surely no share leaves all content: what the worst-off part pays too much at
+   *     the least; else zero
+   */
+  public record Contentment(List<List<String>> better, List<List<String>> unsettled, double pain) {
+    public Contentment {
+      better = better.stream().map(List::copyOf).toList();
+      unsettled = unsettled.stream().map(List::copyOf).toList();
+    }
+  }
+}

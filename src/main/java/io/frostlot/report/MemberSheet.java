@@ -1,0 +1,125 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Division;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Shared;
+import io.frostlot.units.Money;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One member's sheet: what to collect, what it costs, what it would have cost alone, a line to
+ * sign.
+ */
+record MemberSheet(Shared shared, Wording wording) {
+
+  void write(Shared.Sheet sheet, Page page) {
+    page.heading("Sheet of " + sheet.keeper());
+    Table table = Table.of("collect", "item", ">pieces", "from", ">wanted", ">goods");
+    for (List<Shared.Collected> alike : alike(sheet.collected())) {
+      Shared.Collected some = alike.get(0);
+      table.row(
+          Wording.date(some.day()),
+          some.portion().pack().item().name(),
+          String.valueOf(some.portion().pieces() * alike.size()),
+          from(alike),
+          String.valueOf(alike.stream().mapToInt(Shared.Collected::wanted).sum()),
+          wording.bare(
+              alike.stream()
+                  .map(Shared.Collected::goods)
+                  .reduce(Money.ZERO, Money::plus)
+                  .rounded(digits())));
+    }
+    if (table.isEmpty()) {
+      page.say("Nothing of a joint order.");
+    } else {
+      page.table(table);
+    }
+    Shared.Pays pays = sheet.account().pays();
+    page.amount("  ", "goods, piece by piece, as far as wanted", wording.bare(pays.goods()));
+    page.amount(
+        "  ",
+        "share of charges, discounts, price breaks and pieces that nobody wants",
+        wording.bare(pays.shared()));
+    if (!pays.own().isZero()) {
+      page.amount("  ", "own orders", wording.bare(pays.own()));
+    }
+    if (!pays.credit().isZero()) {
+      page.amount("  ", "credit for the host", wording.bare(pays.credit()));
+    }
+    page.amount("  ", "pays, " + wording.currency(), wording.bare(pays.total()));
+    page.amount("  ", "reckoned, and for the days after", wording.bare(sheet.account().later()));
+    page.amount("  ", "alone it would have been", wording.bare(sheet.account().alone()));
+    page.amount("  ", "saved", wording.bare(sheet.account().saving()));
+    for (Shared.Part part : shared.parts()) {
+      if (part.host().equals(sheet.keeper())) {
+        packing(part, page);
+      }
+    }
+    page.gap();
+    page.say("Collected and paid: ______________________________");
+  }
+
+  private int digits() {
+    return Math.max(0, wording.currency().getDefaultFractionDigits());
+  }
+
+  /** Whole bags of one row, day and order together, each portion by itself. */
+  private static List<List<Shared.Collected>> alike(List<Shared.Collected> collected) {
+    Map<List<Object>, List<Shared.Collected>> alike = new LinkedHashMap<>();
+    for (Shared.Collected some : collected) {
+      Division.Portion portion = some.portion();
+      Object which = portion.isWhole() ? "whole" : portion.bag();
+      alike
+          .computeIfAbsent(
+              List.of(some.order().slot(), some.day(), portion.pack(), which),
+              key -> new ArrayList<>())
+          .add(some);
+    }
+    return List.copyOf(alike.values());
+  }
+
+  /** A bag that is cut is told by its number in the order. */
+  private static String from(List<Shared.Collected> alike) {
+    Division.Portion portion = alike.get(0).portion();
+    String bags = Wording.count(alike.size(), "bag", "bags") + " of " + portion.pack().pieces();
+    return portion.isWhole()
+        ? bags
+        : "bag " + portion.bag() + " of " + portion.pack().pieces() + ", cut";
+  }
+
+  /** What the host hands to whom, order by order. */
+  private void packing(Shared.Part part, Page page) {
+    for (Order order : part.plan().orders()) {
+      if (!part.isJoint(order)) {
+        continue;
+      }
+      page.gap();
+      page.say(
+          "To hand out of the order of "
+              + Wording.date(order.slot().ordered())
+              + " from "
+              + part.world().supplier(order.slot().supplier()).name()
+              + ":");
+      for (Shared.Sheet other : shared.sheets()) {
+        List<Shared.Collected> of =
+            other.collected().stream().filter(some -> some.order().equals(order)).toList();
+        for (List<Shared.Collected> alike : alike(of)) {
+          Shared.Collected some = alike.get(0);
+          page.point(
+              other.keeper()
+                  + ", "
+                  + Wording.date(some.day())
+                  + ": "
+                  + some.portion().pieces() * alike.size()
+                  + " "
+                  + some.portion().pack().item().name()
+                  + ", "
+                  + from(alike));
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Gap;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Payment;
+import io.frostlot.plan.Shared;
+import io.frostlot.plan.Standing;
+import io.frostlot.supply.Supplier;
+import io.frostlot.units.Money;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** A letter about a shared plan, with one sheet for each member to sign. */
+public final class ShareReport {
+  private final Shared shared;
+  private final List<String> warnings;
+  private final Wording wording;
+
+  public ShareReport(Shared shared, List<String> warnings) {
+    this.shared = shared;
+    this.warnings = List.copyOf(warnings);
+    wording = new Wording(shared.group().first().currency());
+  }
+
+  /** Laid out for so many characters in a line; 72 to 120 are used. */
+  public String text(int width) {
+    Page page = new Page(width);
+    page.title("Frostlot: a joint order for " + shared.group().name());
+    summary(page);
+    warnings.forEach(page::point);
+    page.heading("Ordered together");
+    shared.parts().forEach(part -> orders(part, page));
+    whoPays(page);
+    new ShareFindings(shared, wording).write(page);
+    page.heading("Who owes what");
+    if (shared.payments().isEmpty()) {
+      page.say("Nobody owes anybody anything.");
+    }
+    for (Payment payment : shared.payments()) {
+      page.amount("  ", payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
+    }
+    page.say("The host has paid the supplier.");
+    for (Shared.Sheet sheet : shared.sheets()) {
+      new MemberSheet(shared, wording).write(sheet, page);
+    }
+    page.heading("When a box comes, and at every meal");
+    Cautions.all(isShipped()).forEach(page::point);
+    return page.toString();
+  }
+
+  private void summary(Page page) {
+    Money pays = sum(shared.sheets().stream().map(s -> s.account().pays().total()).toList());
+    Money later = sum(shared.sheets().stream().map(s -> s.account().later()).toList());
+    Money alone = sum(shared.sheets().stream().map(s -> s.account().alone()).toList());
+    page.say(
+        String.join(", ", shared.group().names())
+            + "; "
+            + Wording.date(shared.group().first().planning().from())
+            + " to "
+            + Wording.date(shared.group().first().planning().to())
+            + "; money in "
+            + wording.currency().getCurrencyCode()
+            + ".");
+    page.gap();
+    page.amount("  ", "cash, all together", wording.bare(pays));
+    page.amount("  ", "reckoned, and for the days after", wording.bare(later));
+    page.amount("  ", "each alone, cash and reckoned", wording.bare(alone));
+    page.amount("  ", "saved by ordering together", wording.bare(alone.minus(pays).minus(later)));
+    shared.parts().forEach(part -> sure(part, page));
+  }
+
+  private void sure(Shared.Part part, Page page) {
+    Standing standing = part.answer().plan().standing();
+    int unmet = standing.unmetMust() + standing.unmetOther();
+    if (unmet > 0) {
+      page.say(
+          Wording.count(unmet, "meal is", "meals are") + " not met; see the members' own plans.");
+    }
+    String who = String.join(", ", part.keepers()) + ": ";
+    Optional<Gap> gap = Gap.of(part.answer());
+    if (part.answer() instanceof Answer.Proven) {
+      page.say(who + "proven best.");
+    } else if (gap.isPresent()) {
+      page.say(
+          who
+              + "the best found, at most "
+              + wording.atMost(gap.get().amount())
+              + " above the best possible ("
+              + Wording.decimal(gap.get().percent())
+              + " %).");
+    } else {
+      page.say(who + "the best found; how far from the best possible is not known.");
+    }
+  }
+
+  private void orders(Shared.Part part, Page page) {
+    for (Order order : part.plan().orders()) {
+      Supplier supplier = part.world().supplier(order.slot().supplier());
+      Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
+      String receives = part.isJoint(order) ? part.host() : buyer(part, order);
+      page.gap();
+      page.say(
+          supplier.name()
+              + (supplier.isPickUp() ? ", fetched by " : ", to ")
+              + receives
+              + (part.isJoint(order) ? ", for all" : ", for itself"));
+      page.say(
+          "order by "
+              + Wording.day(order.slot().ordered())
+              + "; comes "
+              + Wording.arrival(order.slot().arrivesEarliest(), order.slot().arrivesLatest())
+              + (supplier.isPickUp()
+                  ? ""
+                  : "; " + Wording.count(order.boxes().count(), "box", "boxes")));
+      Table table = Table.of("", "", ">");
+      for (Order.Line line : order.lines()) {
+        table.row(
+            "  %s x %s, %s a bag"
+                .formatted(line.packs(), line.pack().item().name(), line.pack().pieces()),
+            "list " + wording.bare(line.pack().price()),
+            Wording.decimal(line.pack().item().grams().mean().toDouble() * line.pieces() / 1000)
+                + " kg");
+      }
+      page.table(table);
+      page.amount("    ", "charges and tax, less discounts", wording.bare(rest(ledger)));
+      page.amount("    ", "to pay", wording.bare(ledger.total()));
+    }
+  }
+
+  private static Money rest(Books.Ledger ledger) {
+    return ledger.allCharges().plus(ledger.tax()).minus(ledger.discount());
+  }
+
+  private static String buyer(Shared.Part part, Order order) {
+    return part.world()
+        .joint()
+        .buyers()
+        .getOrDefault(order.slot().supplier(), part.keepers().get(0));
+  }
+
+  private void whoPays(Page page) {
+    page.heading("Who pays what");
+    Shared.WayRow way = shared.ways().get(0);
+    page.say("What cannot be counted by the piece is shared: " + way.says() + ".");
+    Table table = Table.of("", ">goods", ">shared", ">own orders", ">credit", ">pays", ">saves");
+    for (Shared.Sheet sheet : shared.sheets()) {
+      Shared.Pays pays = sheet.account().pays();
+      table.row(
+          sheet.keeper(),
+          wording.bare(pays.goods()),
+          wording.bare(pays.shared()),
+          wording.bare(pays.own()),
+          wording.bare(pays.credit()),
+          wording.bare(pays.total()),
+          wording.bare(sheet.account().saving()));
+    }
+    page.table(table);
+  }
+
+  private boolean isShipped() {
+    return shared.parts().stream()
+        .flatMap(part -> part.plan().orders().stream())
+        .anyMatch(order -> order.boxes().count() > 0);
+  }
+
+  private static Money sum(List<Money> amounts) {
+    return amounts.stream().reduce(Money.ZERO, Money::plus);
+  }
+
+  /** Such as "Ash, Bramble and Clay". */
+  static String names(List<String> names) {
+    return names.size() < 2
+        ? String.join("", names)
+        : names.stream().limit(names.size() - 1L).collect(Collectors.joining(", "))
+            + " and "
+            + names.get(names.size() - 1);
+  }
+}

@@ -1,0 +1,164 @@
+package io.frostlot.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import io.frostlot.app.GroupSamples;
+import io.frostlot.program.Engine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShareCommandTest {
+  private static final String SCHEMAS = "/io/frostlot/schema/";
+  @TempDir Path folder;
+
+  @BeforeEach
+  void twoKeepers() throws IOException {
+    GroupSamples samples = new GroupSamples(folder);
+    samples.suppliers();
+    samples.member("ann", "mouse,20,30,5,2031-01-10");
+    samples.member("bo", "mouse,20,30,5,2031-01-10");
+    samples.group("", "ann", "bo");
+  }
+
+  @Test
+  void prints_who_pays_what_and_a_sheet_to_sign_for_each() {
+    CommandRun run = share("--ways");
+
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.out())
+        .contains("bo pays ann", "15.00", "SHEET OF ANN", "SHEET OF BO", "Collected and paid: ___")
+        .contains("nucleolus", "Nobody has a reason to leave")
+        .contains("Freezing does not kill the germs", "dry ice");
+    assertThat(run.out().lines().mapToInt(String::length)).allMatch(length -> length <= 80);
+  }
+
+  @Test
+  void json_follows_its_schema() throws IOException {
+    CommandRun run = share("--ways", "--format", "json");
+
+    ObjectMapper mapper = new ObjectMapper();
+    JsonNode schema =
+        mapper.readTree(ShareCommandTest.class.getResource(SCHEMAS + "share.schema.json"));
+    JsonNode json = mapper.readTree(run.out());
+    assertThat(
+            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(schema)
+                .validate(json))
+        .isEmpty();
+    assertThat(json.at("/members/1/pays").asText()).isEqualTo("15.00");
+  }
+
+  @Test
+  void csv_has_the_columns_of_its_schema() throws IOException {
+    CommandRun run = share("--format", "csv");
+
+    List<String> columns = new ArrayList<>();
+    new ObjectMapper()
+        .readTree(ShareCommandTest.class.getResource(SCHEMAS + "share-sheet.table-schema.json"))
+        .get("fields")
+        .forEach(field -> columns.add(field.get("name").asText()));
+    assertThat(run.out().lines().findFirst().orElseThrow().split(","))
+        .containsExactlyElementsOf(columns);
+    assertThat(run.out()).contains("bo,north,2031-01-05,2031-01-06,Mouse,5,5,1,10,125,5.00,EUR");
+  }
+
+  @Test
+  void a_page_to_print_is_written() throws IOException {
+    Path page = folder.resolve("page.html");
+
+    assertThat(share("--page", page.toString()).exitCode()).isZero();
+    assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains("SHEET OF BO");
+    assertThat(share("--page", folder.toString()).exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
+  }
+
+  @Test
+  void all_problems_are_told_at_once() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "group.json",
+            """
+            {"name": "Group",
+             "members": [{"name": "ann", "scenario": "ann"}, {"name": "ann", "scenario": "nobody"},
+                         {"name": "cy"},
+                         {"name": "di", "wanted": [{"kind": "mouse", "sizeWord": "hoper",
+                                                    "pieces": 50, "by": "2031-06-01"}]}],
+             "hosts": ["eve"],
+             "cutting": [{"item": "Moose", "packCount": 10}]}
+            """);
+
+    CommandRun run = share();
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
+    assertThat(run.err())
+        .contains("found \"ann\", expected a name that no other member has")
+        .contains("found no such folder, expected a scenario folder")
+        .contains("found neither scenario nor wanted, expected exactly one of them")
+        .contains("found \"hoper\", expected one of adult")
+        .contains("found \"2031-06-01\", expected a day within 2031-01-01/2031-01-30")
+        .contains("found \"eve\", expected one of the members")
+        .contains("found \"Moose x10\", expected an item and a count of a price sheet")
+        .contains("Nothing was planned.")
+        .doesNotContain("Exception");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void members_must_plan_the_same_days() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "bo/scenario.json",
+            """
+            {"name": "Test", "from": "2031-01-02", "planningDays": 30, "currency": "EUR",
+             "suppliers": ["north"]}
+            """);
+
+    assertThat(share().err())
+        .contains("found planning days 2031-01-02/2031-01-31, expected 2031-01-01/2031-01-30")
+        .contains("found a policy of its own, expected the policy of the first member's scenario");
+  }
+
+  /** Ten mice wanted by name of size, 10 + 20 alone, and together with ann's five 20 + 20. */
+  @Test
+  void a_member_may_just_list_what_it_wants() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "group.json",
+            """
+            {"name": "Group",
+             "members": [{"name": "ann", "scenario": "ann"},
+                         {"name": "di", "wanted": [{"kind": "mouse", "sizeWord": "extra large",
+                                                    "pieces": 2, "by": "2031-01-20"}]}],
+             "hosts": ["ann"]}
+            """);
+    new GroupSamples(folder)
+        .put(
+            "supplier-profiles/north/prices.csv",
+            """
+            item,kind,least_g,most_g,pack_count,price,litres_per_piece
+            Mouse,mouse,20,30,10,10,1
+            Large mouse,mouse,27,35,2,4,1
+            """);
+
+    CommandRun run = share("--format", "csv");
+
+    assertThat(run.out()).contains("di,north,2031-01-05,2031-01-06,Large mouse,2,2,1,2,62,4.00");
+  }
+
+  private CommandRun share(String... more) {
+    List<String> arguments =
+        new ArrayList<>(List.of("share", folder.toString(), "--effort", "20", "--seconds", "100"));
+    arguments.addAll(List.of("--profiles", folder.resolve("supplier-profiles").toString()));
+    arguments.addAll(List.of(more));
+    return CommandRun.of(Engine::solve, false, arguments.toArray(String[]::new));
+  }
+}
