@@ -41,7 +41,9 @@ final class Bounding implements Runnable {
     if (world.slots().size() > FEW_SLOTS) {
       byWeeks();
     }
-    if (goesOn()) {
+    int apart = -1;
+    while (goesOn() && best.apart().count() > apart) {
+      apart = best.apart().count();
       exactly();
     }
   }
@@ -51,7 +53,7 @@ final class Bounding implements Runnable {
   }
 
   private void exactly() {
-    Attempt attempt = new Attempt(world, new Judging(world));
+    Attempt attempt = new Attempt(world, new Judging(world, best.apart()));
     Program program = attempt.program();
     new CoverRows(program).add();
     held.clear();

@@ -5,6 +5,7 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.util.List;
+import java.util.Set;
 
 /** The table of contents of the program: every rule, in reading order. */
 final class Rules {
@@ -32,6 +33,7 @@ final class Rules {
         new FreezerSpace(world),
         new MealsMet(world),
         new LateMeals(world),
+        new Adequacy(world),
         new SafetyCover(world),
         new SafetyMargin(world),
         new Holding(world),
@@ -40,17 +42,18 @@ final class Rules {
   }
 
   static Program program(World world) {
-    return program(world, 1);
+    return program(world, 1, Set.of());
   }
 
   /**
    * The program of a world.
    *
    * @param step days that are taken for one (see {@link Timeline})
+   * @param apart animals whose meals share no class with those of others (see {@link Apart})
    */
-  static Program program(World world, int step) {
+  static Program program(World world, int step, Set<String> apart) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, step));
+    Program program = new Program(model, new Decisions(world, model, step, new Ties(world, apart)));
     for (Rule rule : of(world)) {
       model.instance("");
       rule.impose(program);

@@ -54,7 +54,7 @@ final class Weeks {
         slots.add(slot);
       }
     }
-    return Rules.program(world.withSlots(slots), days);
+    return Rules.program(world.withSlots(slots), days, Set.of());
   }
 
   private static boolean isPlainShop(Supplier supplier) {

@@ -13,6 +13,7 @@ final class Sections {
           new Cautions(),
           new Bill(),
           new MealsNotMet(),
+          new EachAnimal(),
           new HowSure(),
           new FreezerUse(),
           new StockOverTime(),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -28,7 +29,8 @@ final class LevelByLevel {
   /** The program of a world with only some of its rules. */
   static Program program(World world, int step, Predicate<Rule> kept) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, step));
+    Program program =
+        new Program(model, new Decisions(world, model, step, new Ties(world, Set.of())));
     Rules.of(world).stream().filter(kept).forEach(rule -> rule.impose(program));
     return program;
   }
