@@ -3,6 +3,7 @@ package io.frostlot.files;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.Fed;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
@@ -66,6 +67,7 @@ public final class PlanJson {
               "feedings",
               "discards",
               "unmetMeals",
+              "animals",
               "leftovers",
               "freezers",
               "bill")
@@ -108,6 +110,7 @@ public final class PlanJson {
     new PlanJsonOrders(inputs.world(), judged.books()).write(json, judged.plan());
     PlanJsonPrey.write(json, judged.plan(), inputs.world());
     PlanJsonOutcome.write(json, outcome);
+    PlanJsonAnimals.write(json, Fed.of(inputs.world(), judged.plan()));
     bill(json, judged.books());
   }
 

@@ -9,6 +9,7 @@ final class PolicyPart {
   static Policy read(Json.Obj policy) {
     Json.Obj charges = policy.object("charges");
     Json.Obj safety = policy.object("safety");
+    Json.Obj adequacy = policy.object("adequacy");
     return new Policy(
         policy.text("meals").equals("all") ? Policy.Demand.ALL : Policy.Demand.BEST_EFFORT,
         policy.text("endValue").equals("tail")
@@ -22,6 +23,10 @@ final class PolicyPart {
             charges.money("perOrder"),
             charges.money("perDeliveryDay"),
             charges.money("lateMealPerDay")),
-        new Policy.Safety(safety.integer("daysOfCover"), safety.percent("marginPercent")));
+        new Policy.Safety(safety.integer("daysOfCover"), safety.percent("marginPercent")),
+        new Policy.Adequacy(
+            adequacy.yes("asked"),
+            adequacy.percent("leastPercent"),
+            adequacy.percent("mostPercent")));
   }
 }

@@ -20,7 +20,7 @@ public final class Books {
   private final List<Charge> charges = new ArrayList<>();
   private final List<Use> uses = new ArrayList<>();
   private final Map<Slot, Ledger> ledgers = new TreeMap<>();
-  private long shortfall;
+  private final Map<String, Long> shortfalls = new TreeMap<>();
   private int unmetMust;
   private int unmetOther;
 
@@ -133,8 +133,16 @@ public final class Books {
     uses.add(new Use(rule, where, used, limit));
   }
 
-  public void shortfall(long amount) {
-    shortfall += amount;
+  /** Writes down by how much a rule that gives way falls short; nothing where zero. */
+  public void shortfall(String rule, long amount) {
+    if (amount != 0) {
+      shortfalls.merge(rule, amount, Long::sum);
+    }
+  }
+
+  /** By how much rules that give way fall short, each in its unit; none where it does not. */
+  public Map<String, Long> shortfalls() {
+    return Map.copyOf(shortfalls);
   }
 
   public void unmet(int meals, boolean must) {
@@ -165,6 +173,7 @@ public final class Books {
   }
 
   public Standing standing() {
+    long shortfall = shortfalls.values().stream().mapToLong(amount -> amount).sum();
     Money money = charges.stream().map(Charge::amount).reduce(Money.ZERO, Money::plus);
     return new Standing(unmetMust, unmetOther, shortfall, money);
   }

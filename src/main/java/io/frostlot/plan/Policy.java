@@ -11,16 +11,29 @@ import io.frostlot.units.Percent;
  * @param freezerCheck when freezer space is checked on a delivery day
  * @param charges reckoned money
  * @param safety margins, which give way before a meal does
+ * @param adequacy how near an animal's grams should come to its programme; gives way too
  */
 public record Policy(
-    Demand demand, Tail tail, FreezerCheck freezerCheck, Charges charges, Safety safety) {
+    Demand demand,
+    Tail tail,
+    FreezerCheck freezerCheck,
+    Charges charges,
+    Safety safety,
+    Adequacy adequacy) {
   public static final Policy DEFAULT =
       new Policy(
           Demand.BEST_EFFORT,
           new Tail(182),
           FreezerCheck.AFTER_DELIVERY,
           Charges.NONE,
-          Safety.NONE);
+          Safety.NONE,
+          Adequacy.NONE);
+
+  /** Without adequacy. */
+  public Policy(
+      Demand demand, Tail tail, FreezerCheck freezerCheck, Charges charges, Safety safety) {
+    this(demand, tail, freezerCheck, charges, safety, Adequacy.NONE);
+  }
 
   public Policy withDemand(Demand other) {
     return new Policy(other, tail, freezerCheck, charges, safety);
@@ -78,5 +91,15 @@ public record Policy(
    */
   public record Safety(int coverDays, Percent margin) {
     public static final Safety NONE = new Safety(0, Percent.ZERO);
+  }
+
+  /**
+   * Over any four meals in a row and any eight weeks the grams fed to an animal should stay within
+   * these shares of its programme.
+   *
+   * @param asked false: any window of a meal will do
+   */
+  public record Adequacy(boolean asked, Percent least, Percent most) {
+    public static final Adequacy NONE = new Adequacy(false, Percent.of("97"), Percent.of("105"));
   }
 }

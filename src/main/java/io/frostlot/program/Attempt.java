@@ -27,11 +27,13 @@ final class Attempt {
   private final Program program;
   private final WholePacks wholePacks;
   private final Judging judging;
+  private final boolean guided;
 
   Attempt(World world, Judging judging) {
-    program = Rules.program(world);
+    program = Rules.program(world, Formulation.USUAL.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
     this.judging = judging;
+    guided = Adequacy.isRelaxed(judging.world());
   }
 
   Program program() {
@@ -104,16 +106,14 @@ final class Attempt {
           .orders()
           .values()
           .forEach(order -> fixed[order.boxes().index()] = Double.NaN);
+      Scip.Budget budget =
+          new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : FINISH_MILLIS, rounds);
       Scip.End run =
-          Scip.minimise(
-              program.model(),
-              new Scip.Task(
-                  objective,
-                  new ArrayList<>(),
-                  false,
-                  fixed,
-                  new double[0],
-                  new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : FINISH_MILLIS, rounds)));
+          guided
+              ? new Guided(program, found).finish(objective, fixed, budget)
+              : Scip.minimise(
+                  program.model(),
+                  new Scip.Task(objective, List.of(), false, fixed, new double[0], budget));
       if (!run.found()) {
         return Optional.empty();
       }

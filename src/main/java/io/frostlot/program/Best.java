@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 /** The best plan and the best bound so far, shared by those who search. */
 final class Best {
   private final double halfUnit;
+  private final Apart apart = new Apart();
   private Optional<Answer.Judged> plan = Optional.empty();
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
@@ -34,8 +35,9 @@ final class Best {
 
   /** No plan can have levels before money below these, nor with them less money than the bound. */
   synchronized void prove(Map<Level, Double> levels, double money) {
-    provenLevels = Map.copyOf(levels);
-    if (money > bound) {
+    int higher = provenLevels.isEmpty() ? 1 : compare(levels, provenLevels);
+    if (higher > 0 || (higher == 0 && money > bound)) {
+      provenLevels = Map.copyOf(levels);
       bound = money;
       news++;
     }
@@ -51,6 +53,17 @@ final class Best {
   /** Is the best plan proven, and which of equally good ones is shown? */
   synchronized boolean isSettled() {
     return settled;
+  }
+
+  /** Level by level; a bound on money says nothing of plans that come after others before money. */
+  private static int compare(Map<Level, Double> a, Map<Level, Double> b) {
+    for (Level level : Level.values()) {
+      int order = Double.compare(a.getOrDefault(level, 0.0), b.getOrDefault(level, 0.0));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return 0;
   }
 
   synchronized void proveImpossible() {
@@ -71,6 +84,10 @@ final class Best {
 
   double halfUnit() {
     return halfUnit;
+  }
+
+  Apart apart() {
+    return apart;
   }
 
   /** The plan's value of a level before money. */

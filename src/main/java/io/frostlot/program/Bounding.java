@@ -41,11 +41,13 @@ final class Bounding implements Runnable {
     if (world.slots().size() > FEW_SLOTS) {
       byWeeks();
     }
-    if (goesOn()) {
+    int apart = -1;
+    while (goesOn() && best.apart().count() > apart) {
+      apart = best.apart().count();
       exactly();
     }
     if (best.isProven()) {
-      best.settle(new Ties(world, best.plan().orElseThrow(), this::millis).choose());
+      best.settle(new Ties(world, best.plan().orElseThrow(), best.apart(), this::millis).choose());
     }
   }
 
@@ -54,7 +56,7 @@ final class Bounding implements Runnable {
   }
 
   private void exactly() {
-    Attempt attempt = new Attempt(world, new Judging(world));
+    Attempt attempt = new Attempt(world, new Judging(world, best.apart()));
     Program program = attempt.program();
     new CoverRows(program).add();
     held.clear();

@@ -71,8 +71,8 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes = formulation.classes(new DemandClasses(world, timeline, this::mayBeThere), world);
-    serve(model);
+    classes = formulation.classes(new DemandClasses(world, timeline, this::mayBeThere, new MealTies(world, formulation.apart())), world);
+    serve(!timeline.isCoarse() && !Adequacy.isRelaxed(world), model);
   }
 
   private void createFlows(Model model) {
@@ -175,12 +175,13 @@ final class Decisions {
   /** Those who eat an item from the same freezers. */
   private record Table(String keeper, Item item) {}
 
-  private void serve(Model model) {
+  /** Meals that are tied do not follow from packs: they are {@code whole} by themselves. */
+  private void serve(boolean whole, Model model) {
     Map<Table, Linear[]> eaten = new LinkedHashMap<>();
     for (DemandClass c : classes) {
       List<Var> byChoice = new ArrayList<>();
       for (DemandClass.Choice choice : c.choices()) {
-        Var meals = model.follows(0, c.count());
+        Var meals = whole && c.isTied() ? model.whole(0, c.count()) : model.follows(0, c.count());
         byChoice.add(meals);
         Item item = choice.option().item();
         Linear[] bySegment =

@@ -13,6 +13,7 @@ import java.util.List;
  * @param choices ways and times to serve one meal
  * @param must counts among the must-meals
  * @param tail may be bought at {@code tailPrice}
+ * @param tie what else the members have in common
  */
 record DemandClass(
     String keeper,
@@ -20,7 +21,8 @@ record DemandClass(
     List<Choice> choices,
     boolean must,
     boolean tail,
-    Money tailPrice) {
+    Money tailPrice,
+    MealTies.Tie tie) {
   DemandClass {
     members = List.copyOf(members);
     choices = List.copyOf(choices);
@@ -32,6 +34,11 @@ record DemandClass(
    * @param lateDays of the best day in that segment
    */
   record Choice(Option option, int segment, long lateDays) {}
+
+  /** Are its members tied to other meals of the same animals? */
+  boolean isTied() {
+    return !tie.equals(MealTies.NONE);
+  }
 
   int count() {
     return members.stream().mapToInt(d -> d.meal().count()).sum();

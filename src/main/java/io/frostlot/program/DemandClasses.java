@@ -17,6 +17,7 @@ import java.util.TreeMap;
 final class DemandClasses {
   private final World world;
   private final Timeline timeline;
+  private final MealTies ties;
   private final Possible possible;
 
   /** May some piece of an option's item be there for a keeper on a day? */
@@ -28,11 +29,13 @@ final class DemandClasses {
    * Merging for a timeline.
    *
    * @param possible what may be there at all
+   * @param ties what else tells meals apart
    */
-  DemandClasses(World world, Timeline timeline, Possible possible) {
+  DemandClasses(World world, Timeline timeline, Possible possible, MealTies ties) {
     this.world = world;
     this.timeline = timeline;
     this.possible = possible;
+    this.ties = ties;
   }
 
   private record Key(
@@ -40,7 +43,8 @@ final class DemandClasses {
       List<DemandClass.Choice> choices,
       boolean must,
       boolean tail,
-      Money tailPrice) {}
+      Money tailPrice,
+      MealTies.Tie tie) {}
 
   List<DemandClass> merge(List<Demand> demands) {
     Map<Key, List<Demand>> members = new LinkedHashMap<>();
@@ -51,7 +55,8 @@ final class DemandClasses {
               choices(demand),
               demand.meal().importance() == Importance.MUST,
               demand.tail(),
-              demand.tailPrice());
+              demand.tailPrice(),
+              ties.of(demand));
       members.computeIfAbsent(key, k -> new ArrayList<>()).add(demand);
     }
     return members.entrySet().stream()
@@ -63,7 +68,8 @@ final class DemandClasses {
                     e.getKey().choices(),
                     e.getKey().must(),
                     e.getKey().tail(),
-                    e.getKey().tailPrice()))
+                    e.getKey().tailPrice(),
+                    e.getKey().tie()))
         .toList();
   }
 

@@ -1,6 +1,8 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
 
 /**
@@ -13,9 +15,22 @@ final class FirstWeeks {
   private FirstWeeks() {}
 
   static World of(World world) {
-    LocalDate last = world.scenario().planning().from().plusDays(DAYS - 1L);
+    Scenario scenario = world.scenario();
+    LocalDate from = scenario.planning().from();
+    LocalDate to = scenario.planning().to();
+    LocalDate last = to.isBefore(from.plusDays(DAYS)) ? to : from.plusDays(DAYS - 1L);
+    Scenario first =
+        new Scenario(
+            scenario.name(),
+            new Period(from, last),
+            scenario.currency(),
+            scenario.collection(),
+            scenario.larder(),
+            scenario.suppliers(),
+            scenario.away(),
+            scenario.policy());
     return new World(
-        world.scenario(),
+        first,
         world.demands().stream()
             .filter(demand -> !demand.tail() && !demand.meal().days().latest().isAfter(last))
             .toList(),

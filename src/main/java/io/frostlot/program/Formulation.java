@@ -4,6 +4,7 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToIntBiFunction;
 
 /**
@@ -12,15 +13,21 @@ import java.util.function.ToIntBiFunction;
  * @param step days that are taken for one, 1 for the world as it is (see {@link Timeline})
  * @param merged are meals that the program cannot tell apart one class?
  * @param tight are packs bounded by what one order could use, or only by all that is ever eaten?
+ * @param apart animals whose meals share no class with those of others
  */
-record Formulation(int step, boolean merged, boolean tight) {
-  static final Formulation USUAL = new Formulation(1, true, true);
+record Formulation(int step, boolean merged, boolean tight, Set<String> apart) {
+  static final Formulation USUAL = new Formulation(1, true, true, Set.of());
 
   /** Each meal by itself, and wide constants in the on-off rows. */
-  static final Formulation PLAIN = new Formulation(1, false, false);
+  static final Formulation PLAIN = new Formulation(1, false, false, Set.of());
 
   static Formulation ofStep(int step) {
-    return new Formulation(step, true, true);
+    return new Formulation(step, true, true, Set.of());
+  }
+
+  /** The same with animals whose meals share no class with those of others (see {@link Apart}). */
+  Formulation withApart(Set<String> animals) {
+    return new Formulation(step, merged, tight, animals);
   }
 
   /** Most packs of a row in the order of a slot. */

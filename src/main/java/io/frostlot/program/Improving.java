@@ -48,7 +48,7 @@ final class Improving implements Runnable {
     this.millisLeft = millisLeft;
     this.rounds = rounds;
     pool = Pool.of(world);
-    judging = new Judging(world);
+    judging = new Judging(world, best.apart());
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
     sets = new OrderSets(world, this::relaxed);

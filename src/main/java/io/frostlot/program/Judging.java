@@ -6,9 +6,10 @@ import io.frostlot.plan.World;
 
 /**
  * Makes a plan of a solution; every rule and the day-by-day replay must hold before it is shown.
- * What is never eaten is kept as long as that fits and costs nothing.
+ * What is never eaten is kept as long as that fits and costs nothing. Where animals that share
+ * classes cannot be fed as well as the program promised, they are taken apart from then on.
  */
-record Judging(World world) {
+record Judging(World world, Apart apart) {
   /** Throws IllegalStateException where the plan does not hold: a fault of the program. */
   Answer.Judged judge(Program program, double[] point) {
     PlanBuilder builder = new PlanBuilder(program, point);
@@ -24,6 +25,10 @@ record Judging(World world) {
     if (!replay.holds()) {
       throw new IllegalStateException(
           "a plan does not hold day by day: " + replay.breaches().get(0));
+    }
+    double promised = program.model().objective(Level.SHORTFALL).at(point);
+    if (judged.standing().shortfall() > promised + 0.5 && !Adequacy.isRelaxed(world)) {
+      apart.learn(program, world, judged.plan());
     }
     return judged;
   }

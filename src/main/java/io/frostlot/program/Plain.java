@@ -35,7 +35,7 @@ public final class Plain {
     this.watch = watch;
     program = Rules.program(world, Formulation.PLAIN);
     wholePacks = new WholePacks(world);
-    judging = new Judging(world);
+    judging = new Judging(world, new Apart());
     best = new Best(Math.pow(10, -world.decimals()) / 2);
   }
 

@@ -1,8 +1,6 @@
 package io.frostlot.program;
 
-import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
-import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
@@ -12,7 +10,6 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +38,7 @@ final class PlanBuilder {
   Plan build(boolean throwAway) {
     Shelves shelves = new Shelves(program, point, throwAway);
     List<Feeding> feedings = new ArrayList<>();
-    for (Serving serving : servings()) {
+    for (HandingOut.Serving serving : HandingOut.of(program, point)) {
       Option option = serving.choice().option();
       List<Feeding.Draw> draws =
           shelves.take(
@@ -127,43 +124,5 @@ final class PlanBuilder {
               }
             });
     return taken;
-  }
-
-  private record Serving(Demand demand, DemandClass.Choice choice, int meals, LocalDate day) {}
-
-  private List<Serving> servings() {
-    List<Serving> servings = new ArrayList<>();
-    for (Decisions.Served served : program.decisions().served()) {
-      List<DemandClass.Choice> choices = served.demandClass().choices();
-      long[] toGive = new long[choices.size()];
-      for (int x = 0; x < toGive.length; x++) {
-        toGive[x] = Math.round(point[served.byChoice().get(x).index()]);
-      }
-      int x = 0;
-      for (Demand demand : served.demandClass().members()) {
-        int open = demand.meal().count();
-        while (open > 0 && x < toGive.length) {
-          int meals = (int) Math.min(open, toGive[x]);
-          if (meals > 0) {
-            servings.add(new Serving(demand, choices.get(x), meals, day(demand, choices.get(x))));
-          }
-          open -= meals;
-          toGive[x] -= meals;
-          x += toGive[x] == 0 ? 1 : 0;
-        }
-      }
-    }
-    servings.sort(Comparator.comparing(Serving::day).thenComparing(s -> s.demand().meal().id()));
-    return servings;
-  }
-
-  /** The least late day of the meal within the choice's segment. */
-  private LocalDate day(Demand demand, DemandClass.Choice choice) {
-    ItemDays days = program.decisions().timeline().of(choice.option().item());
-    Meal.Days window = demand.meal().days();
-    int from = Math.max(days.segments()[choice.segment()], Timeline.day(window.earliest()));
-    int to = Math.min(days.segmentEnd(choice.segment()), Timeline.day(window.latest()));
-    int best = Timeline.day(window.best());
-    return Timeline.date(Math.max(from, Math.min(to, best)));
   }
 }

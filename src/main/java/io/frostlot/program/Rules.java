@@ -33,6 +33,7 @@ final class Rules {
         new FreezerSpace(world),
         new MealsMet(world),
         new LateMeals(world),
+        new Adequacy(world),
         new SafetyCover(world),
         new SafetyMargin(world),
         new Holding(world),

@@ -110,7 +110,7 @@ final class SafetyCover implements Rule {
         missing += Math.max(0, recent - left);
       }
     }
-    books.shortfall(missing);
+    books.shortfall(id(), missing);
   }
 
   private boolean isRecent(Lot lot, LocalDate day) {

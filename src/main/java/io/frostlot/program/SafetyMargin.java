@@ -174,7 +174,7 @@ final class SafetyMargin implements Rule {
                 .filter(lot -> !lot.latest().isAfter(before))
                 .mapToLong(lot -> levels.atNight(lot, before))
                 .sum();
-        books.shortfall(Math.max(0, wanted - left));
+        books.shortfall(id(), Math.max(0, wanted - left));
       }
       from = day;
     }

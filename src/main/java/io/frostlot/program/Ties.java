@@ -35,9 +35,9 @@ final class Ties {
   private Answer.Judged chosen;
 
   /** To choose among the plans that are as good as a proven one. */
-  Ties(World world, Answer.Judged proven, LongSupplier millisLeft) {
+  Ties(World world, Answer.Judged proven, Apart apart, LongSupplier millisLeft) {
     this.millisLeft = millisLeft;
-    attempt = new Attempt(world, new Judging(world));
+    attempt = new Attempt(world, new Judging(world, apart));
     program = attempt.program();
     weights = Weights.of(world);
     chosen = proven;

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Meals that are not met, by how much margins gave way, and meals that come late. */
 final class MealsNotMet implements Sections.Section {
@@ -29,16 +30,26 @@ final class MealsNotMet implements Sections.Section {
               + " recovers, is a case for a vet who knows reptiles.");
     }
     if (shortfall > 0) {
-      page.heading("Margins that gave way");
-      page.say(
-          "So that meals are met, the safety margins fall short by "
-              + shortfall
-              + " in all, in pieces and piece-days.");
+      page.heading("What gave way");
+      new TreeMap<>(report.books().shortfalls())
+          .forEach((rule, amount) -> page.point(gaveWay(rule, amount)));
     }
     if (!outcome.late().isEmpty()) {
       page.heading("Meals that come late");
       page.table(late(outcome));
     }
+  }
+
+  private static String gaveWay(String rule, long amount) {
+    return switch (rule) {
+      case "adequacy" ->
+          "Adequacy by "
+              + amount
+              + ": percent of the programme below or above the band, summed over any four meals in"
+              + " a row and any eight weeks of each animal.";
+      case "safety-cover" -> "Days of cover by " + amount + " piece-days.";
+      default -> "Safety margin by " + Wording.count(amount, "piece", "pieces") + ".";
+    };
   }
 
   /** Meals of one eater that fail for the same reason share a row. */

@@ -12,6 +12,7 @@ final class Sections {
           new UnderWay(),
           new ThrownAway(),
           new MealsNotMet(),
+          new EachAnimal(),
           new Warnings(),
           new Cautions(),
           new HowSure(),

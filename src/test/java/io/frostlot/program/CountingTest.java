@@ -44,7 +44,7 @@ class CountingTest {
   @MethodSource("seeds")
   void comes_to_the_least_money_when_nothing_is_left_to_search(long seed) {
     World world = TinyWorlds.of(seed);
-    Program program = Rules.program(world, 1);
+    Program program = Rules.program(world);
     Model model = program.model();
     Linear money = model.objective(Level.MONEY);
     List<Model.Row> rows = held(model);

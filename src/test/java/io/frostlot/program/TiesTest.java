@@ -25,7 +25,7 @@ class TiesTest {
   private final World world = World.of(((Reading.Accepted) ScenarioFolder.read(COINS)).scenario());
 
   private Answer.Judged bought(int sixes, int nines, int twenties) {
-    Attempt attempt = new Attempt(world, new Judging(world));
+    Attempt attempt = new Attempt(world, new Judging(world, new Apart()));
     Slot slot = world.slots().get(0);
     Map<Integer, Integer> counts = Map.of(6, sixes, 9, nines, 20, twenties);
     Map<Pack, Integer> packs =
@@ -43,8 +43,8 @@ class TiesTest {
     Answer.Judged other = bought(1, 2, 1);
     assertThat(one.standing()).isEqualTo(other.standing());
 
-    List<Order> chosen = new Ties(world, one, () -> MILLIS).choose().plan().orders();
+    List<Order> chosen = new Ties(world, one, new Apart(), () -> MILLIS).choose().plan().orders();
 
-    assertThat(new Ties(world, other, () -> MILLIS).choose().plan().orders()).isEqualTo(chosen);
+    assertThat(new Ties(world, other, new Apart(), () -> MILLIS).choose().plan().orders()).isEqualTo(chosen);
   }
 }

@@ -1,0 +1,142 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.MealRun;
+import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.World;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Over any four meals in a row, and over any eight weeks, the grams fed to an animal stay within a
+ * band of its programme; only meals that are met count (see {@link MealRun}).
+ *
+ * <p>For each run r with programme P (all in grams), least L, most M, over its meals m with target
+ * t(m) and options of g(x): off(r) &gt;= 100 / P x sum of served(m, x) x (L / P x t(m) - g(x)), and
+ * likewise off(r) &gt;= 100 / P x sum of served(m, x) x (g(x) - M / P x t(m)). Animals that cannot
+ * be told apart share classes and one run, for their sum. The sum of off, in percent of a run's
+ * programme, rounded up to a whole percent (a thousandth does not count), gives way before a meal
+ * does and comes before money.
+ */
+final class Adequacy implements Rule {
+  private static final BigDecimal NOTHING = new BigDecimal("0.001");
+  static final String ID = "adequacy";
+  private static final int MANY = 300;
+  private final World world;
+  private final List<MealRun> runs;
+
+  Adequacy(World world) {
+    this.world = world;
+    runs = MealRuns.of(world);
+  }
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public String says() {
+    Policy.Adequacy band = world.scenario().policy().adequacy();
+    return "Over four meals in a row and over eight weeks an animal gets "
+        + band.least()
+        + " to "
+        + band.most()
+        + " of its programme.";
+  }
+
+  @Override
+  public boolean relaxable() {
+    return true;
+  }
+
+  @Override
+  public void impose(Program program) {
+    Map<String, Decisions.Served> servedById = new HashMap<>();
+    for (Decisions.Served served : program.decisions().served()) {
+      served.demandClass().members().forEach(d -> servedById.put(d.meal().id(), served));
+    }
+    Linear all = new Linear();
+    Set<List<Var>> seen = new HashSet<>();
+    for (MealRun run : imposed()) {
+      List<Decisions.Served> meals =
+          run.meals().stream().map(demand -> servedById.get(demand.meal().id())).toList();
+      if (seen.add(meals.stream().map(Decisions.Served::missed).toList())) {
+        all.plus(1, off(run, meals, program.model()));
+      }
+    }
+    if (!all.hasNoTerms()) {
+      Model model = program.model();
+      Var whole = model.follows(0, Model.INFINITY);
+      model.atMost(id(), all.plus(-NOTHING.doubleValue()).plus(-1, whole), 0);
+      model.minimise(Level.SHORTFALL, Linear.of(whole));
+    }
+  }
+
+  /**
+   * Are there so many runs that only those which do not overlap are put to the solver? That is a
+   * relaxation, and much smaller; plans are judged by all of them.
+   */
+  static boolean isRelaxed(World world) {
+    return MealRuns.of(world).size() > MANY;
+  }
+
+  private List<MealRun> imposed() {
+    if (runs.size() <= MANY) {
+      return runs;
+    }
+    Set<String> taken = new HashSet<>();
+    List<MealRun> apart = new ArrayList<>();
+    for (MealRun run : runs) {
+      List<String> meals = run.meals().stream().map(demand -> demand.meal().id()).toList();
+      if (meals.stream().noneMatch(taken::contains)) {
+        taken.addAll(meals);
+        apart.add(run);
+      }
+    }
+    return apart;
+  }
+
+  private Var off(MealRun run, List<Decisions.Served> meals, Model model) {
+    double programme = run.target().toDouble();
+    double least = run.band().least().toDouble() / programme;
+    double most = run.band().most().toDouble() / programme;
+    Linear lacking = new Linear();
+    Linear beyond = new Linear();
+    for (int i = 0; i < meals.size(); i++) {
+      Decisions.Served served = meals.get(i);
+      double target = MealRun.target(run.meals().get(i)).toDouble();
+      for (int x = 0; x < served.byChoice().size(); x++) {
+        double grams = served.demandClass().choices().get(x).option().grams().toDouble();
+        Var meal = served.byChoice().get(x);
+        lacking.plus(100 * (least * target - grams) / programme, meal);
+        beyond.plus(100 * (grams - most * target) / programme, meal);
+      }
+    }
+    Var off = model.real(0, Model.INFINITY);
+    model.atMost(id(), lacking.plus(-1, off), 0);
+    model.atMost(id(), beyond.plus(-1, off), 0);
+    return off;
+  }
+
+  @Override
+  public void judge(Plan plan, Books books) {
+    Map<String, Feeding> feedings = new HashMap<>();
+    plan.feedings().forEach(feeding -> feedings.put(feeding.mealId(), feeding));
+    BigDecimal off = NOTHING.negate();
+    for (MealRun run : runs) {
+      off = off.add(run.percentOff(feedings));
+    }
+    books.shortfall(
+        id(), off.max(BigDecimal.ZERO).setScale(0, RoundingMode.CEILING).longValueExact());
+  }
+}

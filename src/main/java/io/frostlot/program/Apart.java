@@ -1,0 +1,52 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.MealRun;
+import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Animals whose meals share no class with those of others, since what the program promised for all
+ * of them together could not be handed out to each. Shared by those who search.
+ */
+final class Apart {
+  private final Set<String> animals = new TreeSet<>();
+
+  synchronized Set<String> animals() {
+    return Set.copyOf(animals);
+  }
+
+  synchronized int count() {
+    return animals.size();
+  }
+
+  /** Takes apart the animals that share a class with one that this plan feeds out of its band. */
+  void learn(Program program, World world, Plan plan) {
+    Map<String, Feeding> feedings = new HashMap<>();
+    plan.feedings().forEach(feeding -> feedings.put(feeding.mealId(), feeding));
+    Set<String> off = new TreeSet<>();
+    for (MealRun run : MealRuns.of(world)) {
+      if (run.percentOff(feedings).signum() > 0) {
+        off.add(run.meals().get(0).meal().eater());
+      }
+    }
+    for (Decisions.Served served : program.decisions().served()) {
+      DemandClass c = served.demandClass();
+      Set<String> eaters = new TreeSet<>();
+      c.members().stream().map(Demand::meal).forEach(meal -> eaters.add(meal.eater()));
+      if (c.isTied() && eaters.size() > 1 && eaters.stream().anyMatch(off::contains)) {
+        add(eaters);
+      }
+    }
+  }
+
+  private synchronized void add(Set<String> eaters) {
+    animals.addAll(eaters);
+  }
+}
