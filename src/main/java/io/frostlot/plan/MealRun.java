@@ -15,8 +15,9 @@ import java.util.stream.Stream;
  * row, or those of some weeks. Meals that no prey would do for are none of them.
  *
  * <p>The band is the keeper's, widened to the nearest that the options can reach where they reach
- * nothing inside it (the heavier of two, found to a thousandth of the programme): from options alone, not from price,
- * stock or space. So its floor is at most what they can reach, and its ceiling at least.
+ * nothing inside it (the heavier of two, found to a thousandth of the programme): from options
+ * alone, not from price, stock or space. So its floor is at most what they can reach, and its
+ * ceiling at least.
  *
  * @param meals by day, at least one
  * @param band of the grams where every meal is met; where some are, of their share of the programme

@@ -71,7 +71,11 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes = formulation.classes(new DemandClasses(world, timeline, this::mayBeThere, new MealTies(world, formulation.apart())), world);
+    classes =
+        formulation.classes(
+            new DemandClasses(
+                world, timeline, this::mayBeThere, new MealTies(world, formulation.apart())),
+            world);
     serve(!timeline.isCoarse() && !Adequacy.isRelaxed(world), model);
   }
 

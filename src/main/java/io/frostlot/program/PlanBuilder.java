@@ -8,7 +8,6 @@ import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

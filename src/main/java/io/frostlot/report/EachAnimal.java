@@ -29,7 +29,7 @@ final class EachAnimal implements Sections.Section {
     page.table(table);
     page.say(
         "The programme is what the targets of all planned meals come to; in any four: the grams of"
-            + " four meals in a row beside the targets of those that are met, at least and at most.");
+            + " four meals in a row beside the targets of those that are met, lowest and highest.");
     String off =
         all.stream()
             .filter(Fed::differsFromForecast)

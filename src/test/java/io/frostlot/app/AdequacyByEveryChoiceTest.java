@@ -136,8 +136,9 @@ class AdequacyByEveryChoiceTest {
         new StringBuilder("item,kind,least_g,mean_g,most_g,pack_count,price,litres_per_piece\n");
     for (Prey one : prey) {
       int g = one.grams();
-      prices.append("Mouse of %d,mouse,%d,%d,%d,1,%d.%02d,1\n"
-          .formatted(g, g, g, g, one.cents() / 100, one.cents() % 100));
+      prices.append(
+          "Mouse of %d,mouse,%d,%d,%d,1,%d.%02d,1\n"
+              .formatted(g, g, g, g, one.cents() / 100, one.cents() % 100));
     }
     put("supplier-profiles/corner/prices.csv", prices.toString());
     Reading reading = ScenarioFolder.read(folder);

@@ -45,6 +45,7 @@ class TiesTest {
 
     List<Order> chosen = new Ties(world, one, new Apart(), () -> MILLIS).choose().plan().orders();
 
-    assertThat(new Ties(world, other, new Apart(), () -> MILLIS).choose().plan().orders()).isEqualTo(chosen);
+    assertThat(new Ties(world, other, new Apart(), () -> MILLIS).choose().plan().orders())
+        .isEqualTo(chosen);
   }
 }
