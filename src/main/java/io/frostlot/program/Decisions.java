@@ -71,11 +71,7 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes =
-        formulation.classes(
-            new DemandClasses(
-                world, timeline, this::mayBeThere, new MealTies(world, formulation.apart())),
-            world);
+    classes = formulation.classes(world, timeline, this::mayBeThere);
     serve(!timeline.isCoarse() && !Adequacy.isRelaxed(world), model);
   }
 

@@ -40,7 +40,9 @@ record Formulation(int step, boolean merged, boolean tight, Set<String> apart) {
     return (slot, pack) -> useful.most(slot, world.supplier(slot.supplier()), pack);
   }
 
-  List<DemandClass> classes(DemandClasses classes, World world) {
+  List<DemandClass> classes(World world, Timeline timeline, DemandClasses.Possible possible) {
+    MealTies ties = new MealTies(world, apart);
+    DemandClasses classes = new DemandClasses(world, timeline, possible, ties);
     return merged ? classes.merge(world.demands()) : classes.each(world.demands());
   }
 }
