@@ -4,11 +4,9 @@ import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.Comparator;
@@ -134,22 +132,14 @@ public final class ExplainPlan {
         base.scenario().suppliers().stream()
             .map(it -> it.id().equals(bought.supplier()) ? without(it, bought.item()) : it)
             .toList();
-    Scenario scenario = base.scenario().withSuppliers(suppliers);
-    return new World(
-        scenario, base.demands(), base.slots(), base.items(), base.joint(), base.pledges());
+    return base.withScenario(base.scenario().withSuppliers(suppliers));
   }
 
   private static Supplier without(Supplier from, Item item) {
-    Supplier.PriceSheet sheet = from.sheet();
-    List<Pack> packs = sheet.packs().stream().filter(pack -> !pack.item().equals(item)).toList();
-    return new Supplier(
-        from.id(),
-        from.name(),
-        new Supplier.PriceSheet(sheet.dated(), packs, sheet.breaks(), sheet.sales()),
-        from.terms(),
-        from.boxing(),
-        from.shipping(),
-        from.delivery());
+    return from.withSheet(
+        from.sheet()
+            .withPacks(
+                from.sheet().packs().stream().filter(pack -> !pack.item().equals(item)).toList()));
   }
 
   private static List<ExplainFinding.Instead> instead(Plan before, Plan after) {

@@ -71,13 +71,9 @@ final class FreezerCurve {
     Scenario.Larder larder = base.scenario().larder();
     List<Freezer> freezers =
         larder.freezers().stream()
-            .map(it -> it.name().equals(freezer.name()) ? sized(it, litres) : it)
+            .map(it -> it.name().equals(freezer.name()) ? it.withUsable(litres) : it)
             .toList();
-    return base.withLarder(new Scenario.Larder(freezers, larder.stock(), larder.placed()));
-  }
-
-  private static Freezer sized(Freezer freezer, Litres litres) {
-    return new Freezer(freezer.name(), litres, freezer.kind(), freezer.life(), freezer.inUse());
+    return base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
   }
 
   /** Half and three quarters of the room that there is, what is enough, and between them. */

@@ -141,6 +141,6 @@ public final class Habits {
   private static World bestEffort(World world) {
     Scenario scenario = world.scenario();
     Policy policy = scenario.policy().withDemand(Policy.Demand.BEST_EFFORT);
-    return new World(scenario.with(policy), world.demands(), world.slots(), world.items());
+    return world.withScenario(scenario.withPolicy(policy));
   }
 }

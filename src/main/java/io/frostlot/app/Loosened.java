@@ -26,11 +26,12 @@ record Loosened(String says, World world) {
   static List<Loosened> of(World world) {
     Scenario scenario = world.scenario();
     List<Loosened> all = new ArrayList<>();
-    all.add(new Loosened("with any room in the freezers", freezers(world, it -> room(it, ANY))));
+    all.add(
+        new Loosened("with any room in the freezers", freezers(world, it -> it.withUsable(ANY))));
     all.add(
         new Loosened(
             "with one litre more in each freezer",
-            freezers(world, it -> room(it, it.usable().plus(new Litres(1_000_000))))));
+            freezers(world, it -> it.withUsable(it.usable().plus(new Litres(1_000_000))))));
     all.add(new Loosened("with prey that keeps a week longer", freezers(world, Loosened::longer)));
     if (!scenario.away().isEmpty()) {
       all.add(new Loosened("without days away", never(world)));
@@ -53,106 +54,50 @@ record Loosened(String says, World world) {
   }
 
   private static World freezers(World world, UnaryOperator<Freezer> change) {
-    Scenario.Larder larder = world.scenario().larder();
-    return world.withLarder(
-        new Scenario.Larder(
-            larder.freezers().stream().map(change).toList(), larder.stock(), larder.placed()));
-  }
-
-  private static Freezer room(Freezer freezer, Litres litres) {
-    return new Freezer(freezer.name(), litres, freezer.kind(), freezer.life(), freezer.inUse());
+    Scenario scenario = world.scenario();
+    List<Freezer> changed = scenario.larder().freezers().stream().map(change).toList();
+    return world.withScenario(scenario.withLarder(scenario.larder().withFreezers(changed)));
   }
 
   private static Freezer longer(Freezer freezer) {
     Freezer.Life life = freezer.life();
-    return new Freezer(
-        freezer.name(),
-        freezer.usable(),
-        freezer.kind(),
-        new Freezer.Life(life.days() + MORE_DAYS, life.smallBelow(), life.smallDays() + MORE_DAYS),
-        freezer.inUse());
-  }
-
-  private static World in(World world, Scenario scenario) {
-    return new World(
-        scenario, world.demands(), world.slots(), world.items(), world.joint(), world.pledges());
+    return freezer.withLife(
+        new Freezer.Life(life.days() + MORE_DAYS, life.smallBelow(), life.smallDays() + MORE_DAYS));
   }
 
   private static World never(World world) {
-    Scenario scenario = world.scenario();
-    return in(
-            world,
-            new Scenario(
-                scenario.name(),
-                scenario.planning(),
-                scenario.currency(),
-                scenario.collection(),
-                scenario.larder(),
-                scenario.suppliers(),
-                List.of(),
-                scenario.policy()))
+    Scenario there = world.scenario().withAway(List.of());
+    return world
+        .withScenario(there)
         .withSlots(
-            scenario.suppliers().stream()
-                .flatMap(it -> Slots.of(it, scenario.planning(), List.of()).stream())
+            there.suppliers().stream()
+                .flatMap(it -> Slots.of(it, there.planning(), there.away()).stream())
                 .sorted()
                 .toList());
   }
 
   private static World careless(World world) {
     Scenario scenario = world.scenario();
-    Policy policy = scenario.policy();
-    return in(
-        world,
-        new Scenario(
-            scenario.name(),
-            scenario.planning(),
-            scenario.currency(),
-            scenario.collection(),
-            scenario.larder(),
-            scenario.suppliers(),
-            scenario.away(),
-            new Policy(
-                policy.demand(),
-                policy.tail(),
-                policy.freezerCheck(),
-                policy.charges(),
-                Policy.Safety.NONE)));
+    return world.withScenario(
+        scenario.withPolicy(scenario.policy().withSafety(Policy.Safety.NONE)));
   }
 
   private static World suppliers(World world, UnaryOperator<Supplier> change) {
     Scenario scenario = world.scenario();
-    return in(world, scenario.withSuppliers(scenario.suppliers().stream().map(change).toList()));
+    return world.withScenario(
+        scenario.withSuppliers(scenario.suppliers().stream().map(change).toList()));
   }
 
   private static Supplier anyOrder(Supplier from) {
-    OrderTerms terms = from.terms();
-    return new Supplier(
-        from.id(),
-        from.name(),
-        from.sheet(),
-        new OrderTerms(
-            terms.discounts(), OrderTerms.Threshold.NONE, terms.freeShipping(), terms.tax()),
-        from.boxing(),
-        from.shipping(),
-        from.delivery());
+    return from.withTerms(from.terms().withMinimum(OrderTerms.Threshold.NONE));
   }
 
   private static Supplier plenty(Supplier from) {
-    Supplier.PriceSheet sheet = from.sheet();
-    List<Pack> packs =
-        sheet.packs().stream()
-            .map(
-                it ->
-                    new Pack(
-                        it.item(), it.pieces(), it.price(), Pack.Availability.ANY, it.packed()))
-            .toList();
-    return new Supplier(
-        from.id(),
-        from.name(),
-        new Supplier.PriceSheet(sheet.dated(), packs, sheet.breaks(), sheet.sales()),
-        from.terms(),
-        from.boxing(),
-        from.shipping(),
-        from.delivery());
+    return from.withSheet(
+        from.sheet()
+            .withPacks(
+                from.sheet().packs().stream()
+                    .map(pack -> pack.withAvailable(Pack.Availability.ANY))
+                    .toList()));
   }
 }

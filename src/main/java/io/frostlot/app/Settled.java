@@ -46,16 +46,7 @@ final class Settled {
     this.world = world;
     now = world.scenario().planning().from();
     for (StockLot lot : world.scenario().larder().stock()) {
-      add(
-          new Lot(
-              lot.id(),
-              lot.item(),
-              lot.pieces(),
-              lot.freezer(),
-              lot.arrived(),
-              lot.arrived(),
-              lot.useBy(),
-              new Lot.InHand(lot.id())));
+      add(Lot.of(lot));
     }
     world.scenario().larder().placed().forEach(lot -> underWay.put(lot.id(), lot));
   }
@@ -93,17 +84,16 @@ final class Settled {
     Scenario scenario = world.scenario();
     LocalDate last = scenario.planning().to();
     Scenario seen =
-        new Scenario(
-            scenario.name(),
-            new Period(now.isAfter(last) ? last : now, last),
-            scenario.currency(),
-            scenario.collection(),
-            new Scenario.Larder(
-                scenario.larder().freezers(), stock().toList(), List.copyOf(underWay.values())),
-            scenario.suppliers(),
-            scenario.away(),
-            policy);
-    return new World(seen, demands.flatMap(this::stillWanted).toList(), slots, world.items());
+        scenario
+            .withPlanning(new Period(now.isAfter(last) ? last : now, last))
+            .withLarder(
+                new Scenario.Larder(
+                    scenario.larder().freezers(), stock().toList(), List.copyOf(underWay.values())))
+            .withPolicy(policy);
+    return world
+        .withScenario(seen)
+        .withDemands(demands.flatMap(this::stillWanted).toList())
+        .withSlots(slots);
   }
 
   private Stream<StockLot> stock() {

@@ -143,7 +143,7 @@ public final class SizeFreezers {
             true);
     List<Freezer> freezers = new ArrayList<>(larder.freezers());
     freezers.add(more);
-    World with = base.withLarder(new Scenario.Larder(freezers, larder.stock(), larder.placed()));
+    World with = base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
     LocalDate from = base.scenario().planning().from();
     int days = (int) (base.scenario().planning().to().toEpochDay() - from.toEpochDay()) + 1;
     questions

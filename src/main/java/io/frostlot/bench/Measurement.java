@@ -57,17 +57,6 @@ public record Measurement(
                     .map(room -> Realised.of(room, subject.world(), plan.plan())));
   }
 
-  /** Is its bound above the cost of another plan that is as good before money? */
-  public boolean contradicts(Measurement other, double slack) {
-    return standing().isPresent()
-        && bound().isPresent()
-        && other
-            .standing()
-            .filter(it -> it.sameBeforeMoney(standing().get()))
-            .filter(it -> bound().getAsDouble() > it.money().toDouble() + slack)
-            .isPresent();
-  }
-
   /** In one line. */
   public String says() {
     String times =

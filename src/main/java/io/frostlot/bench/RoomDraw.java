@@ -74,7 +74,8 @@ public final class RoomDraw {
         new Policy.Tail(size.tailDays()),
         Policy.FreezerCheck.AFTER_DELIVERY,
         new Policy.Charges(Money.of("0.0005"), Money.of(2), Money.of(1), Money.of("0.15")),
-        new Policy.Safety(2, Percent.of("5")));
+        new Policy.Safety(2, Percent.of("5")),
+        Policy.Adequacy.NONE);
   }
 
   private Period away() {

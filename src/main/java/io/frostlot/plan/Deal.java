@@ -35,12 +35,7 @@ public sealed interface Deal {
 
     @Override
     public Supplier given(Supplier from) {
-      Supplier.PriceSheet sheet = from.sheet();
-      return with(
-          from,
-          new Supplier.PriceSheet(
-              sheet.dated(), sheet.packs(), sheet.breaks(), and(sheet.sales(), sale)),
-          from.terms());
+      return from.withSheet(from.sheet().withSales(and(from.sheet().sales(), sale)));
     }
 
     /** Packs of a plan that are bought under it. */
@@ -54,16 +49,9 @@ public sealed interface Deal {
 
     /** The same sale on at most so many packs in all. */
     public OnPacks atMost(int packs) {
+      int inTotal = Math.min(packs, sale.limits().inTotal());
       return new OnPacks(
-          supplier,
-          new Sale(
-              sale.id(),
-              sale.when(),
-              sale.follows(),
-              sale.itemNames(),
-              sale.terms(),
-              new Sale.Limits(sale.limits().perOrder(), Math.min(packs, sale.limits().inTotal())),
-              sale.combinable()));
+          supplier, sale.withLimits(new Sale.Limits(sale.limits().perOrder(), inTotal)));
     }
   }
 
@@ -81,15 +69,7 @@ public sealed interface Deal {
 
     @Override
     public Supplier given(Supplier from) {
-      OrderTerms terms = from.terms();
-      return with(
-          from,
-          from.sheet(),
-          new OrderTerms(
-              and(terms.discounts(), discount),
-              terms.minimum(),
-              terms.freeShipping(),
-              terms.tax()));
+      return from.withTerms(from.terms().withDiscounts(and(from.terms().discounts(), discount)));
     }
   }
 
@@ -107,12 +87,8 @@ public sealed interface Deal {
 
     @Override
     public Supplier given(Supplier from) {
-      OrderTerms terms = from.terms();
-      return with(
-          from,
-          from.sheet(),
-          new OrderTerms(
-              terms.discounts(), terms.minimum(), and(terms.freeShipping(), waiver), terms.tax()));
+      return from.withTerms(
+          from.terms().withFreeShipping(and(from.terms().freeShipping(), waiver)));
     }
   }
 
@@ -133,10 +109,5 @@ public sealed interface Deal {
     List<T> all = new ArrayList<>(some);
     all.add(one);
     return all;
-  }
-
-  private static Supplier with(Supplier from, Supplier.PriceSheet sheet, OrderTerms terms) {
-    return new Supplier(
-        from.id(), from.name(), sheet, terms, from.boxing(), from.shipping(), from.delivery());
   }
 }

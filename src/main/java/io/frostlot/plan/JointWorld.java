@@ -6,7 +6,6 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Slots;
 import io.frostlot.supply.Supplier;
@@ -99,25 +98,11 @@ public final class JointWorld {
     String id = supplier.id() + " for " + keeper.name();
     buyers.put(id, keeper.name());
     Supplier.PriceSheet sheet = supplier.sheet();
-    List<Pack> packs =
-        sheet.packs().stream()
-            .map(
-                pack ->
-                    new Pack(
-                        same(pack.item()),
-                        pack.pieces(),
-                        pack.price(),
-                        pack.available(),
-                        pack.packed()))
-            .toList();
-    return new Supplier(
-        id,
-        supplier.name() + ", by " + keeper.name(),
-        new Supplier.PriceSheet(sheet.dated(), packs, sheet.breaks(), sheet.sales()),
-        supplier.terms(),
-        supplier.boxing(),
-        supplier.shipping(),
-        supplier.delivery());
+    return supplier
+        .named(id, supplier.name() + ", by " + keeper.name())
+        .withSheet(
+            sheet.withPacks(
+                sheet.packs().stream().map(pack -> pack.withItem(same(pack.item()))).toList()));
   }
 
   /** One record for what two keepers know under one id, though they may measure it differently. */

@@ -1,5 +1,6 @@
 package io.frostlot.plan;
 
+import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Slot;
 import java.time.LocalDate;
@@ -40,5 +41,18 @@ public record Lot(
   /** Day from which its life counts: its arrival, also where it was handed over later. */
   public LocalDate freshFrom() {
     return origin instanceof Ordered ordered ? ordered.slot().arrivesEarliest() : earliest;
+  }
+
+  /** A lot in hand as the plan begins with it. */
+  public static Lot of(StockLot lot) {
+    return new Lot(
+        lot.id(),
+        lot.item(),
+        lot.pieces(),
+        lot.freezer(),
+        lot.arrived(),
+        lot.arrived(),
+        lot.useBy(),
+        new InHand(lot.id()));
   }
 }

@@ -29,18 +29,20 @@ public record Policy(
           Safety.NONE,
           Adequacy.NONE);
 
-  /** Without adequacy. */
-  public Policy(
-      Demand demand, Tail tail, FreezerCheck freezerCheck, Charges charges, Safety safety) {
-    this(demand, tail, freezerCheck, charges, safety, Adequacy.NONE);
-  }
-
   public Policy withDemand(Demand other) {
-    return new Policy(other, tail, freezerCheck, charges, safety);
+    return new Policy(other, tail, freezerCheck, charges, safety, adequacy);
   }
 
   public Policy withTail(Tail other) {
-    return new Policy(demand, other, freezerCheck, charges, safety);
+    return new Policy(demand, other, freezerCheck, charges, safety, adequacy);
+  }
+
+  public Policy withSafety(Safety other) {
+    return new Policy(demand, tail, freezerCheck, charges, other, adequacy);
+  }
+
+  public Policy withAdequacy(Adequacy other) {
+    return new Policy(demand, tail, freezerCheck, charges, safety, other);
   }
 
   /** Unmet meals are counted, or forbidden. */

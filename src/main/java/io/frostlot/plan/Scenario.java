@@ -32,10 +32,6 @@ public record Scenario(
     away = List.copyOf(away);
   }
 
-  public Scenario with(Policy other) {
-    return new Scenario(name, planning, currency, collection, larder, suppliers, away, other);
-  }
-
   /** Who eats. */
   public record Collection(List<Animal> animals, List<Need> needs) {
     public Collection {
@@ -51,6 +47,14 @@ public record Scenario(
       stock = stock.stream().sorted((a, b) -> a.id().compareTo(b.id())).toList();
       placed = placed.stream().sorted((a, b) -> a.id().compareTo(b.id())).toList();
     }
+
+    public Larder withFreezers(List<Freezer> others) {
+      return new Larder(others, stock, placed);
+    }
+  }
+
+  public Scenario withPlanning(Period other) {
+    return new Scenario(name, other, currency, collection, larder, suppliers, away, policy);
   }
 
   /** The same with other freezers and what lies in them. */
@@ -61,5 +65,13 @@ public record Scenario(
   /** The same with other suppliers, or with other prices or terms of the same. */
   public Scenario withSuppliers(List<Supplier> others) {
     return new Scenario(name, planning, currency, collection, larder, others, away, policy);
+  }
+
+  public Scenario withAway(List<Period> others) {
+    return new Scenario(name, planning, currency, collection, larder, suppliers, others, policy);
+  }
+
+  public Scenario withPolicy(Policy other) {
+    return new Scenario(name, planning, currency, collection, larder, suppliers, away, other);
   }
 }

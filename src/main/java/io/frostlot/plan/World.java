@@ -169,8 +169,13 @@ public record World(
     return new World(scenario, demands, slots, items, joint, some);
   }
 
-  /** The same world with other freezers and what lies in them, from which anybody may eat. */
-  public World withLarder(Scenario.Larder larder) {
-    return new World(scenario.withLarder(larder), demands, slots, items, Joint.ALONE, pledges);
+  /** The same meals, deliveries and items under another scenario. */
+  public World withScenario(Scenario other) {
+    return new World(other, demands, slots, items, joint, pledges);
+  }
+
+  /** The same world for one keeper: anybody may eat from any freezer. */
+  public World alone() {
+    return new World(scenario, demands, slots, items, Joint.ALONE, pledges);
   }
 }

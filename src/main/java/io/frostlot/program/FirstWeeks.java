@@ -4,6 +4,7 @@ import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.util.List;
 
 /**
  * A relaxation for the levels before money: the world without the meals and deliveries after its
@@ -19,23 +20,14 @@ final class FirstWeeks {
     LocalDate from = scenario.planning().from();
     LocalDate to = scenario.planning().to();
     LocalDate last = to.isBefore(from.plusDays(DAYS)) ? to : from.plusDays(DAYS - 1L);
-    Scenario first =
-        new Scenario(
-            scenario.name(),
-            new Period(from, last),
-            scenario.currency(),
-            scenario.collection(),
-            scenario.larder(),
-            scenario.suppliers(),
-            scenario.away(),
-            scenario.policy());
-    return new World(
-        first,
-        world.demands().stream()
-            .filter(demand -> !demand.tail() && !demand.meal().days().latest().isAfter(last))
-            .toList(),
-        world.slots().stream().filter(slot -> !slot.arrivesLatest().isAfter(last)).toList(),
-        world.items(),
-        world.joint());
+    return world
+        .withScenario(scenario.withPlanning(new Period(from, last)))
+        .withDemands(
+            world.demands().stream()
+                .filter(demand -> !demand.tail() && !demand.meal().days().latest().isAfter(last))
+                .toList())
+        .withSlots(
+            world.slots().stream().filter(slot -> !slot.arrivesLatest().isAfter(last)).toList())
+        .withPledges(List.of());
   }
 }

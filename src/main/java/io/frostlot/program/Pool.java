@@ -30,13 +30,14 @@ final class Pool {
     Scenario.Larder larder = world.scenario().larder();
     List<Freezer> freezers = new ArrayList<>(List.of(pool));
     larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
-    return world.withLarder(
+    Scenario.Larder one =
         new Scenario.Larder(
             freezers,
             larder.stock().stream()
                 .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
                 .toList(),
-            larder.placed()));
+            larder.placed());
+    return world.withScenario(world.scenario().withLarder(one)).alone();
   }
 
   private static Freezer pool(List<Freezer> inUse) {

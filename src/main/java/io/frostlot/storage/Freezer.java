@@ -44,6 +44,14 @@ public record Freezer(String name, Litres usable, String kind, Life life, boolea
     return new Freezer(other, usable, kind, life, inUse);
   }
 
+  public Freezer withUsable(Litres other) {
+    return new Freezer(name, other, kind, life, inUse);
+  }
+
+  public Freezer withLife(Life other) {
+    return new Freezer(name, usable, kind, other, inUse);
+  }
+
   /** The last usable day of a piece that arrived on the given day. */
   public LocalDate useBy(Item item, LocalDate arrived) {
     return arrived.plusDays(lifeDays(item) - 1L);

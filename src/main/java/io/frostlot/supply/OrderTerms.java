@@ -24,6 +24,18 @@ public record OrderTerms(
     freeShipping = List.copyOf(freeShipping);
   }
 
+  public OrderTerms withDiscounts(List<Discount> others) {
+    return new OrderTerms(others, minimum, freeShipping, tax);
+  }
+
+  public OrderTerms withMinimum(Threshold other) {
+    return new OrderTerms(discounts, other, freeShipping, tax);
+  }
+
+  public OrderTerms withFreeShipping(List<FreeShipping> others) {
+    return new OrderTerms(discounts, minimum, others, tax);
+  }
+
   /** Which value of an order a step of the price ladder looks at. */
   public enum Subtotal {
     /** Goods bought under no sale. */

@@ -27,6 +27,14 @@ public record Pack(Item item, int pieces, Money price, Availability available, P
     return item.name() + " x" + pieces;
   }
 
+  public Pack withItem(Item other) {
+    return new Pack(other, pieces, price, available, packed);
+  }
+
+  public Pack withAvailable(Availability other) {
+    return new Pack(item, pieces, price, other, packed);
+  }
+
   /**
    * How many packs can be had.
    *

@@ -32,6 +32,10 @@ public record Sale(
     return itemNames.isEmpty() || itemNames.contains(pack.item().name());
   }
 
+  public Sale withLimits(Limits other) {
+    return new Sale(id, when, follows, itemNames, terms, other, combinable);
+  }
+
   /** Most packs under the sale, {@link Pack#UNLIMITED} where there is no limit. */
   public record Limits(int perOrder, int inTotal) {
     public static final Limits NONE = new Limits(Pack.UNLIMITED, Pack.UNLIMITED);

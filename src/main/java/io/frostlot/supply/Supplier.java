@@ -45,6 +45,31 @@ public record Supplier(
       breaks = List.copyOf(breaks);
       sales = List.copyOf(sales);
     }
+
+    public PriceSheet withPacks(List<Pack> others) {
+      return new PriceSheet(dated, others, breaks, sales);
+    }
+
+    public PriceSheet withSales(List<Sale> others) {
+      return new PriceSheet(dated, packs, breaks, others);
+    }
+  }
+
+  /** The same under another id and name. */
+  public Supplier named(String otherId, String otherName) {
+    return new Supplier(otherId, otherName, sheet, terms, boxing, shipping, delivery);
+  }
+
+  public Supplier withSheet(PriceSheet other) {
+    return new Supplier(id, name, other, terms, boxing, shipping, delivery);
+  }
+
+  public Supplier withTerms(OrderTerms other) {
+    return new Supplier(id, name, sheet, other, boxing, shipping, delivery);
+  }
+
+  public Supplier withBoxing(Boxing other) {
+    return new Supplier(id, name, sheet, terms, other, shipping, delivery);
   }
 
   /** A sale or order discount that an order may take or decline. */

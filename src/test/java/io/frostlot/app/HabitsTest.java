@@ -7,9 +7,11 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
+import io.frostlot.units.Percent;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +67,17 @@ class HabitsTest {
         .extracting(demand -> demand.meal().days().best())
         .allSatisfy(day -> assertThat(day).isBefore("2031-02-06"));
     assertThat(asked.get(0).scenario().policy().tail().days()).isZero();
+  }
+
+  @Test
+  void a_habit_is_asked_for_the_same_adequacy() {
+    Policy.Adequacy asked = new Policy.Adequacy(true, Percent.of("97"), Percent.of("105"));
+    Policy policy = world.scenario().policy().withDemand(Policy.Demand.ALL).withAdequacy(asked);
+    World adequate = world.withScenario(world.scenario().withPolicy(policy));
+    new Habits(this::nothing).compare(adequate, shown, LIMITS, Watch.NONE);
+    assertThat(this.asked)
+        .isNotEmpty()
+        .allSatisfy(it -> assertThat(it.scenario().policy().adequacy()).isEqualTo(asked));
   }
 
   @Test

@@ -32,17 +32,7 @@ class WatchedEngineTest {
     Scenario scenario = demo.world().scenario();
     Period planning =
         new Period(scenario.planning().from(), scenario.planning().from().plusDays(167));
-    Scenario longer =
-        new Scenario(
-            scenario.name(),
-            planning,
-            scenario.currency(),
-            scenario.collection(),
-            scenario.larder(),
-            scenario.suppliers(),
-            scenario.away(),
-            scenario.policy());
-    return new Inputs(World.of(longer), demo.digest(), List.of());
+    return new Inputs(World.of(scenario.withPlanning(planning)), demo.digest(), List.of());
   }
 
   /** Stops at the nth plan. */

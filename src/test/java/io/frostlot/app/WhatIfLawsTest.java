@@ -85,15 +85,9 @@ class WhatIfLawsTest {
     List<Freezer> freezers =
         larder.freezers().stream()
             .map(
-                it ->
-                    new Freezer(
-                        it.name(),
-                        new Litres((long) Math.ceil(it.usable().microlitres() * part)),
-                        it.kind(),
-                        it.life(),
-                        it.inUse()))
+                it -> it.withUsable(new Litres((long) Math.ceil(it.usable().microlitres() * part))))
             .toList();
-    return world.withLarder(new Scenario.Larder(freezers, larder.stock(), larder.placed()));
+    return world.withScenario(world.scenario().withLarder(larder.withFreezers(freezers)));
   }
 
   @Test

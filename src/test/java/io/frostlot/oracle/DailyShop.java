@@ -69,7 +69,8 @@ record DailyShop(int[] demand, Map<Integer, Money> packs, int[] charge, Store st
                 Policy.Tail.NONE,
                 Policy.FreezerCheck.END_OF_DAY,
                 new Policy.Charges(store.holding, Money.ZERO, Money.ZERO, Money.ZERO),
-                Policy.Safety.NONE)));
+                Policy.Safety.NONE,
+                Policy.Adequacy.NONE)));
   }
 
   private List<Need> needs() {

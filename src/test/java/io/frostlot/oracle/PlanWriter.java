@@ -22,16 +22,7 @@ final class PlanWriter {
   PlanWriter(Tiny tiny) {
     this.tiny = tiny;
     for (StockLot lot : tiny.world.scenario().larder().stock()) {
-      add(
-          new Lot(
-              "",
-              lot.item(),
-              lot.pieces(),
-              lot.freezer(),
-              lot.arrived(),
-              lot.arrived(),
-              lot.useBy(),
-              new Lot.InHand(lot.id())));
+      add(Lot.of(lot));
     }
   }
 

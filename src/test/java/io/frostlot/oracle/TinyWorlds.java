@@ -96,6 +96,7 @@ public final class TinyWorlds {
             dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO),
         new Policy.Safety(
             dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
-            dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO));
+            dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO),
+        Policy.Adequacy.NONE);
   }
 }

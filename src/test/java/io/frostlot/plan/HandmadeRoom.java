@@ -194,7 +194,8 @@ public final class HandmadeRoom {
                 new Policy.Tail(28),
                 Policy.FreezerCheck.AFTER_DELIVERY,
                 new Policy.Charges(Money.of("0.001"), Money.ZERO, Money.ZERO, Money.of("0.25")),
-                Policy.Safety.NONE)));
+                Policy.Safety.NONE,
+                Policy.Adequacy.NONE)));
   }
 
   public static Inputs inputs(World world) {

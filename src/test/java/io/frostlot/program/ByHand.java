@@ -38,16 +38,7 @@ final class ByHand {
   ByHand(World world) {
     this.world = world;
     for (StockLot lot : world.scenario().larder().stock()) {
-      put(
-          new Lot(
-              lot.id(),
-              lot.item(),
-              lot.pieces(),
-              lot.freezer(),
-              lot.arrived(),
-              lot.arrived(),
-              lot.useBy(),
-              new Lot.InHand(lot.id())));
+      put(Lot.of(lot));
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       put(

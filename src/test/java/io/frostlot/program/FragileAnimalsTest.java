@@ -28,30 +28,9 @@ class FragileAnimalsTest {
   }
 
   private static World withAdequacy(World world) {
+    Policy.Adequacy asked = new Policy.Adequacy(true, Percent.of("97"), Percent.of("105"));
     Scenario scenario = world.scenario();
-    Policy policy = scenario.policy();
-    Policy asked =
-        new Policy(
-            policy.demand(),
-            policy.tail(),
-            policy.freezerCheck(),
-            policy.charges(),
-            policy.safety(),
-            new Policy.Adequacy(true, Percent.of("97"), Percent.of("105")));
-    return new World(
-        new Scenario(
-            scenario.name(),
-            scenario.planning(),
-            scenario.currency(),
-            scenario.collection(),
-            scenario.larder(),
-            scenario.suppliers(),
-            scenario.away(),
-            asked),
-        world.demands(),
-        world.slots(),
-        world.items(),
-        world.joint());
+    return world.withScenario(scenario.withPolicy(scenario.policy().withAdequacy(asked)));
   }
 
   @ParameterizedTest(name = "seed {0}")

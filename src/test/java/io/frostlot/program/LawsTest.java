@@ -15,7 +15,6 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
-import io.frostlot.units.Period;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -80,52 +79,30 @@ class LawsTest {
   }
 
   private static World withFreezers(World world, UnaryOperator<Freezer> change) {
-    Scenario s = world.scenario();
-    Scenario.Larder larder =
-        new Scenario.Larder(
-            s.larder().freezers().stream().map(change).toList(),
-            s.larder().stock(),
-            s.larder().placed());
-    return with(world, larder, s.suppliers(), s.away());
+    Scenario.Larder larder = world.scenario().larder();
+    List<Freezer> changed = larder.freezers().stream().map(change).toList();
+    return changed(world, world.scenario().withLarder(larder.withFreezers(changed)));
   }
 
   private static World withSuppliers(World world, List<Supplier> suppliers) {
-    Scenario s = world.scenario();
-    return with(world, s.larder(), suppliers, s.away());
+    return changed(world, world.scenario().withSuppliers(suppliers));
   }
 
-  private static World with(
-      World world, Scenario.Larder larder, List<Supplier> suppliers, List<Period> away) {
-    Scenario s = world.scenario();
-    return changed(
-        world,
-        new Scenario(
-            s.name(),
-            s.planning(),
-            s.currency(),
-            s.collection(),
-            larder,
-            suppliers,
-            away,
-            s.policy()));
+  private static Pack inAnyTotal(Pack pack) {
+    Pack.Availability there = pack.available();
+    return pack.withAvailable(
+        new Pack.Availability(there.perDelivery(), Pack.UNLIMITED, there.window()));
   }
 
   private static World withEach(World world, UnaryOperator<Supplier> change) {
     return withSuppliers(world, world.scenario().suppliers().stream().map(change).toList());
   }
 
-  private static Supplier selling(Supplier s, Supplier.PriceSheet sheet, Boxing boxing) {
-    return new Supplier(s.id(), s.name(), sheet, s.terms(), boxing, s.shipping(), s.delivery());
-  }
-
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void more_room_is_never_worse(long seed) {
     World world = TinyWorlds.of(seed);
-    assertNeverWorse(
-        world,
-        withFreezers(
-            world, f -> new Freezer(f.name(), f.usable().times(2), f.kind(), f.life(), f.inUse())));
+    assertNeverWorse(world, withFreezers(world, f -> f.withUsable(f.usable().times(2))));
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -137,25 +114,8 @@ class LawsTest {
         withEach(
             world,
             s -> {
-              List<Pack> packs =
-                  s.sheet().packs().stream()
-                      .map(
-                          p ->
-                              new Pack(
-                                  p.item(),
-                                  p.pieces(),
-                                  p.price(),
-                                  new Pack.Availability(
-                                      p.available().perDelivery(),
-                                      Pack.UNLIMITED,
-                                      p.available().window()),
-                                  p.packed()))
-                      .toList();
-              return selling(
-                  s,
-                  new Supplier.PriceSheet(
-                      s.sheet().dated(), packs, s.sheet().breaks(), s.sheet().sales()),
-                  s.boxing());
+              List<Pack> packs = s.sheet().packs().stream().map(LawsTest::inAnyTotal).toList();
+              return s.withSheet(s.sheet().withPacks(packs));
             }));
   }
 
@@ -170,9 +130,7 @@ class LawsTest {
         withEach(
             world,
             s ->
-                selling(
-                    s,
-                    s.sheet(),
+                s.withBoxing(
                     new Boxing(s.boxing().way(), Boxing.Limits.NONE, s.boxing().mostBoxes()))));
   }
 
@@ -180,8 +138,7 @@ class LawsTest {
   @MethodSource("seeds")
   void fewer_days_away_are_never_worse(long seed) {
     World world = TinyWorlds.of(seed);
-    Scenario s = world.scenario();
-    assertNeverWorse(world, with(world, s.larder(), s.suppliers(), List.of()));
+    assertNeverWorse(world, changed(world, world.scenario().withAway(List.of())));
   }
 
   /**
@@ -199,18 +156,7 @@ class LawsTest {
 
   private static World withoutTail(World world) {
     Scenario s = world.scenario();
-    Policy p = s.policy();
-    return changed(
-        world,
-        new Scenario(
-            s.name(),
-            s.planning(),
-            s.currency(),
-            s.collection(),
-            s.larder(),
-            s.suppliers(),
-            s.away(),
-            new Policy(p.demand(), Policy.Tail.NONE, p.freezerCheck(), p.charges(), p.safety())));
+    return changed(world, s.withPolicy(s.policy().withTail(Policy.Tail.NONE)));
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -222,16 +168,7 @@ class LawsTest {
             world,
             shuffled(
                 world.scenario().suppliers().stream()
-                    .map(
-                        s ->
-                            selling(
-                                s,
-                                new Supplier.PriceSheet(
-                                    s.sheet().dated(),
-                                    shuffled(s.sheet().packs(), seed),
-                                    s.sheet().breaks(),
-                                    s.sheet().sales()),
-                                s.boxing()))
+                    .map(s -> s.withSheet(s.sheet().withPacks(shuffled(s.sheet().packs(), seed))))
                     .toList(),
                 seed));
     assertThat(best(shuffled).map(Answer.Judged::plan))

@@ -171,6 +171,6 @@ final class SmallWorld {
             new Scenario.Larder(freezers, stock, placed),
             suppliers.stream().map(SmallSupplier::supplier).toList(),
             List.of(),
-            new Policy(demand, tail, freezerCheck, charges, safety)));
+            new Policy(demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE)));
   }
 }
