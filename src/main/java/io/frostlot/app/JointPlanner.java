@@ -38,9 +38,8 @@ final class JointPlanner {
       return planner.plan(world, limits, watch);
     }
     Answer first = planner.plan(world.withSlots(few), limits.part(PARTS), watch);
-    Limits rest =
-        new Limits(limits.time().multipliedBy(PARTS - 1).dividedBy(PARTS), limits.rounds());
-    Answer all = watch.stop() ? new Answer.NothingFound() : planner.plan(world, rest, watch);
+    Answer all =
+        watch.stop() ? new Answer.NothingFound() : planner.plan(world, limits.part(PARTS), watch);
     return better(first, all);
   }
 

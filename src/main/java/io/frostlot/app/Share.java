@@ -31,7 +31,7 @@ final class Share {
     if (watch.stop() || (limits.rounds().isEmpty() && nanosLeft() < LEAST_NANOS)) {
       return Optional.empty();
     }
-    Answer answer = planner.plan(world, left(toDo), onlyStop());
+    Answer answer = planner.plan(world, left(toDo), Watch.stopping(watch::stop));
     return answer instanceof Answer.WithPlan found && !watch.stop()
         ? Optional.of(found)
         : Optional.empty();
@@ -44,18 +44,5 @@ final class Share {
 
   private long nanosLeft() {
     return limits.time().toNanos() - (System.nanoTime() - start);
-  }
-
-  /** What is planned here is not the plan that is looked for. */
-  private Watch onlyStop() {
-    return new Watch() {
-      @Override
-      public boolean stop() {
-        return watch.stop();
-      }
-
-      @Override
-      public void found(Answer.WithPlan best) {}
-    };
   }
 }

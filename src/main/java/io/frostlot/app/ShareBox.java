@@ -82,7 +82,7 @@ public final class ShareBox {
 
   /** Empty where a member has no plan of its own in the time given, or at all. */
   public Optional<Shared> share(Group group, Work work, Progress progress) {
-    SubgroupPlans plans = new SubgroupPlans(group, planner, onlyStop(progress));
+    SubgroupPlans plans = new SubgroupPlans(group, planner, Watch.stopping(progress::stop));
     if (!plans.solveAlone(work.joint())) {
       return Optional.empty();
     }
@@ -140,17 +140,5 @@ public final class ShareBox {
             .map(Money::toDouble)
             .orElse(0.0);
     return Math.max(NARROW_SAVING * (alone - game.toShare()), boxCharge / 10);
-  }
-
-  private static Watch onlyStop(Watch watch) {
-    return new Watch() {
-      @Override
-      public boolean stop() {
-        return watch.stop();
-      }
-
-      @Override
-      public void found(Answer.WithPlan best) {}
-    };
   }
 }

@@ -1,7 +1,6 @@
 package io.frostlot.cli;
 
 import io.frostlot.app.MakePlan;
-import io.frostlot.app.Planner;
 import io.frostlot.bench.Bench;
 import io.frostlot.bench.Measurement;
 import io.frostlot.bench.Method;
@@ -36,12 +35,9 @@ import picocli.CommandLine.Spec;
         "Measures how fast and how well plans are made, on rooms drawn from seeds and on scenario"
             + " folders, beside a plain program; prints the table of medians.")
 final class BenchCommand implements Callable<Integer> {
-  private static final Path NOT_GIVEN = Path.of("");
   private static final int QUICK_SECONDS = 3;
   private static final int MOST_SECONDS = 100_000;
-  private final Planner planner;
-  private final Terminal terminal;
-  private final Interruption interruption;
+  private final Desk desk;
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -87,12 +83,10 @@ final class BenchCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description = "Write DIR/bench.csv and DIR/bench.md too.")
-  private Path out = NOT_GIVEN;
+  private Path out = Usual.NOT_GIVEN;
 
-  BenchCommand(Planner planner, Terminal terminal, Interruption interruption) {
-    this.planner = planner;
-    this.terminal = terminal;
-    this.interruption = interruption;
+  BenchCommand(Desk desk) {
+    this.desk = desk;
   }
 
   @Override
@@ -108,7 +102,7 @@ final class BenchCommand implements Callable<Integer> {
     List<Problem> problems = new ArrayList<>();
     folders.forEach(folder -> read(folder, subjects, problems));
     if (!problems.isEmpty()) {
-      problems.forEach(problem -> terminal.err().println(problem));
+      problems.forEach(problem -> desk.terminal().err().println(problem));
       return ExitCode.INPUT_PROBLEMS;
     }
     for (RoomSize size : sizes) {
@@ -127,7 +121,7 @@ final class BenchCommand implements Callable<Integer> {
 
   private void read(Path folder, List<Subject> subjects, List<Problem> problems) {
     MakePlan.Prepared prepared =
-        new MakePlan(planner).prepare(new MakePlan.Request(folder, List.of(), List.of()));
+        new MakePlan(desk.planner()).prepare(new MakePlan.Request(folder, List.of(), List.of()));
     if (prepared instanceof MakePlan.Ready ready) {
       subjects.add(
           Subject.of(
@@ -140,7 +134,7 @@ final class BenchCommand implements Callable<Integer> {
 
   private List<Method> methods() {
     return List.of(
-        new Method("frostlot", planner, ProgramSize::usual, time(seconds)),
+        new Method("frostlot", desk.planner(), ProgramSize::usual, time(seconds)),
         new Method("plain", Plain::solve, ProgramSize::plain, time(plainSeconds)));
   }
 
@@ -149,14 +143,15 @@ final class BenchCommand implements Callable<Integer> {
   }
 
   private int measure(List<Subject> subjects) {
-    Bench bench = new Bench(methods(), interruption::asked);
+    Bench bench = new Bench(methods(), desk.interruption()::asked);
     OptionalDouble cold = bench.cold(subjects.get(0));
-    List<Measurement> measured = bench.measure(subjects, it -> terminal.err().println(it.says()));
+    List<Measurement> measured =
+        bench.measure(subjects, it -> desk.terminal().err().println(it.says()));
     Tables tables =
         new Tables(LocalDate.now(ZoneId.systemDefault()), Fault.version(), cold, measured);
-    terminal.out().print(tables.markdown());
-    terminal.out().flush();
-    return out.equals(NOT_GIVEN) ? ExitCode.PLAN : write(tables);
+    desk.terminal().out().print(tables.markdown());
+    desk.terminal().out().flush();
+    return out.equals(Usual.NOT_GIVEN) ? ExitCode.PLAN : write(tables);
   }
 
   private int write(Tables tables) {
@@ -166,7 +161,7 @@ final class BenchCommand implements Callable<Integer> {
       Files.writeString(out.resolve("bench.md"), tables.markdown());
       return ExitCode.PLAN;
     } catch (IOException e) {
-      terminal.err().println(out + ": could not be written: " + e.getMessage());
+      desk.terminal().err().println(out + ": could not be written: " + e.getMessage());
       return ExitCode.INPUT_PROBLEMS;
     }
   }

@@ -27,13 +27,14 @@ final class Commands implements Runnable {
   static int run(
       Planner planner, Terminal terminal, Interruption interruption, String... arguments) {
     CommandLine commands = new CommandLine(new Commands());
-    commands.addSubcommand(new SaleCommand(planner, terminal, interruption));
-    commands.addSubcommand(new FreezerCommand(planner, terminal, interruption));
-    commands.addSubcommand(new CompareCommand(planner, terminal, interruption));
-    commands.addSubcommand(new ExplainCommand(planner, terminal, interruption));
-    commands.addSubcommand(new PlanCommand(planner, terminal, interruption));
-    commands.addSubcommand(new BenchCommand(planner, terminal, interruption));
-    commands.addSubcommand(new ShareCommand(planner, terminal, interruption));
+    Desk desk = new Desk(planner, terminal, interruption);
+    commands.addSubcommand(new SaleCommand(desk));
+    commands.addSubcommand(new FreezerCommand(desk));
+    commands.addSubcommand(new CompareCommand(desk));
+    commands.addSubcommand(new ExplainCommand(desk));
+    commands.addSubcommand(new PlanCommand(desk));
+    commands.addSubcommand(new BenchCommand(desk));
+    commands.addSubcommand(new ShareCommand(desk));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commands.registerConverter(Format.class, Format::typed);

@@ -3,7 +3,6 @@ package io.frostlot.cli;
 import io.frostlot.app.ComparePlans;
 import io.frostlot.app.CompareSuppliers;
 import io.frostlot.app.MakePlan;
-import io.frostlot.app.Planner;
 import io.frostlot.app.Questions;
 import io.frostlot.files.CompareJson;
 import io.frostlot.plan.Inputs;
@@ -18,10 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code compare A B} for two plans, {@code compare FOLDER} for the suppliers of a scenario. */
 @Command(
@@ -32,10 +28,7 @@ import picocli.CommandLine.Spec;
         "Compares two plans, each a plan in JSON or a scenario folder; or, with one folder, its"
             + " suppliers: each left out, each alone, and their price sheets side by side.")
 final class CompareCommand implements Callable<Integer> {
-  private final Planner planner;
-  private final Terminal terminal;
-  private final Interruption interruption;
-  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Desk desk;
 
   @Parameters(
       paramLabel = "PLAN",
@@ -45,28 +38,25 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin private Asked asked = new Asked();
 
-  CompareCommand(Planner planner, Terminal terminal, Interruption interruption) {
-    this.planner = planner;
-    this.terminal = terminal;
-    this.interruption = interruption;
+  CompareCommand(Desk desk) {
+    this.desk = desk;
   }
 
   @Override
   public Integer call() {
-    asked.wrong().forEach(this::refuse);
-    Questions questions = asked.questions(planner, terminal, interruption);
+    Questions questions = asked.questions(desk, asked.time());
     if (plans.size() == 2) {
       return plans(questions);
     }
-    MakePlan.Prepared prepared = asked.read(planner, plans.get(0));
+    MakePlan.Prepared prepared = asked.read(desk, plans.get(0));
     if (prepared instanceof MakePlan.Refused refused) {
-      return Asked.refuse(terminal, refused.problems());
+      return desk.refuse(refused.problems());
     }
     return suppliers(questions, ((MakePlan.Ready) prepared).inputs());
   }
 
   private int suppliers(Questions questions, Inputs inputs) {
-    SupplierReport report = new SupplierReport(inputs.world(), terminal.columns());
+    SupplierReport report = new SupplierReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<SupplierFinding> layout =
         new Findings.Layout<>(
             report.head(),
@@ -74,24 +64,24 @@ final class CompareCommand implements Callable<Integer> {
             "",
             found -> CompareJson.text(inputs, found),
             CompareJson::csv);
-    return new Findings<>(terminal, asked.format(), layout)
-        .gather(
-            interruption, found -> new CompareSuppliers(questions, inputs.world(), found).run());
+    return new Findings<>(desk, asked.format(), layout)
+        .gather(found -> new CompareSuppliers(questions, inputs.world(), found).run());
   }
 
   private int plans(Questions questions) {
-    ComparePlans compare = new ComparePlans(questions, path -> asked.read(planner, path));
+    ComparePlans compare = new ComparePlans(questions, path -> asked.read(desk, path));
     Optional<PlanComparison> comparison =
-        interruption.guard(
-            () -> ExitCode.NOTHING_IN_TIME, () -> compare.compare(plans.get(0), plans.get(1)));
+        desk.interruption()
+            .guard(
+                () -> ExitCode.NOTHING_IN_TIME, () -> compare.compare(plans.get(0), plans.get(1)));
     if (!compare.problems().isEmpty()) {
-      return Asked.refuse(terminal, compare.problems());
+      return desk.refuse(compare.problems());
     }
-    terminal.clearStatus();
     if (comparison.isEmpty()) {
-      terminal.err().println("No plan was found in the time given; more time (--seconds) may do.");
-      return ExitCode.NOTHING_IN_TIME;
+      return desk.nothingInTime();
     }
+    Terminal terminal = desk.terminal();
+    terminal.clearStatus();
     terminal
         .out()
         .print(
@@ -104,9 +94,5 @@ final class CompareCommand implements Callable<Integer> {
             });
     terminal.out().flush();
     return terminal.out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
-  }
-
-  private void refuse(String message) {
-    throw new ParameterException(spec.commandLine(), message);
   }
 }

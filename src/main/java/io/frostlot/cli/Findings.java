@@ -10,7 +10,7 @@ import java.util.function.Function;
  * where the work is interrupted.
  */
 final class Findings<T> {
-  private final Terminal terminal;
+  private final Desk desk;
   private final Format format;
   private final Layout<T> layout;
   private final List<T> found = new ArrayList<>();
@@ -29,21 +29,22 @@ final class Findings<T> {
       Function<List<T>, String> json,
       Function<List<T>, String> csv) {}
 
-  Findings(Terminal terminal, Format format, Layout<T> layout) {
-    this.terminal = terminal;
+  Findings(Desk desk, Format format, Layout<T> layout) {
+    this.desk = desk;
     this.format = format;
     this.layout = layout;
   }
 
   /** Does the work, which tells its findings; returns the exit code. */
-  int gather(Interruption interruption, Consumer<Consumer<T>> work) {
+  int gather(Consumer<Consumer<T>> work) {
     print(format == Format.TEXT ? layout.head() : "");
-    interruption.guard(
-        this::end,
-        () -> {
-          work.accept(this::take);
-          return true;
-        });
+    desk.interruption()
+        .guard(
+            this::end,
+            () -> {
+              work.accept(this::take);
+              return true;
+            });
     return end();
   }
 
@@ -54,9 +55,7 @@ final class Findings<T> {
 
   private synchronized int end() {
     if (found.isEmpty()) {
-      terminal.clearStatus();
-      terminal.err().println("No plan was found in the time given; more time (--seconds) may do.");
-      return ExitCode.NOTHING_IN_TIME;
+      return desk.nothingInTime();
     }
     print(
         switch (format) {
@@ -64,14 +63,14 @@ final class Findings<T> {
           case JSON -> layout.json().apply(List.copyOf(found));
           case CSV -> layout.csv().apply(List.copyOf(found));
         });
-    return terminal.out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+    return desk.terminal().out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
   }
 
   private void print(String text) {
     if (!text.isEmpty()) {
-      terminal.clearStatus();
-      terminal.out().print(text);
-      terminal.out().flush();
+      desk.terminal().clearStatus();
+      desk.terminal().out().print(text);
+      desk.terminal().out().flush();
     }
   }
 }

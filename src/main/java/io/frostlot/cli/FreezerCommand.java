@@ -1,7 +1,6 @@
 package io.frostlot.cli;
 
 import io.frostlot.app.MakePlan;
-import io.frostlot.app.Planner;
 import io.frostlot.app.Questions;
 import io.frostlot.app.SizeFreezers;
 import io.frostlot.files.FreezerJson;
@@ -13,17 +12,15 @@ import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code freezer FOLDER}: how full, what fits, what room is worth, what a failure would cost. */
 @Command(
@@ -35,10 +32,7 @@ import picocli.CommandLine.Spec;
             + " risk where one fails.")
 final class FreezerCommand implements Callable<Integer> {
   private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
-  private final Planner planner;
-  private final Terminal terminal;
-  private final Interruption interruption;
-  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
   private Path folder = Asked.NOT_GIVEN;
@@ -72,28 +66,26 @@ final class FreezerCommand implements Callable<Integer> {
 
   @Mixin private Asked asked = new Asked();
 
-  FreezerCommand(Planner planner, Terminal terminal, Interruption interruption) {
-    this.planner = planner;
-    this.terminal = terminal;
-    this.interruption = interruption;
+  FreezerCommand(Desk desk) {
+    this.desk = desk;
   }
 
   @Override
   public Integer call() {
-    asked.wrong().forEach(this::refuse);
+    Duration time = asked.time();
     amount("--more-litres", moreLitres);
     amount("--costs", costs);
     amount("--running-per-year", running);
     if (freezer.size() > 1 || failsOn.size() > 1) {
       refuse("--freezer and --fails-on: once at most");
     }
-    MakePlan.Prepared prepared = asked.read(planner, folder);
+    MakePlan.Prepared prepared = asked.read(desk, folder);
     if (prepared instanceof MakePlan.Refused refused) {
-      return Asked.refuse(terminal, refused.problems());
+      return desk.refuse(refused.problems());
     }
     Inputs inputs = ((MakePlan.Ready) prepared).inputs();
     known(inputs);
-    FreezerReport report = new FreezerReport(inputs.world(), terminal.columns());
+    FreezerReport report = new FreezerReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<FreezerFinding> layout =
         new Findings.Layout<>(
             report.head(),
@@ -101,11 +93,9 @@ final class FreezerCommand implements Callable<Integer> {
             report.end(),
             found -> new FreezerJson(inputs).text(found),
             FreezerJson::csv);
-    Questions questions = asked.questions(planner, terminal, interruption);
-    return new Findings<>(terminal, asked.format(), layout)
-        .gather(
-            interruption,
-            found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
+    Questions questions = asked.questions(desk, time);
+    return new Findings<>(desk, asked.format(), layout)
+        .gather(found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
   }
 
   private SizeFreezers.Request request() {
@@ -138,6 +128,6 @@ final class FreezerCommand implements Callable<Integer> {
   }
 
   private void refuse(String message) {
-    throw new ParameterException(spec.commandLine(), message);
+    throw asked.wrong(message);
   }
 }

@@ -18,9 +18,9 @@ final class Progress implements Watch {
   private final World world;
   private final BooleanSupplier stop;
   private final Status status;
-  private final long start = System.nanoTime();
+  private final Clock clock = new Clock();
   private volatile Optional<Answer.WithPlan> best = Optional.empty();
-  private volatile long drawn = start;
+  private volatile long drawn = System.nanoTime();
 
   Progress(World world, BooleanSupplier stop, Status status) {
     this.world = world;
@@ -62,13 +62,12 @@ final class Progress implements Watch {
 
   private synchronized void show(boolean news) {
     drawn = System.nanoTime();
-    status.show(line((drawn - start) / 1e9), news);
+    status.show(line(), news);
   }
 
   /** Such as " 4.2 s best 612.30 bound 604.10 gap 8.20 EUR (1.3 %)". */
-  private String line(double seconds) {
-    String clock = String.format(Locale.ROOT, "%5.1f s", seconds);
-    return clock + best.map(this::standing).orElse("  no plan yet");
+  private String line() {
+    return clock.time() + best.map(this::standing).orElse("  no plan yet");
   }
 
   private String standing(Answer.WithPlan found) {

@@ -2,7 +2,6 @@ package io.frostlot.cli;
 
 import io.frostlot.app.CheckSale;
 import io.frostlot.app.MakePlan;
-import io.frostlot.app.Planner;
 import io.frostlot.app.Questions;
 import io.frostlot.files.DealsFile;
 import io.frostlot.files.SaleJson;
@@ -13,17 +12,15 @@ import io.frostlot.report.SaleReport;
 import io.frostlot.units.Percent;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code sale FOLDER}: what a sale is worth, and how many packs of it. */
 @Command(
@@ -34,10 +31,7 @@ import picocli.CommandLine.Spec;
         "Says what a sale is worth: the best plan with and without it, how many packs, and why no"
             + " more.")
 final class SaleCommand implements Callable<Integer> {
-  private final Planner planner;
-  private final Terminal terminal;
-  private final Interruption interruption;
-  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
   private Path folder = Asked.NOT_GIVEN;
@@ -68,15 +62,13 @@ final class SaleCommand implements Callable<Integer> {
 
   @Mixin private Asked asked = new Asked();
 
-  SaleCommand(Planner planner, Terminal terminal, Interruption interruption) {
-    this.planner = planner;
-    this.terminal = terminal;
-    this.interruption = interruption;
+  SaleCommand(Desk desk) {
+    this.desk = desk;
   }
 
   @Override
   public Integer call() {
-    asked.wrong().forEach(this::refuse);
+    Duration time = asked.time();
     typed.wrong().forEach(this::refuse);
     percent("--skipped", skipped, 90);
     chance.forEach(it -> percent("--chance", it, 100));
@@ -86,9 +78,9 @@ final class SaleCommand implements Callable<Integer> {
     if (asked.format() == Format.CSV && files.isEmpty() && typed.isEmpty()) {
       refuse("--format csv needs a sale");
     }
-    MakePlan.Prepared prepared = asked.read(planner, folder);
+    MakePlan.Prepared prepared = asked.read(desk, folder);
     if (prepared instanceof MakePlan.Refused refused) {
-      return Asked.refuse(terminal, refused.problems());
+      return desk.refuse(refused.problems());
     }
     Inputs inputs = ((MakePlan.Ready) prepared).inputs();
     DealsFile deals = new DealsFile(inputs.world().scenario());
@@ -97,16 +89,16 @@ final class SaleCommand implements Callable<Integer> {
     }
     files.forEach(deals::read);
     if (!deals.problems().isEmpty()) {
-      return Asked.refuse(terminal, deals.problems());
+      return desk.refuse(deals.problems());
     }
     if (deals.deals().isEmpty()) {
       refuse("What sale? Give --supplier and what it gives, or --deals FILE.json.");
     }
-    return check(inputs, deals.deals());
+    return check(inputs, deals.deals(), time);
   }
 
-  private int check(Inputs inputs, List<Deal> deals) {
-    SaleReport report = new SaleReport(inputs.world(), terminal.columns());
+  private int check(Inputs inputs, List<Deal> deals, Duration time) {
+    SaleReport report = new SaleReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<SaleFinding> layout =
         new Findings.Layout<>(
             report.head(deals),
@@ -114,13 +106,12 @@ final class SaleCommand implements Callable<Integer> {
             report.end(),
             found -> new SaleJson(inputs, deals).text(found),
             SaleJson::csv);
-    Questions questions = asked.questions(planner, terminal, interruption);
+    Questions questions = asked.questions(desk, time);
     CheckSale.Request request =
         new CheckSale.Request(
             deals, new Percent(skipped), chance.stream().map(Percent::new).toList());
-    return new Findings<>(terminal, asked.format(), layout)
-        .gather(
-            interruption, found -> new CheckSale(questions, inputs.world(), request, found).run());
+    return new Findings<>(desk, asked.format(), layout)
+        .gather(found -> new CheckSale(questions, inputs.world(), request, found).run());
   }
 
   private void percent(String option, BigDecimal value, int most) {
@@ -130,6 +121,6 @@ final class SaleCommand implements Callable<Integer> {
   }
 
   private void refuse(String message) {
-    throw new ParameterException(spec.commandLine(), message);
+    throw asked.wrong(message);
   }
 }

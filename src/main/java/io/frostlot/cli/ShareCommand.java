@@ -1,6 +1,5 @@
 package io.frostlot.cli;
 
-import io.frostlot.app.Planner;
 import io.frostlot.app.ShareBox;
 import io.frostlot.files.Problem;
 import io.frostlot.files.ShareJson;
@@ -12,17 +11,13 @@ import io.frostlot.program.Limits;
 import io.frostlot.report.SharePage;
 import io.frostlot.report.ShareReport;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code share FOLDER}: what several keepers order together, and who gets and pays what. */
 @Command(
@@ -38,37 +33,17 @@ import picocli.CommandLine.Spec;
       "4:no plan in the time given, or a member whose own plan is impossible"
     })
 final class ShareCommand implements Callable<Integer> {
-  private static final Path NOT_GIVEN = Path.of("");
-  private static final int MOST_SECONDS = 1_000_000;
   private static final int MOST_MEMBERS = 8;
-  private final Planner planner;
-  private final Terminal terminal;
-  private final Interruption interruption;
-  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The group folder, which holds group.json.")
-  private Path folder = NOT_GIVEN;
-
-  @Option(
-      names = "--profiles",
-      paramLabel = "DIR",
-      description =
-          "Folder of supplier profiles; else supplier-profiles in FOLDER, then"
-              + " ../../supplier-profiles beside it.")
-  private Path profiles = NOT_GIVEN;
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "text, json or csv (default: ${DEFAULT-VALUE}).")
-  private Format format = Format.TEXT;
+  private Path folder = Usual.NOT_GIVEN;
 
   @Option(
       names = "--page",
       paramLabel = "FILE.html",
       description = "Also write a page to print, each member's sheet on paper of its own.")
-  private Path page = NOT_GIVEN;
+  private Path page = Usual.NOT_GIVEN;
 
   @Option(
       names = "--ways",
@@ -95,33 +70,27 @@ final class ShareCommand implements Callable<Integer> {
       description = "Stop after so many rounds of work: the same answer every time.")
   private int effort;
 
-  @Option(
-      names = "--progress",
-      description = "Say how it goes on standard error, even where that is no terminal.")
-  private boolean progress;
+  @Mixin private Usual usual = new Usual();
 
-  ShareCommand(Planner planner, Terminal terminal, Interruption interruption) {
-    this.planner = planner;
-    this.terminal = terminal;
-    this.interruption = interruption;
+  ShareCommand(Desk desk) {
+    this.desk = desk;
   }
 
   @Override
   public Integer call() {
     Limits joint = limits("--seconds", seconds);
     Limits subgroups = limits("--ways-seconds", waysSeconds);
-    ShareBox shareBox = new ShareBox(planner, new Glop());
-    ShareBox.Prepared prepared =
-        shareBox.prepare(folder, profiles.equals(NOT_GIVEN) ? List.of() : List.of(profiles));
+    ShareBox shareBox = new ShareBox(desk.planner(), new Glop());
+    ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
     if (prepared instanceof ShareBox.Refused refused) {
-      refused.problems().forEach(problem -> terminal.err().println(problem));
-      terminal.err().println("Nothing was planned.");
+      refused.problems().forEach(problem -> desk.terminal().err().println(problem));
+      desk.terminal().err().println("Nothing was planned.");
       return ExitCode.INPUT_PROBLEMS;
     }
     ShareBox.Ready ready = (ShareBox.Ready) prepared;
     boolean needed = allWays || ready.group().terms().needsSubgroups();
     if (needed && ready.group().keepers().size() > MOST_MEMBERS) {
-      throw wrong(
+      throw usual.wrong(
           "found "
               + ready.group().keepers().size()
               + " members, expected at most "
@@ -130,16 +99,18 @@ final class ShareCommand implements Callable<Integer> {
     }
     ShareBox.Work work =
         new ShareBox.Work(joint, needed ? Optional.of(subgroups) : Optional.empty());
-    ShareProgress watch = new ShareProgress(interruption::asked, terminal.status(progress));
+    ShareProgress watch =
+        new ShareProgress(desk.interruption()::asked, usual.status(desk.terminal()));
     Optional<Shared> shared =
-        interruption.guard(
-            () -> ExitCode.NOTHING_IN_TIME, () -> shareBox.share(ready.group(), work, watch));
-    terminal.clearStatus();
+        desk.interruption()
+            .guard(
+                () -> ExitCode.NOTHING_IN_TIME, () -> shareBox.share(ready.group(), work, watch));
+    desk.terminal().clearStatus();
     return shared.map(found -> print(found, ready.warnings())).orElseGet(this::nothing);
   }
 
   private int nothing() {
-    terminal
+    desk.terminal()
         .err()
         .println(
             "A member has no plan of its own in the time given; plan its folder by itself to see"
@@ -148,36 +119,24 @@ final class ShareCommand implements Callable<Integer> {
   }
 
   private int print(Shared shared, List<String> warnings) {
-    terminal
+    desk.terminal()
         .out()
         .print(
-            switch (format) {
-              case TEXT -> new ShareReport(shared, warnings).text(terminal.columns());
+            switch (usual.format()) {
+              case TEXT -> new ShareReport(shared, warnings).text(desk.terminal().columns());
               case JSON -> ShareJson.text(shared);
               case CSV -> ShareTable.of(shared);
             });
-    terminal.out().flush();
+    desk.terminal().out().flush();
     Optional<Problem> problem =
-        page.equals(NOT_GIVEN)
+        page.equals(Usual.NOT_GIVEN)
             ? Optional.empty()
             : new WholeFile(page).write(SharePage.of(shared, warnings));
-    problem.ifPresent(it -> terminal.err().println(it));
+    problem.ifPresent(it -> desk.terminal().err().println(it));
     return problem.isPresent() ? ExitCode.INPUT_PROBLEMS : ExitCode.PLAN;
   }
 
   private Limits limits(String option, double most) {
-    if (!(most > 0 && most <= MOST_SECONDS)) {
-      throw wrong(
-          option + ": found " + most + ", expected a number above 0, at most " + MOST_SECONDS);
-    }
-    if (effort < 0) {
-      throw wrong("--effort: found " + effort + ", expected a whole number of at least 1");
-    }
-    Duration time = Duration.ofMillis((long) Math.ceil(most * 1000));
-    return new Limits(time, effort == 0 ? OptionalInt.empty() : OptionalInt.of(effort));
-  }
-
-  private ParameterException wrong(String message) {
-    return new ParameterException(spec.commandLine(), message);
+    return usual.limits(usual.time(option, most), effort);
   }
 }

@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
 final class ShareProgress implements ShareBox.Progress {
   private final BooleanSupplier stop;
   private final Progress.Status status;
-  private final long start = System.nanoTime();
+  private final Clock clock = new Clock();
 
   ShareProgress(BooleanSupplier stop, Progress.Status status) {
     this.stop = stop;
@@ -33,7 +33,6 @@ final class ShareProgress implements ShareBox.Progress {
   }
 
   private synchronized void say(String line) {
-    double seconds = (System.nanoTime() - start) / 1e9;
-    status.show(String.format(Locale.ROOT, "%5.1f s  ", seconds) + line, true);
+    status.show(clock.time() + "  " + line, true);
   }
 }

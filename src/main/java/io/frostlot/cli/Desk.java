@@ -1,0 +1,27 @@
+package io.frostlot.cli;
+
+import io.frostlot.app.Planner;
+import io.frostlot.files.Problem;
+import java.util.List;
+
+/** What each command works with. */
+record Desk(Planner planner, Terminal terminal, Interruption interruption) {
+
+  /** Shows the problems, for which nothing was planned; returns the exit code. */
+  int refuse(List<Problem> problems) {
+    problems.forEach(problem -> terminal.err().println(problem));
+    terminal
+        .err()
+        .println(
+            (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
+                + "; nothing was planned.");
+    return ExitCode.INPUT_PROBLEMS;
+  }
+
+  /** Says that no plan was found; returns the exit code. */
+  int nothingInTime() {
+    terminal.clearStatus();
+    terminal.err().println("No plan was found in the time given; more time (--seconds) may do.");
+    return ExitCode.NOTHING_IN_TIME;
+  }
+}
