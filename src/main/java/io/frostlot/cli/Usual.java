@@ -22,7 +22,7 @@ class Usual {
       names = "--profiles",
       paramLabel = "DIR",
       description =
-          "Folder of supplier profiles; else supplier-profiles in the folder that is planned, then"
+          "Folder of supplier profiles; else supplier-profiles in the folder, then"
               + " ../../supplier-profiles beside it.")
   private Path profiles = NOT_GIVEN;
 

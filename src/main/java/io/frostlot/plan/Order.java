@@ -2,7 +2,9 @@ package io.frostlot.plan;
 
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -42,6 +44,13 @@ public record Order(Slot slot, List<Line> lines, Set<String> promotions, Boxes b
     public int packsUnderNoSale() {
       return packs - underSale.values().stream().mapToInt(n -> n).sum();
     }
+  }
+
+  /** Packs of each row, over all lines. */
+  public Map<Pack, Integer> packs() {
+    Map<Pack, Integer> packs = new LinkedHashMap<>();
+    lines.forEach(line -> packs.merge(line.pack(), line.packs(), Integer::sum));
+    return packs;
   }
 
   /**

@@ -1,8 +1,11 @@
 package io.frostlot.plan;
 
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * An order plan as plain numbers; what follows from it (bill, breaches, leftovers) is derived.
@@ -26,5 +29,10 @@ public record Plan(
     Map<String, Integer> served = new HashMap<>();
     feedings.forEach(f -> served.merge(f.mealId(), f.meals(), Integer::sum));
     return served;
+  }
+
+  /** Packs bought, by delivery and row; each delivery has one order. */
+  public Map<Slot, Map<Pack, Integer>> packs() {
+    return orders.stream().collect(Collectors.toMap(Order::slot, Order::packs));
   }
 }

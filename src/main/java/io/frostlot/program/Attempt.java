@@ -7,12 +7,10 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -128,7 +126,7 @@ final class Attempt {
    */
   Optional<Answer.Judged> propose(
       Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
-    double[] held = held(program, packs);
+    double[] held = held(packs);
     Scip.Task task = new Scip.Task(objective, List.of(), true, held, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), task);
     if (!run.found()) {
@@ -138,10 +136,7 @@ final class Attempt {
           most.add(Model.extra(-Model.INFINITY, Linear.of(new Var(i)), held[i]));
         }
       }
-      run =
-          Scip.minimise(
-              program.model(),
-              new Scip.Task(objective, most, true, new double[0], new double[0], budget));
+      run = Scip.minimise(program.model(), Scip.Task.of(objective, most, true, budget));
     }
     return run.found() ? finish(objective, run.point(), budget.rounds()) : Optional.empty();
   }
@@ -161,38 +156,14 @@ final class Attempt {
    * the world; empty where none was found.
    */
   double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
-    return pointOf(program, judged, slot -> slot, objective, budget);
-  }
-
-  /**
-   * The same for any program.
-   *
-   * @param standsFor the program's slot that stands for a slot of the plan
-   */
-  static double[] pointOf(
-      Program program,
-      Answer.Judged judged,
-      UnaryOperator<Slot> standsFor,
-      Linear objective,
-      Scip.Budget budget) {
-    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
-    judged
-        .plan()
-        .orders()
-        .forEach(
-            order -> {
-              Map<Pack, Integer> counts =
-                  packs.computeIfAbsent(standsFor.apply(order.slot()), slot -> new HashMap<>());
-              order.lines().forEach(line -> counts.merge(line.pack(), line.packs(), Integer::sum));
-            });
+    double[] held = held(judged.plan().packs());
     return Scip.minimise(
-            program.model(),
-            new Scip.Task(objective, List.of(), true, held(program, packs), new double[0], budget))
+            program.model(), new Scip.Task(objective, List.of(), true, held, new double[0], budget))
         .point();
   }
 
   /** Values of the pack columns, all others free. */
-  private static double[] held(Program program, Map<Slot, Map<Pack, Integer>> packs) {
+  private double[] held(Map<Slot, Map<Pack, Integer>> packs) {
     double[] held = new double[program.model().columns().size()];
     Arrays.fill(held, Double.NaN);
     program

@@ -120,8 +120,7 @@ final class Bounding implements Runnable {
       if (best.plan().isPresent()) {
         return false;
       }
-      Scip.Task task =
-          new Scip.Task(new Linear(), List.of(), true, new double[0], new double[0], budget(2));
+      Scip.Task task = Scip.Task.of(new Linear(), List.of(), true, budget(2));
       if (Scip.minimise(model, task).impossible()) {
         best.proveImpossible();
         return true;
@@ -143,14 +142,7 @@ final class Bounding implements Runnable {
     Model model = program.model();
     Scip.End end =
         Scip.minimise(
-            model,
-            new Scip.Task(
-                model.objective(Level.SHORTFALL),
-                heldRows(model),
-                true,
-                new double[0],
-                new double[0],
-                budget));
+            model, Scip.Task.of(model.objective(Level.SHORTFALL), heldRows(model), true, budget));
     return end.found() ? Math.max(0, Math.ceil(end.bound() - WHOLE)) : 0;
   }
 

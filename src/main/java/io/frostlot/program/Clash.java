@@ -142,12 +142,10 @@ final class Clash {
     Scip.End end =
         Scip.minimise(
             part,
-            new Scip.Task(
+            Scip.Task.of(
                 new Linear(),
                 List.of(),
                 false,
-                new double[0],
-                new double[0],
                 new Scip.Budget(
                     Math.min(CHECK_MILLIS, (deadline - System.nanoTime()) / 1_000_000),
                     OptionalInt.empty())));

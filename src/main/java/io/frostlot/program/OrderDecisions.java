@@ -121,4 +121,17 @@ final class OrderDecisions {
     }
     return sum;
   }
+
+  /** Packs of each row at a point, those of which there are any. */
+  Map<Pack, Integer> packs(double[] point) {
+    Map<Pack, Integer> bought = new LinkedHashMap<>();
+    packs.forEach(
+        (pack, decision) -> {
+          int count = (int) Math.round(point[decision.count().index()]);
+          if (count > 0) {
+            bought.put(pack, count);
+          }
+        });
+    return bought;
+  }
 }

@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -124,13 +123,7 @@ public final class Plain {
     held.forEach(
         (level, most) ->
             rows.add(Model.extra(-Model.INFINITY, program.model().objective(level), most + WHOLE)));
-    return new Scip.Task(
-        amount,
-        rows,
-        false,
-        new double[0],
-        new double[0],
-        new Scip.Budget(limits.millis(), OptionalInt.empty()));
+    return Scip.Task.of(amount, rows, false, Scip.Budget.ofMillis(limits.millis()));
   }
 
   private long millisLeft() {

@@ -55,15 +55,8 @@ final class PlanBuilder {
     for (OrderDecisions order : program.decisions().orders().values()) {
       List<Order.Line> lines = new ArrayList<>();
       order
-          .packs()
-          .values()
-          .forEach(
-              pack -> {
-                int packs = (int) Math.round(point[pack.count().index()]);
-                if (packs > 0) {
-                  lines.add(new Order.Line(pack.pack(), packs, underSale(order, pack.pack())));
-                }
-              });
+          .packs(point)
+          .forEach((pack, packs) -> lines.add(new Order.Line(pack, packs, underSale(order, pack))));
       if (!lines.isEmpty()) {
         orders.add(
             new Order(order.slot(), lines, taken(order, lines), boxes(order.supplier(), lines)));

@@ -3,7 +3,6 @@ package io.frostlot.program;
 import com.google.ortools.linearsolver.MPSolver;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** The linear relaxation of a {@link Model}: every column real; solved with GLOP. */
 final class Relaxation {
@@ -25,14 +24,7 @@ final class Relaxation {
     if (milliseconds < 1) {
       return Optional.empty();
     }
-    Scip.Task task =
-        new Scip.Task(
-            objective,
-            extra,
-            true,
-            new double[0],
-            new double[0],
-            new Scip.Budget(milliseconds, OptionalInt.empty()));
+    Scip.Task task = Scip.Task.of(objective, extra, true, Scip.Budget.ofMillis(milliseconds));
     try (Loaded loaded = new Loaded("GLOP", model, task)) {
       loaded.solver().setTimeLimit(milliseconds);
       if (loaded.solver().solve() != MPSolver.ResultStatus.OPTIMAL) {

@@ -47,13 +47,22 @@ final class Scip {
       extra = List.copyOf(extra);
     }
 
+    /** With all columns free, and nothing to begin with. */
+    static Task of(Linear objective, List<Model.Row> extra, boolean relaxed, Budget budget) {
+      return new Task(objective, extra, relaxed, new double[0], new double[0], budget);
+    }
+
     Task within(Budget other) {
       return new Task(objective, extra, relaxed, fixed, hint, other);
     }
   }
 
   /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
-  record Budget(long milliseconds, OptionalInt rounds) {}
+  record Budget(long milliseconds, OptionalInt rounds) {
+    static Budget ofMillis(long milliseconds) {
+      return new Budget(milliseconds, OptionalInt.empty());
+    }
+  }
 
   /**
    * The end of one run.

@@ -4,7 +4,6 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.LongSupplier;
 
@@ -41,16 +40,7 @@ final class Simplex implements AutoCloseable {
     this.model = model;
     this.millisLeft = millisLeft;
     loaded =
-        new Loaded(
-            "GLOP",
-            model,
-            new Scip.Task(
-                objective,
-                extra,
-                true,
-                new double[0],
-                new double[0],
-                new Scip.Budget(0, OptionalInt.empty())));
+        new Loaded("GLOP", model, Scip.Task.of(objective, extra, true, Scip.Budget.ofMillis(0)));
     if (!loaded.solver().setSolverSpecificParametersAsString(INCREMENTAL)) {
       throw new IllegalStateException("GLOP does not take " + INCREMENTAL);
     }

@@ -1,18 +1,14 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Which of several equally good plans to show, so that a proven answer is the same every time: the
@@ -64,7 +60,7 @@ final class Ties {
     }
     if (least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
       attempt
-          .propose(weights.objective(program.model()), packsOf(chosen), budget())
+          .propose(weights.objective(program.model()), chosen.plan().packs(), budget())
           .filter(plan -> plan.standing().equals(chosen.standing()))
           .ifPresent(plan -> chosen = plan);
     }
@@ -73,8 +69,7 @@ final class Ties {
 
   /** Finds and holds the least of an amount; false where time was too short. */
   private boolean least(Linear amount, double step) {
-    ToDoubleFunction<Answer.Judged> value = plan -> amount.at(pointOf(plan));
-    BooleanSupplier late = () -> millisLeft.getAsLong() < 1;
+    double[] value = {amount.at(pointOf(chosen))};
     Counting.Progress progress =
         new Counting.Progress(
             bound -> {},
@@ -82,42 +77,38 @@ final class Ties {
                 attempt
                     .finish(weights.objective(program.model()), point, OptionalInt.empty())
                     .filter(plan -> plan.standing().equals(chosen.standing()))
-                    .filter(plan -> value.applyAsDouble(plan) < value.applyAsDouble(chosen))
-                    .ifPresent(plan -> chosen = plan));
+                    .filter(plan -> amount.at(pointOf(plan)) < value[0])
+                    .ifPresent(
+                        plan -> {
+                          chosen = plan;
+                          value[0] = amount.at(pointOf(plan));
+                        }));
     boolean finished;
     try (Simplex simplex = new Simplex(program.model(), amount, held, millisLeft)) {
       finished =
-          new Counting(simplex, counts, () -> value.applyAsDouble(chosen) - step / 2)
-              .run(Integer.MAX_VALUE, late, progress);
+          new Counting(simplex, counts, () -> value[0] - step / 2)
+              .run(Integer.MAX_VALUE, () -> millisLeft.getAsLong() < 1, progress);
     }
-    double most = value.applyAsDouble(chosen) + step / 4;
-    held.add(Model.extra(-Model.INFINITY, amount, most));
+    held.add(Model.extra(-Model.INFINITY, amount, value[0] + step / 4));
     return finished;
   }
 
   private Scip.Budget budget() {
-    return new Scip.Budget(millisLeft.getAsLong(), OptionalInt.empty());
+    return Scip.Budget.ofMillis(millisLeft.getAsLong());
   }
 
   /** Only the orders and packs of a plan, all else zero. */
   private double[] pointOf(Answer.Judged judged) {
     double[] point = new double[program.model().columns().size()];
-    packsOf(judged)
-        .forEach(
-            (slot, packs) -> {
-              OrderDecisions order = program.decisions().orders().get(slot);
-              point[order.open().index()] = 1;
-              packs.forEach((pack, n) -> point[order.packs().get(pack).count().index()] = n);
-            });
-    return point;
-  }
-
-  private static Map<Slot, Map<Pack, Integer>> packsOf(Answer.Judged judged) {
-    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
-    for (Order order : judged.plan().orders()) {
-      Map<Pack, Integer> counts = packs.computeIfAbsent(order.slot(), slot -> new HashMap<>());
-      order.lines().forEach(line -> counts.merge(line.pack(), line.packs(), Integer::sum));
+    Map<Slot, Map<Pack, Integer>> bought = judged.plan().packs();
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      Map<Pack, Integer> packs = bought.getOrDefault(order.slot(), Map.of());
+      point[order.open().index()] = packs.isEmpty() ? 0 : 1;
+      order
+          .packs()
+          .forEach(
+              (pack, decision) -> point[decision.count().index()] = packs.getOrDefault(pack, 0));
     }
-    return packs;
+    return point;
   }
 }

@@ -94,7 +94,7 @@ final class WholePacks implements Rule {
         continue;
       }
       Boxing.Limits limits = order.supplier().boxing().limits();
-      Map<Pack, Integer> counts = counts(order, point);
+      Map<Pack, Integer> counts = order.packs(point);
       int needed = BoxFit.pack(counts, limits).size();
       if (needed > Math.round(point[order.boxes().index()])) {
         missing = true;
@@ -114,24 +114,8 @@ final class WholePacks implements Rule {
         .allMatch(
             order -> {
               Boxing boxing = order.supplier().boxing();
-              return BoxFit.pack(counts(order, point), boxing.limits()).size()
-                  <= boxing.mostBoxes();
+              return BoxFit.pack(order.packs(point), boxing.limits()).size() <= boxing.mostBoxes();
             });
-  }
-
-  private static Map<Pack, Integer> counts(OrderDecisions order, double[] point) {
-    Map<Pack, Integer> counts = new LinkedHashMap<>();
-    order
-        .packs()
-        .values()
-        .forEach(
-            pack -> {
-              int packs = (int) Math.round(point[pack.count().index()]);
-              if (packs > 0) {
-                counts.put(pack.pack(), packs);
-              }
-            });
-    return counts;
   }
 
   private static void thin(Map<Pack, Integer> counts, int needed, Boxing.Limits limits) {
@@ -180,11 +164,10 @@ final class WholePacks implements Rule {
 
   private void judge(Order order, Boxing boxing, Books books) {
     String where = "order of " + order.slot().ordered();
-    Map<Pack, Integer> counts = new LinkedHashMap<>();
-    for (Order.Line line : order.lines()) {
-      counts.merge(line.pack(), line.packs(), Integer::sum);
-      if (!BoxFit.fits(line.pack(), boxing.limits())) {
-        books.breach(id(), where, line.pack().id(), "a pack that fits into a box");
+    Map<Pack, Integer> counts = order.packs();
+    for (Pack pack : counts.keySet()) {
+      if (!BoxFit.fits(pack, boxing.limits())) {
+        books.breach(id(), where, pack.id(), "a pack that fits into a box");
         return;
       }
     }

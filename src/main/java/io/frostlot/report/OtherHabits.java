@@ -5,8 +5,6 @@ import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Standing;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The plan beside habits solved under the same rules; money only where the meals are the same. */
 record OtherHabits(Comparison comparison) implements Sections.Section {
@@ -30,7 +28,9 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
     int late = report.outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
     if (!habit.standing().sameBeforeMoney(shown) || habit.lateMeals() != late) {
       return "%s, where this plan has %s; so their money is not compared"
-          .formatted(state(habit.standing(), habit.lateMeals()), state(shown, late));
+          .formatted(
+              Differences.state(habit.standing(), habit.lateMeals()),
+              Differences.state(shown, late));
     }
     return money(report, habit.dearerBy());
   }
@@ -62,23 +62,6 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
     return Double.isInfinite(least)
         ? ", how little it could cost is not known"
         : ", its best perhaps up to %s less".formatted(wording.atMost(-least));
-  }
-
-  private static String state(Standing standing, int late) {
-    List<String> state = new ArrayList<>();
-    add(state, standing.unmetMust(), "must-meal unmet", "must-meals unmet");
-    add(state, standing.unmetOther(), "other meal unmet", "other meals unmet");
-    if (standing.shortfall() > 0) {
-      state.add("margins short by " + standing.shortfall());
-    }
-    add(state, late, "meal late", "meals late");
-    return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);
-  }
-
-  private static void add(List<String> state, long count, String one, String many) {
-    if (count > 0) {
-      state.add(Wording.count(count, one, many));
-    }
   }
 
   private static String range(String least, String most) {

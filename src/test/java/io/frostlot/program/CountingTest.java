@@ -6,7 +6,6 @@ import io.frostlot.oracle.TinyWorlds;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,9 +34,8 @@ class CountingTest {
   }
 
   private static Scip.End scip(Model model, Linear objective, List<Model.Row> rows) {
-    double[] none = new double[0];
-    Scip.Budget budget = new Scip.Budget(MILLIS, OptionalInt.empty());
-    return Scip.minimise(model, new Scip.Task(objective, rows, true, none, none, budget));
+    Scip.Budget budget = Scip.Budget.ofMillis(MILLIS);
+    return Scip.minimise(model, Scip.Task.of(objective, rows, true, budget));
   }
 
   @ParameterizedTest(name = "seed {0}")

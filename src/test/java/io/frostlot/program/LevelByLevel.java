@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Predicate;
 
 /**
@@ -92,14 +91,7 @@ final class LevelByLevel {
 
   private Scip.End least(Linear amount, List<Model.Row> held) {
     return Scip.minimise(
-        program.model(),
-        new Scip.Task(
-            amount,
-            held,
-            false,
-            new double[0],
-            new double[0],
-            new Scip.Budget(20_000, OptionalInt.empty())));
+        program.model(), Scip.Task.of(amount, held, false, Scip.Budget.ofMillis(20_000)));
   }
 
   private static boolean same(Map<Level, Double> values, Standing standing) {

@@ -12,7 +12,6 @@ import io.frostlot.supply.Slot;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +31,7 @@ class TiesTest {
         world.supplier(slot.supplier()).sheet().packs().stream()
             .collect(Collectors.toMap(pack -> pack, pack -> counts.get(pack.pieces())));
     Linear objective = Weights.of(world).objective(attempt.program().model());
-    Scip.Budget budget = new Scip.Budget(MILLIS, OptionalInt.empty());
+    Scip.Budget budget = Scip.Budget.ofMillis(MILLIS);
     return attempt.propose(objective, Map.of(slot, packs), budget).orElseThrow();
   }
 

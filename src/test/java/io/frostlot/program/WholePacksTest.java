@@ -21,7 +21,6 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.util.List;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Packs of 6 mice, 4 rats and 5 chicks at 10.00 each, in boxes of 10 pieces at 20.00 each. */
@@ -95,14 +94,7 @@ class WholePacksTest {
     Model.Row allMet = Model.extra(0, model.objective(Level.UNMET_MUST), 0);
     Scip.End end =
         Scip.minimise(
-            model,
-            new Scip.Task(
-                money,
-                List.of(allMet),
-                false,
-                new double[0],
-                new double[0],
-                new Scip.Budget(600_000, OptionalInt.empty())));
+            model, Scip.Task.of(money, List.of(allMet), false, Scip.Budget.ofMillis(600_000)));
     assertThat(money.at(end.point())).isCloseTo(90, within(1e-6));
   }
 
