@@ -76,7 +76,7 @@ public record ExplainReport(World world, int width) {
           Wording.decimal(use.used()),
           Wording.decimal(use.limit()),
           Differences.rule(use.rule()),
-          use.where());
+          Wording.inWords(use.where()));
     }
     page.table(table);
   }
