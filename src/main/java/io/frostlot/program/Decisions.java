@@ -83,6 +83,7 @@ final class Decisions {
           new Flow.Part(
               timeline.first(),
               timeline.first(),
+              timeline.first(),
               timeline.at(lot.useBy()),
               new Lot.InHand(lot.id()),
               Linear.constant(lot.pieces()));
@@ -138,6 +139,7 @@ final class Decisions {
       }
       Flow.Part part =
           new Flow.Part(
+              Timeline.day(place.coming().earliest()),
               timeline.at(place.coming().earliest()),
               timeline.at(place.coming().latest()),
               timeline.at(place.freezer().useBy(arrival.item(), arrival.fresh())),

@@ -32,8 +32,9 @@ record DemandClass(
    * One option in one segment of its item.
    *
    * @param lateDays of the best day in that segment
+   * @param sparedNights planning nights from that day on, where a night is charged; else 0
    */
-  record Choice(Option option, int segment, long lateDays) {}
+  record Choice(Option option, int segment, long lateDays, int sparedNights) {}
 
   /** Are its members tied to other meals of the same animals? */
   boolean isTied() {

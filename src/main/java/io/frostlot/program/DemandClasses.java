@@ -78,22 +78,25 @@ final class DemandClasses {
     return demands.stream().flatMap(demand -> merge(List.of(demand)).stream()).toList();
   }
 
+  /** In each segment its first day, which is the least late and spares most nights. */
   private List<DemandClass.Choice> choices(Demand demand) {
     List<DemandClass.Choice> choices = new ArrayList<>();
     for (Option option : demand.options()) {
       ItemDays days = timeline.of(option.item());
-      Map<Integer, Long> lateBySegment = new TreeMap<>();
+      Map<Integer, DemandClass.Choice> bySegment = new TreeMap<>();
       Meal.Days window = demand.meal().days();
       for (LocalDate date = window.earliest();
           !date.isAfter(window.latest());
           date = date.plusDays(1)) {
         int day = timeline.at(date);
         if (possible.test(world.joint().keeperOf(demand), option, day)) {
-          lateBySegment.merge(days.segment(day), window.late(date), Math::min);
+          int segment = days.segment(day);
+          int spared = timeline.isHoldingCharged() ? timeline.nightsFrom(Timeline.day(date)) : 0;
+          bySegment.putIfAbsent(
+              segment, new DemandClass.Choice(option, segment, window.late(date), spared));
         }
       }
-      lateBySegment.forEach(
-          (segment, late) -> choices.add(new DemandClass.Choice(option, segment, late)));
+      choices.addAll(bySegment.values());
     }
     return choices;
   }

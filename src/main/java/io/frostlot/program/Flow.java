@@ -31,12 +31,14 @@ final class Flow {
   /**
    * Pieces that come together.
    *
+   * @param arrives the same as {@code earliest}, as a day, where days are taken together too
    * @param earliest takes room from this day
    * @param latest can be eaten from this day
    * @param useBy last usable day
    * @param origin where they come from
    */
-  record Part(int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
+  record Part(
+      int arrives, int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
     /** There before the first day, so never a delivery. */
     boolean inHand() {
       return origin instanceof Lot.InHand;

@@ -81,13 +81,13 @@ final class HandingOut {
     servings.add(new Serving(demand, choice, meals, day(demand, choice)));
   }
 
-  /** The least late day of the meal within the choice's segment. */
+  /** The least late day of the meal within the choice's segment, the first where nights are charged. */
   private LocalDate day(Demand demand, DemandClass.Choice choice) {
     ItemDays days = timeline.of(choice.option().item());
     Meal.Days window = demand.meal().days();
     int from = Math.max(days.segments()[choice.segment()], Timeline.day(window.earliest()));
     int to = Math.min(days.segmentEnd(choice.segment()), Timeline.day(window.latest()));
-    int best = Timeline.day(window.best());
+    int best = timeline.isHoldingCharged() ? from : Timeline.day(window.best());
     return Timeline.date(Math.max(from, Math.min(to, best)));
   }
 }

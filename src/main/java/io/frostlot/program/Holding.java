@@ -38,21 +38,50 @@ final class Holding implements Rule {
     return false;
   }
 
-  /** Days are segments of their own where holding is charged, so each night is looked at. */
+  /**
+   * Nights of what is there in each interval, with those of the way to it, less the nights to the
+   * interval's end that each meal spares. Where days are taken together the nights before an
+   * arrival are taken off in the same way; what is thrown away is charged no more than it is.
+   */
   @Override
   public void impose(Program program) {
     if (perNight().isZero()) {
       return;
     }
     Timeline timeline = program.decisions().timeline();
-    int last = timeline.at(world.scenario().planning().to());
     Linear pieceNights = new Linear();
-    for (Flow flow : program.decisions().flows()) {
-      for (int day = timeline.first(); day <= last; day++) {
-        pieceNights.plus(flow.present(day, true));
+    program.decisions().flows().forEach(flow -> add(flow, timeline, pieceNights));
+    for (Decisions.Served served : program.decisions().served()) {
+      for (int x = 0; x < served.byChoice().size(); x++) {
+        DemandClass.Choice choice = served.demandClass().choices().get(x);
+        ItemDays days = timeline.of(choice.option().item());
+        int end = days.intervalEnd(days.intervalOfSegment(choice.segment()));
+        int spared = choice.sparedNights() - nightsAfter(end, timeline);
+        pieceNights.plus(-1.0 * spared * choice.option().pieces(), served.byChoice().get(x));
       }
     }
     program.charge(this, new Linear().plus(perNight().toDouble(), pieceNights));
+  }
+
+  private static int nightsAfter(int day, Timeline timeline) {
+    return timeline.nightsFrom(timeline.firstDayOf(day + 1));
+  }
+
+  private static void add(Flow flow, Timeline timeline, Linear pieceNights) {
+    for (int k = 0; k < flow.intervals(); k++) {
+      int nights = timeline.nightsFrom(timeline.firstDayOf(flow.days().intervals()[k]));
+      if (nights > 0) {
+        pieceNights
+            .plus(nights - nightsAfter(flow.days().intervalEnd(k), timeline), flow.stock(k))
+            .plus(flow.thrown(k));
+      }
+    }
+    for (Flow.Part part : flow.parts()) {
+      int there = Math.min(part.latest(), part.useBy() + 1);
+      int nights =
+          timeline.nightsFrom(part.arrives()) - timeline.nightsFrom(timeline.firstDayOf(there));
+      pieceNights.plus(nights, part.pieces());
+    }
   }
 
   @Override

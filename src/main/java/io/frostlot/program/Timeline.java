@@ -25,8 +25,8 @@ import java.util.stream.Stream;
  *
  * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by, or are
  * no longer wanted for safety: within one, stock falls by meals only. A <em>segment</em> is a part
- * of an interval that the freezer check, the safety cover or the holding charge tells apart: meals
- * within one segment are interchangeable.
+ * of an interval that the freezer check or the safety cover tells apart: meals within one segment
+ * are interchangeable, but for the nights that they spare.
  */
 final class Timeline {
   private final World world;
@@ -71,6 +71,20 @@ final class Timeline {
   /** The number of the day, or of the longer step that holds it; the first day keeps its number. */
   int at(LocalDate date) {
     return first + Math.floorDiv(day(date) - first, step);
+  }
+
+  /** Since the epoch, the first of the days that are taken for one. */
+  int firstDayOf(int day) {
+    return first + (day - first) * step;
+  }
+
+  /** Planning nights from a day on. */
+  int nightsFrom(int day) {
+    return Math.max(0, day(world.scenario().planning().to()) + 1 - day);
+  }
+
+  boolean isHoldingCharged() {
+    return !world.scenario().policy().charges().holding().isZero();
   }
 
   /** Are days taken together? */
@@ -173,11 +187,6 @@ final class Timeline {
     for (Period arrival : arrivals) {
       for (int d = 1; d <= coverDays(); d++) {
         segments.add(day(arrival.to()) + d);
-      }
-    }
-    if (!policy.charges().holding().isZero()) {
-      for (int d = first; d <= at(world.scenario().planning().to()) + 1; d++) {
-        segments.add(d);
       }
     }
   }
