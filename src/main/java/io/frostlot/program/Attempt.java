@@ -7,6 +7,7 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,20 +19,22 @@ import java.util.stream.Stream;
  * left real, then, packs held, with everything whole.
  */
 final class Attempt {
-  private static final long FINISH_MILLIS = 4000;
+  private static final long FINISH_MILLIS = 1500;
   private static final long LONG_MILLIS = 600_000;
   private static final int MOST_MENDS = 5;
   private static final double WHOLE = 1e-6;
+
+  /** Money that is not worth a longer search. */
+  private static final double NEARLY = 0.001;
+
   private final Program program;
   private final WholePacks wholePacks;
   private final Judging judging;
-  private final boolean guided;
 
   Attempt(World world, Judging judging) {
     program = Rules.program(world, Formulation.USUAL.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
     this.judging = judging;
-    guided = Adequacy.isRelaxed(judging.world());
   }
 
   Program program() {
@@ -106,12 +109,13 @@ final class Attempt {
           .forEach(order -> fixed[order.boxes().index()] = Double.NaN);
       Scip.Budget budget =
           new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : FINISH_MILLIS, rounds);
-      Scip.End run =
-          guided
-              ? new Guided(program, found).finish(objective, fixed, budget)
-              : Scip.minimise(
-                  program.model(),
-                  new Scip.Task(objective, List.of(), false, fixed, new double[0], budget));
+      Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
+      Scip.End run = Scip.minimise(program.model(), near);
+      if (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY) {
+        Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, run.point(), budget);
+        Scip.End free = Scip.minimise(program.model(), any);
+        run = free.found() ? free : run;
+      }
       if (!run.found()) {
         return Optional.empty();
       }
@@ -120,25 +124,54 @@ final class Attempt {
     return Optional.of(judging.judge(program, point));
   }
 
-  /**
-   * The plan of a proposal, and what of it can be had: its packs held, or, where they do not fit or
-   * break an order's terms, as most.
-   */
-  Optional<Answer.Judged> propose(
-      Linear objective, Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
-    double[] held = held(packs);
-    Scip.Task task = new Scip.Task(objective, List.of(), true, held, new double[0], budget);
-    Scip.End run = Scip.minimise(program.model(), task);
-    if (!run.found()) {
-      List<Model.Row> most = new ArrayList<>();
-      for (int i = 0; i < held.length; i++) {
-        if (!Double.isNaN(held[i])) {
-          most.add(Model.extra(-Model.INFINITY, Linear.of(new Var(i)), held[i]));
-        }
+  /** Each choice served one of the whole numbers of meals next to its value. */
+  private List<Model.Row> near(double[] found) {
+    return program.decisions().served().stream()
+        .flatMap(served -> served.byChoice().stream())
+        .map(
+            meals ->
+                Model.extra(
+                    Math.floor(found[meals.index()] + WHOLE),
+                    Linear.of(meals),
+                    Math.ceil(found[meals.index()] - WHOLE)))
+        .toList();
+  }
+
+  /** A point at least as good as another, with at most one pack of each row more or less. */
+  double[] polish(Linear objective, double[] point, Scip.Budget budget) {
+    List<Model.Row> beside = new ArrayList<>();
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      for (OrderDecisions.PackDecision pack : order.packs().values()) {
+        double packs = Math.rint(point[pack.count().index()]);
+        beside.add(Model.extra(packs - 1, Linear.of(pack.count()), packs + 1));
       }
-      run = Scip.minimise(program.model(), Scip.Task.of(objective, most, true, budget));
     }
-    return run.found() ? finish(objective, run.point(), budget.rounds()) : Optional.empty();
+    Scip.Task task = new Scip.Task(objective, beside, true, new double[0], point, budget);
+    Scip.End run = Scip.minimise(program.model(), task);
+    return run.found() ? run.point() : point;
+  }
+
+  /**
+   * A point with whole packs from a dive, what follows left real; empty where none was found.
+   *
+   * @param dear see {@link Diving}
+   */
+  double[] dive(Linear objective, double dear, Scip.Budget budget) {
+    long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
+    return new Diving(program, objective, dear, () -> (end - System.nanoTime()) / 1_000_000)
+        .dive()
+        .map(point -> pointOf(packs(point), objective, budget))
+        .orElse(new double[0]);
+  }
+
+  private Map<Slot, Map<Pack, Integer>> packs(double[] point) {
+    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
+    program
+        .decisions()
+        .orders()
+        .values()
+        .forEach(order -> packs.put(order.slot(), order.packs(point)));
+    return packs;
   }
 
   private boolean isWhole(double[] point) {
@@ -156,7 +189,12 @@ final class Attempt {
    * the world; empty where none was found.
    */
   double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
-    double[] held = held(judged.plan().packs());
+    return pointOf(judged.plan().packs(), objective, budget);
+  }
+
+  private double[] pointOf(
+      Map<Slot, Map<Pack, Integer>> packs, Linear objective, Scip.Budget budget) {
+    double[] held = held(packs);
     return Scip.minimise(
             program.model(), new Scip.Task(objective, List.of(), true, held, new double[0], budget))
         .point();

@@ -48,7 +48,7 @@ final class BagsHandedOut implements Rule {
 
   @Override
   public void impose(Program program) {
-    if (program.decisions().timeline().isCoarse()) {
+    if (!program.decisions().timeline().isExact()) {
       return;
     }
     for (OrderDecisions order : program.decisions().orders().values()) {

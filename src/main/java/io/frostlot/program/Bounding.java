@@ -39,7 +39,7 @@ final class Bounding implements Runnable {
   @Override
   public void run() {
     if (world.slots().size() > FEW_SLOTS) {
-      byWeeks();
+      coarsely();
     }
     int apart = -1;
     while (goesOn() && best.apart().count() > apart) {
@@ -73,10 +73,10 @@ final class Bounding implements Runnable {
     }
   }
 
-  /** Bounds from relaxations only: {@link Weeks}, and for the shortfall {@link FirstWeeks}. */
-  private void byWeeks() {
-    Weeks weeks = new Weeks(world);
-    Model model = weeks.program().model();
+  /** Bounds from relaxations only: {@link Coarse}, and for the shortfall {@link FirstWeeks}. */
+  private void coarsely() {
+    Coarse coarse = new Coarse(world);
+    Model model = coarse.program().model();
     if (world.scenario().policy().demand() == Policy.Demand.ALL && isImpossible(model)) {
       return;
     }
@@ -84,7 +84,7 @@ final class Bounding implements Runnable {
       held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
     held.put(Level.SHORTFALL, reached(Level.SHORTFALL, 0) ? 0 : shortfall(budget(2)));
-    count(weeks.program(), point -> {});
+    count(coarse.program(), point -> {});
   }
 
   /** Raises the bound of the money by branching on counts; is nothing left to search? */
@@ -114,9 +114,9 @@ final class Bounding implements Runnable {
         : Double.POSITIVE_INFINITY;
   }
 
-  /** Where every meal is demanded there may be no plan: first by weeks, then exactly. */
-  private boolean isImpossible(Model weeks) {
-    for (Model model : List.of(weeks, Rules.program(world).model())) {
+  /** Where every meal is demanded there may be no plan: first coarsely, then exactly. */
+  private boolean isImpossible(Model coarse) {
+    for (Model model : List.of(coarse, Rules.program(world).model())) {
       if (best.plan().isPresent()) {
         return false;
       }

@@ -34,10 +34,15 @@ final class Counting {
    */
   record Progress(DoubleConsumer bound, Consumer<double[]> whole) {}
 
-  /** Bounds of one column. */
+  /** Bounds of one column, beside those that it has. */
   private record Change(Var column, double least, double most) {}
 
-  private record Node(double bound, List<Change> changes, long number) {}
+  /**
+   * A solved relaxation with some columns held.
+   *
+   * @param column to branch on, and its value
+   */
+  private record Node(double bound, List<Change> changes, Var column, double value, long number) {}
 
   /**
    * A tree of which nothing is searched yet.
@@ -48,7 +53,6 @@ final class Counting {
     this.simplex = simplex;
     this.counts = counts;
     this.cutoff = cutoff;
-    open.add(new Node(Double.NEGATIVE_INFINITY, List.of(), numbered++));
   }
 
   /**
@@ -57,11 +61,16 @@ final class Counting {
    * @param most nodes
    */
   boolean run(int most, BooleanSupplier stop, Progress progress) {
+    if (open.isEmpty() && numbered == 0) {
+      look(Double.NEGATIVE_INFINITY, List.of(), progress);
+    }
+    progress.bound().accept(bound());
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
-      Node node = open.poll();
+      Node node = open.peek();
       if (node.bound() < cutoff.getAsDouble()) {
         branch(node, progress);
       }
+      open.remove(node);
       progress.bound().accept(bound());
     }
     return open.isEmpty();
@@ -74,34 +83,41 @@ final class Counting {
   }
 
   private void branch(Node node, Progress progress) {
+    double below = Math.floor(node.value());
+    double least = Double.NEGATIVE_INFINITY;
+    double most = Double.POSITIVE_INFINITY;
+    look(node.bound(), with(node.changes(), new Change(node.column(), least, below)), progress);
+    look(node.bound(), with(node.changes(), new Change(node.column(), below + 1, most)), progress);
+  }
+
+  /** Solves one relaxation, the next one near it, so that the simplex method has not far to go. */
+  private void look(double atLeast, List<Change> changes, Progress progress) {
     simplex.reset();
-    node.changes().forEach(change -> simplex.bound(change.column(), change.least(), change.most()));
+    changes.forEach(change -> simplex.tighten(change.column(), change.least(), change.most()));
     Simplex.End end = simplex.solve();
     if (end.isImpossible()) {
       return;
     }
-    double bound = Math.max(node.bound(), end.bound());
+    double bound = Math.max(atLeast, end.bound());
     if (bound >= cutoff.getAsDouble()) {
       return;
     }
     Optional<Var> column =
         end.point().length == 0 ? Optional.empty() : counts.furthestFromWhole(end.point());
-    if (column.isEmpty()) {
-      settled = Math.min(settled, bound);
-      if (end.point().length > 0) {
-        progress.whole().accept(end.point());
-      }
+    if (column.isPresent()) {
+      double value = end.point()[column.get().index()];
+      open.add(new Node(bound, changes, column.get(), value, numbered++));
       return;
     }
-    double below = Math.floor(end.point()[column.get().index()]);
-    Simplex.Bounds now = simplex.bounds(column.get());
-    add(node, bound, new Change(column.get(), now.least(), below));
-    add(node, bound, new Change(column.get(), below + 1, now.most()));
+    settled = Math.min(settled, bound);
+    if (end.point().length > 0) {
+      progress.whole().accept(end.point());
+    }
   }
 
-  private void add(Node parent, double bound, Change change) {
-    List<Change> changes = new ArrayList<>(parent.changes());
-    changes.add(change);
-    open.add(new Node(bound, List.copyOf(changes), numbered++));
+  private static List<Change> with(List<Change> changes, Change change) {
+    List<Change> longer = new ArrayList<>(changes);
+    longer.add(change);
+    return List.copyOf(longer);
   }
 }

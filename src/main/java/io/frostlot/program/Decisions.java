@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.forecast.Option;
 import io.frostlot.plan.Joint;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
@@ -55,7 +54,7 @@ final class Decisions {
 
   Decisions(World world, Model model, Formulation formulation) {
     this.world = world;
-    timeline = new Timeline(world, formulation.step());
+    timeline = new Timeline(world, formulation.grain());
     ToIntBiFunction<Slot, Pack> mostPacks = formulation.mostPacks(world);
     for (Slot slot : world.slots()) {
       Supplier supplier = world.supplier(slot.supplier());
@@ -71,8 +70,8 @@ final class Decisions {
       }
     }
     createFlows(model);
-    classes = formulation.classes(world, timeline, this::mayBeThere);
-    serve(!timeline.isCoarse() && !Adequacy.isRelaxed(world), model);
+    classes = formulation.classes(world, timeline, new Presence(timeline, this::flowsOf));
+    serve(timeline.isExact() && !Adequacy.isRelaxed(world), model);
   }
 
   private void createFlows(Model model) {
@@ -84,7 +83,7 @@ final class Decisions {
               timeline.first(),
               timeline.first(),
               timeline.first(),
-              timeline.at(lot.useBy()),
+              timeline.lastUsable(lot.item(), lot.useBy()),
               new Lot.InHand(lot.id()),
               Linear.constant(lot.pieces()));
       add(part, lot.item(), world.freezer(lot.freezer()), model);
@@ -142,7 +141,8 @@ final class Decisions {
               Timeline.day(place.coming().earliest()),
               timeline.at(place.coming().earliest()),
               timeline.at(place.coming().latest()),
-              timeline.at(place.freezer().useBy(arrival.item(), arrival.fresh())),
+              timeline.lastUsable(
+                  arrival.item(), place.freezer().useBy(arrival.item(), arrival.fresh())),
               arrival.origin(),
               share);
       add(part, arrival.item(), place.freezer(), model);
@@ -164,14 +164,6 @@ final class Decisions {
       ofItem.add(flow);
     }
     flow.add(part, model);
-  }
-
-  private boolean mayBeThere(String keeper, Option option, int day) {
-    return day >= timeline.first()
-        && day <= timeline.last()
-        && flowsOf(keeper, option.item()).stream()
-            .flatMap(flow -> flow.parts().stream())
-            .anyMatch(part -> part.coversDays(day, day));
   }
 
   /** Those who eat an item from the same freezers. */

@@ -5,13 +5,13 @@ import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Importance;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Item;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /** Merges meals exactly: two of them are one class when the program cannot tell them apart. */
 final class DemandClasses {
@@ -20,9 +20,9 @@ final class DemandClasses {
   private final MealTies ties;
   private final Possible possible;
 
-  /** May some piece of an option's item be there for a keeper on a day? */
+  /** May some piece of an item be there for a keeper in a segment? */
   interface Possible {
-    boolean test(String keeper, Option option, int day);
+    boolean test(String keeper, Item item, int segment);
   }
 
   /**
@@ -78,26 +78,28 @@ final class DemandClasses {
     return demands.stream().flatMap(demand -> merge(List.of(demand)).stream()).toList();
   }
 
-  /** In each segment its first day, which is the least late and spares most nights. */
   private List<DemandClass.Choice> choices(Demand demand) {
+    String keeper = world.joint().keeperOf(demand);
     List<DemandClass.Choice> choices = new ArrayList<>();
     for (Option option : demand.options()) {
       ItemDays days = timeline.of(option.item());
-      Map<Integer, DemandClass.Choice> bySegment = new TreeMap<>();
       Meal.Days window = demand.meal().days();
-      for (LocalDate date = window.earliest();
-          !date.isAfter(window.latest());
-          date = date.plusDays(1)) {
-        int day = timeline.at(date);
-        if (possible.test(world.joint().keeperOf(demand), option, day)) {
-          int segment = days.segment(day);
-          int spared = timeline.isHoldingCharged() ? timeline.nightsFrom(Timeline.day(date)) : 0;
-          bySegment.putIfAbsent(
-              segment, new DemandClass.Choice(option, segment, window.late(date), spared));
+      int from = Math.max(timeline.at(window.earliest()), timeline.first());
+      int to = Math.min(timeline.at(window.latest()), timeline.last());
+      for (int segment = days.segment(from); from <= to && segment <= days.segment(to); segment++) {
+        if (possible.test(keeper, option.item(), segment)) {
+          choices.add(choice(option, window, days, segment));
         }
       }
-      choices.addAll(bySegment.values());
     }
     return choices;
+  }
+
+  /** On the first day within a segment, which is the least late and spares most nights. */
+  private DemandClass.Choice choice(Option option, Meal.Days window, ItemDays days, int segment) {
+    int start = timeline.firstDayOf(days.segments()[segment]);
+    LocalDate day = Timeline.date(Math.max(start, Timeline.day(window.earliest())));
+    int spared = timeline.isHoldingCharged() ? timeline.nightsFrom(Timeline.day(day)) : 0;
+    return new DemandClass.Choice(option, segment, window.late(day), spared);
   }
 }

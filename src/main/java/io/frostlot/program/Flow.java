@@ -60,7 +60,7 @@ final class Flow {
     this.item = item;
     this.freezer = freezer;
     this.days = days;
-    coarse = timeline.isCoarse();
+    coarse = timeline.takesDaysTogether();
     forSafety = timeline.keepsForSafety();
     stock = new Var[days.intervals().length];
     thrown = new Linear[days.intervals().length];

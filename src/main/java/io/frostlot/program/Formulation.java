@@ -8,26 +8,26 @@ import java.util.Set;
 import java.util.function.ToIntBiFunction;
 
 /**
- * How the program of a world is written down; what it means is the same but for longer steps.
+ * How the program of a world is written down; what it means is the same but for a coarser grain of time.
  *
- * @param step days that are taken for one, 1 for the world as it is (see {@link Timeline})
+ * @param grain how finely time is looked at
  * @param merged are meals that the program cannot tell apart one class?
  * @param tight are packs bounded by what one order could use, or only by all that is ever eaten?
  * @param apart animals whose meals share no class with those of others
  */
-record Formulation(int step, boolean merged, boolean tight, Set<String> apart) {
-  static final Formulation USUAL = new Formulation(1, true, true, Set.of());
+record Formulation(Grain grain, boolean merged, boolean tight, Set<String> apart) {
+  static final Formulation USUAL = new Formulation(Grain.DAYS, true, true, Set.of());
 
   /** Each meal by itself, and wide constants in the on-off rows. */
-  static final Formulation PLAIN = new Formulation(1, false, false, Set.of());
+  static final Formulation PLAIN = new Formulation(Grain.DAYS, false, false, Set.of());
 
-  static Formulation ofStep(int step) {
-    return new Formulation(step, true, true, Set.of());
+  static Formulation of(Grain grain) {
+    return new Formulation(grain, true, true, Set.of());
   }
 
   /** The same with animals whose meals share no class with those of others (see {@link Apart}). */
   Formulation withApart(Set<String> animals) {
-    return new Formulation(step, merged, tight, animals);
+    return new Formulation(grain, merged, tight, animals);
   }
 
   /** Most packs of a row in the order of a slot. */

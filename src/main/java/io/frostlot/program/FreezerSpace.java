@@ -55,7 +55,7 @@ final class FreezerSpace implements Rule {
 
   @Override
   public void impose(Program program) {
-    boolean after = afterMeals() || program.decisions().timeline().isCoarse();
+    boolean after = afterMeals() || program.decisions().timeline().takesDaysTogether();
     List<Flow> flows = program.decisions().flows();
     for (Freezer freezer : world.scenario().larder().freezers()) {
       List<Flow> within = flows.stream().filter(f -> f.freezer().equals(freezer)).toList();

@@ -3,12 +3,10 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
@@ -20,8 +18,8 @@ import java.util.function.LongSupplier;
  * the most promising next. A plan of a part of the world's deliveries is a plan of the whole.
  */
 final class Improving implements Runnable {
-  private static final long FIRST_MILLIS = 2500;
   private static final long ROUND_MILLIS = 6000;
+  private static final long POLISH_MILLIS = 3000;
   private static final long LONG_MILLIS = 600_000;
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
@@ -64,11 +62,11 @@ final class Improving implements Runnable {
     if (best.plan().isEmpty() && !known.isEmpty()) {
       solve(new TreeSet<>(known));
     }
-    boolean begun = best.plan().isPresent();
-    for (List<Slot> part : beginnings.parts()) {
-      if (!begun && goesOn()) {
-        begin(world.withSlots(part));
+    if (best.plan().isEmpty()) {
+      for (List<Slot> part : beginnings.parts()) {
+        sets.look(new Greedy(world.withSlots(part)).propose().keySet());
       }
+      sets.nextToSolve(value()).ifPresent(this::solve);
     }
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn(); round++) {
@@ -96,15 +94,6 @@ final class Improving implements Runnable {
     return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private void begin(World part) {
-    Map<Slot, Map<Pack, Integer>> packs = new Greedy(part).propose();
-    Attempt attempt = new Attempt(part.withSlots(List.copyOf(packs.keySet())), judging);
-    attempt
-        .propose(weights.objective(attempt.program().model()), packs, budget(FIRST_MILLIS))
-        .ifPresent(this::offer);
-    sets.look(packs.keySet());
-  }
-
   private void offer(Answer.Judged plan) {
     best.offer(plan);
     sets.look(plan.plan().orders().stream().map(Order::slot).toList());
@@ -118,7 +107,6 @@ final class Improving implements Runnable {
   /** The least that a set may come to when each of its orders is placed and freezers are one. */
   private double relaxed(Collection<Slot> slots) {
     Program program = Rules.program(pool.withSlots(slots.stream().sorted().toList()));
-    new CoverRows(program).add();
     List<Model.Row> placed = new ArrayList<>();
     program
         .decisions()
@@ -139,13 +127,22 @@ final class Improving implements Runnable {
         result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY));
   }
 
+  /** Solves the program of a part, from a plan of it or from where a dive ends. */
   private Attempt.Result search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
     Linear objective = weights.objective(attempt.program().model());
+    Scip.Budget budget = budget(ROUND_MILLIS);
     double[] hint =
         before
-            .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
-            .orElse(new double[0]);
+            .map(plan -> attempt.pointOf(plan, objective, budget))
+            .orElseGet(() -> attempt.dive(objective, weights.ofAMeal() / 2, budget));
+    if (hint.length > 0 && best.plan().isEmpty()) {
+      attempt.finish(objective, hint, rounds).ifPresent(this::offer);
+    }
+    if (hint.length > 0 && objective.at(hint) > weights.ofAMeal()) {
+      hint = attempt.polish(objective, hint, budget(POLISH_MILLIS));
+      attempt.finish(objective, hint, rounds).ifPresent(this::offer);
+    }
     Attempt.Result result =
         attempt.minimise(
             new Scip.Task(objective, List.of(), true, new double[0], hint, budget(ROUND_MILLIS)));

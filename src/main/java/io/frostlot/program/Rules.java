@@ -42,16 +42,11 @@ final class Rules {
   }
 
   static Program program(World world) {
-    return program(world, 1);
+    return program(world, Grain.DAYS);
   }
 
-  /**
-   * The program of a world.
-   *
-   * @param step days that are taken for one (see {@link Timeline})
-   */
-  static Program program(World world, int step) {
-    return program(world, Formulation.ofStep(step));
+  static Program program(World world, Grain grain) {
+    return program(world, Formulation.of(grain));
   }
 
   static Program program(World world, Formulation formulation) {

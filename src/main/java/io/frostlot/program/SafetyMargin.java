@@ -68,7 +68,7 @@ final class SafetyMargin implements Rule {
 
   @Override
   public void impose(Program program) {
-    if (margin.isZero() || program.decisions().timeline().isCoarse()) {
+    if (margin.isZero() || !program.decisions().timeline().isExact()) {
       return;
     }
     Map<Band, List<Flow>> bands = new LinkedHashMap<>();

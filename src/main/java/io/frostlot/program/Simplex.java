@@ -15,7 +15,15 @@ final class Simplex implements AutoCloseable {
   /** Relative tolerance of the simplex method, taken off so that a bound is safe. */
   private static final double TOLERANCE = 1e-7;
 
-  private static final String INCREMENTAL = "use_preprocessing:false use_dual_simplex:true";
+  private static final String INCREMENTAL =
+      "use_preprocessing:false use_dual_simplex:true max_number_of_iterations:";
+
+  private static final String AFRESH =
+      "use_preprocessing:true use_dual_simplex:false max_number_of_iterations:-1";
+
+  /** A run that needs more iterations has lost its way: it starts afresh. */
+  private static final int MOST_ITERATIONS = 20_000;
+
   private final Model model;
   private final Loaded loaded;
   private final LongSupplier millisLeft;
@@ -41,8 +49,12 @@ final class Simplex implements AutoCloseable {
     this.millisLeft = millisLeft;
     loaded =
         new Loaded("GLOP", model, Scip.Task.of(objective, extra, true, Scip.Budget.ofMillis(0)));
-    if (!loaded.solver().setSolverSpecificParametersAsString(INCREMENTAL)) {
-      throw new IllegalStateException("GLOP does not take " + INCREMENTAL);
+    set(INCREMENTAL + MOST_ITERATIONS);
+  }
+
+  private void set(String parameters) {
+    if (!loaded.solver().setSolverSpecificParametersAsString(parameters)) {
+      throw new IllegalStateException("GLOP does not take " + parameters);
     }
   }
 
@@ -60,6 +72,12 @@ final class Simplex implements AutoCloseable {
     changed.add(column.index());
   }
 
+  /** Bounds beside those that a column has. */
+  void tighten(Var column, double least, double most) {
+    Bounds now = bounds(column);
+    bound(column, Math.max(now.least(), least), Math.min(now.most(), most));
+  }
+
   Bounds bounds(Var column) {
     MPVariable variable = loaded.variables()[column.index()];
     return new Bounds(variable.lb(), variable.ub());
@@ -72,6 +90,13 @@ final class Simplex implements AutoCloseable {
     }
     loaded.solver().setTimeLimit(millis);
     MPSolver.ResultStatus status = loaded.solver().solve();
+    if (!isSettled(status) && millisLeft.getAsLong() > 0) {
+      set(AFRESH);
+      loaded.solver().reset();
+      loaded.solver().setTimeLimit(millisLeft.getAsLong());
+      status = loaded.solver().solve();
+      set(INCREMENTAL + MOST_ITERATIONS);
+    }
     if (status == MPSolver.ResultStatus.INFEASIBLE) {
       return new End(new double[0], Double.POSITIVE_INFINITY);
     }
@@ -80,6 +105,10 @@ final class Simplex implements AutoCloseable {
     }
     double value = loaded.solver().objective().value();
     return new End(loaded.point(), value - TOLERANCE * (1 + Math.abs(value)));
+  }
+
+  private static boolean isSettled(MPSolver.ResultStatus status) {
+    return status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.INFEASIBLE;
   }
 
   @Override

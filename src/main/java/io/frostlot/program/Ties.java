@@ -7,6 +7,7 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
@@ -59,8 +60,11 @@ final class Ties {
       }
     }
     if (least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
-      attempt
-          .propose(weights.objective(program.model()), chosen.plan().packs(), budget())
+      Linear objective = weights.objective(program.model());
+      double[] point = attempt.pointOf(chosen, objective, budget());
+      Optional.of(point)
+          .filter(found -> found.length > 0)
+          .flatMap(found -> attempt.finish(objective, found, OptionalInt.empty()))
           .filter(plan -> plan.standing().equals(chosen.standing()))
           .ifPresent(plan -> chosen = plan);
     }

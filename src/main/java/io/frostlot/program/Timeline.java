@@ -34,17 +34,16 @@ final class Timeline {
   private final int[] checkDays;
   private final int first;
   private final int last;
-  private final int step;
+  private final Grain grain;
 
   /**
    * The timeline of a world.
    *
-   * @param step days that are taken for one, 1 for the world as it is; more is a relaxation (see
-   *     {@link Weeks})
+   * @param grain how finely time is looked at
    */
-  Timeline(World world, int step) {
+  Timeline(World world, Grain grain) {
     this.world = world;
-    this.step = step;
+    this.grain = grain;
     first = day(world.scenario().planning().from());
     last = at(date(lastDay(world)));
     checkDays = findCheckDays();
@@ -70,12 +69,12 @@ final class Timeline {
 
   /** The number of the day, or of the longer step that holds it; the first day keeps its number. */
   int at(LocalDate date) {
-    return first + Math.floorDiv(day(date) - first, step);
+    return first + Math.floorDiv(day(date) - first, grain.step());
   }
 
   /** Since the epoch, the first of the days that are taken for one. */
   int firstDayOf(int day) {
-    return first + (day - first) * step;
+    return first + (day - first) * grain.step();
   }
 
   /** Planning nights from a day on. */
@@ -87,18 +86,22 @@ final class Timeline {
     return !world.scenario().policy().charges().holding().isZero();
   }
 
-  /** Are days taken together? */
-  boolean isCoarse() {
-    return step > 1;
+  /** Is time looked at as finely as anything can change? */
+  boolean isExact() {
+    return grain.isExact();
   }
 
-  /** Days of cover asked for; none where days are taken together. */
+  boolean takesDaysTogether() {
+    return grain.step() > 1;
+  }
+
+  /** Days of cover asked for; none where time is not looked at finely. */
   int coverDays() {
-    return isCoarse() ? 0 : world.scenario().policy().safety().coverDays();
+    return !isExact() ? 0 : world.scenario().policy().safety().coverDays();
   }
 
   private boolean hasMargin() {
-    return !isCoarse() && !world.scenario().policy().safety().margin().isZero();
+    return isExact() && !world.scenario().policy().safety().margin().isZero();
   }
 
   /** May something be kept that is never eaten? */
@@ -146,21 +149,40 @@ final class Timeline {
       }
     }
     TreeSet<Integer> intervals = new TreeSet<>(List.of(first));
-    for (Period arrival : arrivals) {
-      intervals.add(at(arrival.to()));
-      for (Freezer freezer : world.scenario().larder().freezers()) {
-        intervals.add(at(freezer.useBy(item, arrival.from())) + 1);
-      }
-    }
-    for (StockLot lot : world.scenario().larder().stock()) {
-      if (lot.item().equals(item)) {
-        intervals.add(at(lot.useBy()) + 1);
+    arrivals.forEach(arrival -> intervals.add(at(arrival.to())));
+    for (int end : endsOfLife(item, arrivals)) {
+      int slack = end > at(world.scenario().planning().to()) ? grain.tailSlack() : grain.slack();
+      if (end - intervals.floor(end) > slack) {
+        intervals.add(end);
       }
     }
     addEndsOfSafety(intervals, arrivals);
     TreeSet<Integer> segments = new TreeSet<>(intervals);
     addSegments(segments, arrivals);
     return new ItemDays(within(intervals), within(segments), last);
+  }
+
+  /** Days on which something has just gone past its use-by. */
+  private NavigableSet<Integer> endsOfLife(Item item, List<Period> arrivals) {
+    TreeSet<Integer> ends = new TreeSet<>();
+    for (Freezer freezer : world.scenario().larder().freezers()) {
+      arrivals.forEach(arrival -> ends.add(at(freezer.useBy(item, arrival.from())) + 1));
+    }
+    for (StockLot lot : world.scenario().larder().stock()) {
+      if (lot.item().equals(item)) {
+        ends.add(at(lot.useBy()) + 1);
+      }
+    }
+    return ends.tailSet(first, false);
+  }
+
+  /** The use-by of pieces of an item, put off to the end of its interval where there is slack. */
+  int lastUsable(Item item, LocalDate useBy) {
+    int day = at(useBy);
+    if (grain.slack() == 0 || day < first || day >= last) {
+      return day;
+    }
+    return of(item).intervalEnd(of(item).interval(day));
   }
 
   /** What is kept for safety only may go once it is asked for no more, or when room is short. */
@@ -179,8 +201,11 @@ final class Timeline {
   }
 
   private void addSegments(NavigableSet<Integer> segments, List<Period> arrivals) {
+    if (grain.slack() > 0) {
+      return;
+    }
     Policy policy = world.scenario().policy();
-    int shift = isCoarse() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
+    int shift = takesDaysTogether() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
     for (int check : checkDays) {
       segments.add(check + shift);
     }

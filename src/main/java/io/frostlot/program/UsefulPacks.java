@@ -29,6 +29,7 @@ import java.util.TreeMap;
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
   private final Map<Eaten, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
+  private final Map<Eaten, Long> reserves = new HashMap<>();
   private final World world;
   private final int lastDay;
   private final int longestLife;
@@ -115,7 +116,7 @@ final class UsefulPacks {
         byDay.subMap(from, true, Math.max(from, to), true).values().stream()
             .mapToLong(n -> n)
             .sum();
-    return eatable == 0 ? 0 : eatable + reserve(byDay);
+    return eatable == 0 ? 0 : eatable + reserves.computeIfAbsent(eaten, e -> reserve(byDay));
   }
 
   /**

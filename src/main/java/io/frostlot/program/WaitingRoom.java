@@ -48,7 +48,7 @@ final class WaitingRoom implements Rule {
   @Override
   public void impose(Program program) {
     Timeline timeline = program.decisions().timeline();
-    if (isNever() || timeline.isCoarse()) {
+    if (isNever() || !timeline.isExact()) {
       return;
     }
     List<Flow> flows = program.decisions().flows();

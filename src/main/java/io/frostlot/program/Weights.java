@@ -29,6 +29,11 @@ record Weights(double scale) {
     return new Weights(scale);
   }
 
+  /** What an unmet meal weighs that is no must. */
+  double ofAMeal() {
+    return of(Level.UNMET_OTHER);
+  }
+
   private double of(Level level) {
     return switch (level) {
       case UNMET_MUST -> 100 * scale;

@@ -25,16 +25,16 @@ final class LevelByLevel {
   }
 
   /** The program of a world with only some of its rules. */
-  static Program program(World world, int step, Predicate<Rule> kept) {
+  static Program program(World world, Grain grain, Predicate<Rule> kept) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, Formulation.ofStep(step)));
+    Program program = new Program(model, new Decisions(world, model, Formulation.of(grain)));
     Rules.of(world).stream().filter(kept).forEach(rule -> rule.impose(program));
     return program;
   }
 
   /** Does the program come to what is expected, with only some of its rules? */
   static boolean comesTo(Optional<Standing> expected, World world, Predicate<Rule> kept) {
-    return comesTo(expected, new LevelByLevel(world, program(world, 1, kept), kept));
+    return comesTo(expected, new LevelByLevel(world, program(world, Grain.DAYS, kept), kept));
   }
 
   /** Does a program with all rules come to what is expected? */
@@ -55,8 +55,8 @@ final class LevelByLevel {
    *
    * @param step days that are taken for one
    */
-  static boolean allows(Standing standing, World world, int step) {
-    Program program = program(world, step, rule -> true);
+  static boolean allows(Standing standing, World world, Grain grain) {
+    Program program = program(world, grain, rule -> true);
     List<Model.Row> held = new ArrayList<>();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.MONEY)) {
       Linear amount = program.model().objective(level);

@@ -13,40 +13,44 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A relaxation of the world by weeks, for a bound on a large room: the days of one week, of two or
- * of four, are taken for one day, the deliveries of a shop in that time for one delivery.
+ * A relaxation of the world, for a bound on a large room: deliveries come on their days, but a
+ * use-by is put off to the next of them; where that is still a large program, the days of one week,
+ * of two or of four are taken for one, the deliveries of a shop in that time for one delivery.
  *
  * <p>Each of these only allows more: a delivery may serve every meal of its week, a piece lasts to
- * the end of its last week, freezers are checked after the meals of a week (whatever fitted on each
- * delivery day fits then), cover is not asked for, and holding is charged for the nights that are certain; a shop
- * without limits and promotions that is visited once a week costs no more than one visited on
- * several days. The freezers that are in use are taken for one that has their room and the longest
- * of their lives. So the least money of the relaxation is a bound for the world.
+ * the end of its last week, freezers are checked after the meals until the next delivery or of a
+ * week (whatever fitted on each delivery day fits then), cover is not asked for, and holding is
+ * charged for the nights that are certain; a shop without limits and promotions that is visited
+ * once a week costs no more than one visited on several days. The freezers that are in use are
+ * taken for one that has their room and the longest of their lives. So the least money of the
+ * relaxation is a bound for the world.
  */
-final class Weeks {
-  private static final int[] STEPS = {7, 14, 28};
+final class Coarse {
+  private static final List<Grain> GRAINS =
+      List.of(Grain.DELIVERIES, Grain.ofStep(7), Grain.ofStep(14), Grain.ofStep(28));
+
   private static final int MOST_COLUMNS = 11_000;
   private final Program program;
 
   private record Visit(String supplier, int week) {}
 
-  /** By weeks, or by longer steps where that would be too large a program to solve often. */
-  Weeks(World world) {
+  /** As fine as may be without being too large a program to solve often. */
+  Coarse(World world) {
     World pooled = Pool.of(world);
-    Program found = of(pooled, STEPS[0]);
-    for (int i = 1; i < STEPS.length && isLarge(found); i++) {
-      found = of(pooled, STEPS[i]);
-    }
-    program = found;
+    program =
+        GRAINS.stream()
+            .map(grain -> of(pooled, grain))
+            .filter(coarse -> coarse.model().columns().size() <= MOST_COLUMNS)
+            .findFirst()
+            .orElseGet(() -> of(pooled, GRAINS.get(GRAINS.size() - 1)));
     new CoverRows(program).add();
   }
 
-  private static boolean isLarge(Program program) {
-    return program.model().columns().size() > MOST_COLUMNS;
-  }
-
-  private static Program of(World world, int days) {
-    Timeline timeline = new Timeline(world, days);
+  private static Program of(World world, Grain grain) {
+    if (grain.step() == 1) {
+      return Rules.program(world, grain);
+    }
+    Timeline timeline = new Timeline(world, grain);
     Set<Visit> visits = new HashSet<>();
     List<Slot> slots = new ArrayList<>();
     for (Slot slot : world.slots()) {
@@ -55,7 +59,7 @@ final class Weeks {
         slots.add(slot);
       }
     }
-    return Rules.program(world.withSlots(slots).withPledges(kept(world)), days);
+    return Rules.program(world.withSlots(slots).withPledges(kept(world)), grain);
   }
 
   /** A visit that stands for others may lie outside the dates of a pledge: it is left out then. */
