@@ -192,7 +192,8 @@ final class Attempt {
     return pointOf(judged.plan().packs(), objective, budget);
   }
 
-  private double[] pointOf(
+  /** The same of packs; each at most what the program allows. */
+  double[] pointOf(
       Map<Slot, Map<Pack, Integer>> packs, Linear objective, Scip.Budget budget) {
     double[] held = held(packs);
     return Scip.minimise(

@@ -12,6 +12,7 @@ import io.frostlot.supply.Slot;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -31,8 +32,9 @@ class TiesTest {
         world.supplier(slot.supplier()).sheet().packs().stream()
             .collect(Collectors.toMap(pack -> pack, pack -> counts.get(pack.pieces())));
     Linear objective = Weights.of(world).objective(attempt.program().model());
-    Scip.Budget budget = Scip.Budget.ofMillis(MILLIS);
-    return attempt.propose(objective, Map.of(slot, packs), budget).orElseThrow();
+    double[] point =
+        attempt.pointOf(Map.of(slot, packs), objective, Scip.Budget.ofMillis(MILLIS));
+    return attempt.finish(objective, point, OptionalInt.empty()).orElseThrow();
   }
 
   /** 4 x 6 + 20 = 44 = 6 + 2 x 9 + 20. */
