@@ -193,8 +193,7 @@ final class Attempt {
   }
 
   /** The same of packs; each at most what the program allows. */
-  double[] pointOf(
-      Map<Slot, Map<Pack, Integer>> packs, Linear objective, Scip.Budget budget) {
+  double[] pointOf(Map<Slot, Map<Pack, Integer>> packs, Linear objective, Scip.Budget budget) {
     double[] held = held(packs);
     return Scip.minimise(
             program.model(), new Scip.Task(objective, List.of(), true, held, new double[0], budget))

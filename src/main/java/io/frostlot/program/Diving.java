@@ -8,9 +8,9 @@ import java.util.function.LongSupplier;
 
 /**
  * Rounds the linear relaxation of a program, with every order placed where that can be, to whole
- * packs: of what is not whole yet, orders before promotions before packs, the nearest to whole are held there, or above where
- * that would cost a meal, the relaxation is solved again from where it stands, and so on. A plan of
- * some worth in a few dozen short linear programs.
+ * packs: of what is not whole yet, orders before promotions before packs, the nearest to whole are
+ * held there, or above where that would cost a meal, the relaxation is solved again from where it
+ * stands, and so on. A plan of some worth in a few dozen short linear programs.
  */
 final class Diving {
   private static final double WHOLE = 1e-6;
@@ -42,11 +42,7 @@ final class Diving {
   /** A point whose orders, promotions and packs are whole; empty where none was found. */
   Optional<double[]> dive() {
     try (Simplex simplex = new Simplex(program.model(), objective, List.of(), millisLeft)) {
-      program
-          .decisions()
-          .orders()
-          .values()
-          .forEach(order -> simplex.bound(order.open(), 1, 1));
+      program.decisions().orders().values().forEach(order -> simplex.bound(order.open(), 1, 1));
       Simplex.End end = simplex.solve();
       if (end.isImpossible()) {
         simplex.reset();

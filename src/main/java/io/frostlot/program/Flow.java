@@ -37,8 +37,7 @@ final class Flow {
    * @param useBy last usable day
    * @param origin where they come from
    */
-  record Part(
-      int arrives, int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
+  record Part(int arrives, int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
     /** There before the first day, so never a delivery. */
     boolean inHand() {
       return origin instanceof Lot.InHand;

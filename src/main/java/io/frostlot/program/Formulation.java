@@ -8,7 +8,8 @@ import java.util.Set;
 import java.util.function.ToIntBiFunction;
 
 /**
- * How the program of a world is written down; what it means is the same but for a coarser grain of time.
+ * How the program of a world is written down; what it means is the same but for a coarser grain of
+ * time.
  *
  * @param grain how finely time is looked at
  * @param merged are meals that the program cannot tell apart one class?

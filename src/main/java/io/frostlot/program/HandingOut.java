@@ -81,7 +81,9 @@ final class HandingOut {
     servings.add(new Serving(demand, choice, meals, day(demand, choice)));
   }
 
-  /** The least late day of the meal within the choice's segment, the first where nights are charged. */
+  /**
+   * The least late day of the meal within the choice's segment, the first where nights are charged.
+   */
   private LocalDate day(Demand demand, DemandClass.Choice choice) {
     ItemDays days = timeline.of(choice.option().item());
     Meal.Days window = demand.meal().days();

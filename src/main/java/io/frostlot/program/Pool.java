@@ -54,7 +54,9 @@ final class Pool {
         new Scenario.Larder(
             freezers,
             larder.stock().stream()
-                .map(lot -> pooled.containsKey(lot.freezer()) ? lot.in(pooled.get(lot.freezer())) : lot)
+                .map(
+                    lot ->
+                        pooled.containsKey(lot.freezer()) ? lot.in(pooled.get(lot.freezer())) : lot)
                 .toList(),
             larder.placed());
     return world.withScenario(world.scenario().withLarder(one)).alone();

@@ -205,7 +205,8 @@ final class Timeline {
       return;
     }
     Policy policy = world.scenario().policy();
-    int shift = takesDaysTogether() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
+    int shift =
+        takesDaysTogether() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
     for (int check : checkDays) {
       segments.add(check + shift);
     }

@@ -59,7 +59,8 @@ class FormulationsTest {
     Optional<Standing> expected = expected(world);
     for (boolean tight : List.of(true, false)) {
       for (boolean rows : List.of(true, false)) {
-        Program program = Rules.program(world, new Formulation(Grain.DAYS, true, tight, java.util.Set.of()));
+        Program program =
+            Rules.program(world, new Formulation(Grain.DAYS, true, tight, java.util.Set.of()));
         if (rows) {
           new CoverRows(program).add();
         }

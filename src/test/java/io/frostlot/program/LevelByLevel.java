@@ -53,7 +53,7 @@ final class LevelByLevel {
    * May the program of longer steps be as good as a standing, as a relaxation must? Cover is not
    * asked for there.
    *
-   * @param step days that are taken for one
+   * @param grain how finely time is looked at
    */
   static boolean allows(Standing standing, World world, Grain grain) {
     Program program = program(world, grain, rule -> true);

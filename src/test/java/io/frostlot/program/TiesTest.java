@@ -32,8 +32,7 @@ class TiesTest {
         world.supplier(slot.supplier()).sheet().packs().stream()
             .collect(Collectors.toMap(pack -> pack, pack -> counts.get(pack.pieces())));
     Linear objective = Weights.of(world).objective(attempt.program().model());
-    double[] point =
-        attempt.pointOf(Map.of(slot, packs), objective, Scip.Budget.ofMillis(MILLIS));
+    double[] point = attempt.pointOf(Map.of(slot, packs), objective, Scip.Budget.ofMillis(MILLIS));
     return attempt.finish(objective, point, OptionalInt.empty()).orElseThrow();
   }
 
