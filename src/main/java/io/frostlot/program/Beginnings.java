@@ -3,15 +3,19 @@ package io.frostlot.program;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** Parts of a world's deliveries to make a first plan from. */
 final class Beginnings {
   private static final int MAIN_DELIVERIES = 5;
   private static final int FEW_SLOTS = 14;
+  private static final double HALF = 0.5;
+  private static final List<Double> FACTORS = List.of(1.0, 1.5, 2.0, 3.0);
   private final List<Slot> slots;
   private final Map<String, List<Slot>> bySupplier = new LinkedHashMap<>();
 
@@ -40,5 +44,37 @@ final class Beginnings {
       parts.add(List.copyOf(part));
     }
     return parts;
+  }
+
+  /**
+   * Sets of about as many deliveries of each supplier as the relaxation has orders in all, or some
+   * more, spread over time as it spreads them.
+   */
+  List<List<Slot>> spread(Program coarse, Weights weights, Scip.Budget budget) {
+    Model model = coarse.model();
+    Optional<Relaxation.End> end =
+        Relaxation.minimise(
+            model, weights.objective(model), List.of(), budget.milliseconds());
+    return end.map(Relaxation.End::point).stream()
+        .flatMap(point -> FACTORS.stream().map(factor -> spread(coarse, point, factor)))
+        .toList();
+  }
+
+  private static List<Slot> spread(Program coarse, double[] point, double factor) {
+    List<Slot> part = new ArrayList<>();
+    Map<String, Double> owed = new HashMap<>();
+    coarse
+        .decisions()
+        .orders()
+        .forEach(
+            (slot, order) -> {
+              double orders = factor * point[order.open().index()];
+              double sum = owed.merge(slot.supplier(), orders, Double::sum);
+              if (sum >= HALF) {
+                part.add(slot);
+                owed.merge(slot.supplier(), -1.0, Double::sum);
+              }
+            });
+    return part;
   }
 }

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.LongSupplier;
@@ -68,14 +69,25 @@ final class Improving implements Runnable {
       }
       sets.nextToSolve(value()).ifPresent(this::solve);
     }
+    beginnings
+        .spread(new Coarse(world).program(), weights, budget(ROUND_MILLIS))
+        .forEach(sets::look);
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn(); round++) {
       int looks = 0;
       while (goesOn() && sets.expand(NEIGHBOURS) && looks < MOST_LOOKS) {
         looks++;
       }
-      sets.nextToSolve(value()).ifPresent(this::solve);
+      supplemented().or(() -> sets.nextToSolve(value())).ifPresent(this::solve);
     }
+  }
+
+  /** The best plan's deliveries and one more for a meal that it leaves unmet. */
+  private Optional<SortedSet<Slot>> supplemented() {
+    List<Set<Slot>> more =
+        best.plan().map(plan -> new Supplements(world).of(plan)).orElse(List.of());
+    more.forEach(sets::look);
+    return sets.nextToSolve(more);
   }
 
   private boolean goesOn() {
@@ -139,9 +151,11 @@ final class Improving implements Runnable {
     if (hint.length > 0 && best.plan().isEmpty()) {
       attempt.finish(objective, hint, rounds).ifPresent(this::offer);
     }
-    if (hint.length > 0 && objective.at(hint) > weights.ofAMeal()) {
-      hint = attempt.polish(objective, hint, budget(POLISH_MILLIS));
-      attempt.finish(objective, hint, rounds).ifPresent(this::offer);
+    if (before.isEmpty() && hint.length > 0 && objective.at(hint) > weights.ofAMeal()) {
+      double[] polished = attempt.polish(objective, hint, budget(POLISH_MILLIS));
+      Optional<Answer.Judged> plan = attempt.finish(objective, polished, rounds);
+      plan.ifPresent(this::offer);
+      return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
     }
     Attempt.Result result =
         attempt.minimise(

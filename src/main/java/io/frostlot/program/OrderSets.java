@@ -79,6 +79,15 @@ final class OrderSets {
         .map(set -> set.slots);
   }
 
+  /** The one of some sets that promises most among those not solved yet. */
+  Optional<SortedSet<Slot>> nextToSolve(Collection<Set<Slot>> some) {
+    return some.stream()
+        .map(slots -> seen.get(Set.copyOf(slots)))
+        .filter(set -> set != null && !set.isSolved())
+        .min(byValue(set -> set.relaxed))
+        .map(set -> set.slots);
+  }
+
   /** Remembers what the program of a set came to. */
   void solved(Collection<Slot> slots, double value) {
     look(slots);

@@ -24,6 +24,7 @@ final class Search {
   private final Watch watch;
   private final Best best;
   private final long start = System.nanoTime();
+  private volatile boolean over;
   private long told;
   private Optional<Answer.WithPlan> shown = Optional.empty();
 
@@ -66,13 +67,14 @@ final class Search {
     }
     tell();
     while (!watch.stop()) {
-      boolean over = over(tasks);
+      boolean ended = haveEnded(tasks);
       tell();
-      if (over) {
+      if (ended) {
         break;
       }
       pause();
     }
+    over = true;
     return shown;
   }
 
@@ -80,16 +82,16 @@ final class Search {
     return best.isImpossible();
   }
 
-  private boolean over(List<FutureTask<Boolean>> tasks) {
-    boolean over =
+  private boolean haveEnded(List<FutureTask<Boolean>> tasks) {
+    boolean ended =
         tasks.stream().allMatch(FutureTask::isDone)
             || best.isSettled()
             || best.isImpossible()
             || millisLeft() <= 0;
-    if (over) {
+    if (ended) {
       tasks.stream().filter(FutureTask::isDone).forEach(this::complain);
     }
-    return over;
+    return ended;
   }
 
   /** A search that ends by a fault loses neither the plan in hand nor what the other one finds. */
@@ -130,7 +132,10 @@ final class Search {
     }
   }
 
+  /** Nothing once the search is over, so that threads left behind end after their slice. */
   private long millisLeft() {
-    return limits.millis() - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+    return over
+        ? 0
+        : limits.millis() - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
   }
 }

@@ -1,0 +1,65 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Replay;
+import io.frostlot.plan.World;
+import io.frostlot.supply.Slot;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * What a relaxation does not see: a plan leaves a meal unmet that pieces cut in two would have
+ * served. Its deliveries with one more, the last of some supplier that comes in time for the meal.
+ */
+final class Supplements {
+  private static final int MEALS = 3;
+  private final World world;
+
+  Supplements(World world) {
+    this.world = world;
+  }
+
+  /** Sets of deliveries beside those of a plan; none where it meets all meals. */
+  List<Set<Slot>> of(Answer.Judged plan) {
+    Set<Slot> own =
+        plan.plan().orders().stream()
+            .map(Order::slot)
+            .collect(Collectors.toCollection(TreeSet::new));
+    List<Set<Slot>> sets = new ArrayList<>();
+    Replay.of(world, plan.plan()).unmet().stream()
+        .limit(MEALS)
+        .forEach(unmet -> sets.addAll(beside(own, unmet.demand())));
+    return sets;
+  }
+
+  private List<Set<Slot>> beside(Set<Slot> own, Demand demand) {
+    Set<String> items =
+        demand.options().stream().map(option -> option.item().id()).collect(Collectors.toSet());
+    return world.scenario().suppliers().stream()
+        .filter(
+            supplier ->
+                supplier.sheet().packs().stream()
+                    .anyMatch(pack -> items.contains(pack.item().id())))
+        .flatMap(
+            supplier ->
+                world.slots().stream()
+                    .filter(slot -> slot.supplier().equals(supplier.id()))
+                    .filter(slot -> !slot.arrivesLatest().isAfter(demand.meal().days().latest()))
+                    .filter(slot -> !own.contains(slot))
+                    .max(Comparator.comparing(Slot::arrivesLatest))
+                    .stream())
+        .map(
+            slot -> {
+              Set<Slot> more = new TreeSet<>(own);
+              more.add(slot);
+              return more;
+            })
+        .toList();
+  }
+}
