@@ -53,8 +53,7 @@ final class Beginnings {
   List<List<Slot>> spread(Program coarse, Weights weights, Scip.Budget budget) {
     Model model = coarse.model();
     Optional<Relaxation.End> end =
-        Relaxation.minimise(
-            model, weights.objective(model), List.of(), budget.milliseconds());
+        Relaxation.minimise(model, weights.objective(model), List.of(), budget.milliseconds());
     return end.map(Relaxation.End::point).stream()
         .flatMap(point -> FACTORS.stream().map(factor -> spread(coarse, point, factor)))
         .toList();

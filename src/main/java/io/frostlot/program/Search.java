@@ -134,8 +134,6 @@ final class Search {
 
   /** Nothing once the search is over, so that threads left behind end after their slice. */
   private long millisLeft() {
-    return over
-        ? 0
-        : limits.millis() - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+    return over ? 0 : limits.millis() - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
   }
 }
