@@ -1,6 +1,7 @@
 package io.frostlot.cli;
 
 import io.frostlot.app.ShareBox;
+import io.frostlot.files.InvoiceJson;
 import io.frostlot.files.Problem;
 import io.frostlot.files.ShareJson;
 import io.frostlot.files.ShareTable;
@@ -11,6 +12,7 @@ import io.frostlot.program.Limits;
 import io.frostlot.report.SharePage;
 import io.frostlot.report.ShareReport;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -44,6 +46,12 @@ final class ShareCommand implements Callable<Integer> {
       paramLabel = "FILE.html",
       description = "Also write a page to print, each member's sheet on paper of its own.")
   private Path page = Usual.NOT_GIVEN;
+
+  @Option(
+      names = "--invoices",
+      paramLabel = "DIR",
+      description = "Also write what each joint order's invoice should say, for settle.")
+  private Path invoices = Usual.NOT_GIVEN;
 
   @Option(
       names = "--ways",
@@ -128,12 +136,21 @@ final class ShareCommand implements Callable<Integer> {
               case CSV -> ShareTable.of(shared);
             });
     desk.terminal().out().flush();
-    Optional<Problem> problem =
-        page.equals(Usual.NOT_GIVEN)
-            ? Optional.empty()
-            : new WholeFile(page).write(SharePage.of(shared, warnings));
-    problem.ifPresent(it -> desk.terminal().err().println(it));
-    return problem.isPresent() ? ExitCode.INPUT_PROBLEMS : ExitCode.PLAN;
+    List<Problem> problems = new ArrayList<>();
+    Usual.given(page)
+        .forEach(
+            file ->
+                new WholeFile(file).write(SharePage.of(shared, warnings)).ifPresent(problems::add));
+    for (Path folderOfInvoices : Usual.given(invoices)) {
+      InvoiceJson.all(shared)
+          .forEach(
+              (name, text) ->
+                  new WholeFile(folderOfInvoices.resolve(name))
+                      .write(text)
+                      .ifPresent(problems::add));
+    }
+    problems.forEach(it -> desk.terminal().err().println(it));
+    return problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS;
   }
 
   private Limits limits(String option, double most) {

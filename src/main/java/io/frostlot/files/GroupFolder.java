@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Reads a group folder: {@code group.json} and the members' scenario folders in it. Whatever the
@@ -69,9 +70,26 @@ public final class GroupFolder {
     Json.Obj sharing = json.object("sharing");
     Group.Terms terms =
         new Group.Terms(
-            sharing.text("way"), sharing.percent("basePercent"), sharing.money("hostCredit"));
+            sharing.text("way"),
+            sharing.percent("basePercent"),
+            sharing.money("hostCredit"),
+            afterwards(sharing));
     return new GroupReading.Accepted(
         new Group(json.text("name"), keepers, agreement, terms), warnings);
+  }
+
+  private static Group.Afterwards afterwards(Json.Obj sharing) {
+    String dropOut = sharing.text("dropOut");
+    String loss = sharing.text("lostPieces");
+    return new Group.Afterwards(
+        Stream.of(Group.DropOut.values())
+            .filter(it -> it.id().equals(dropOut))
+            .findFirst()
+            .orElseThrow(),
+        Stream.of(Group.Loss.values())
+            .filter(it -> it.id().equals(loss))
+            .findFirst()
+            .orElseThrow());
   }
 
   private void readScenario(Json.Obj member) {

@@ -81,6 +81,30 @@ class ShareCommandTest {
     assertThat(share("--page", folder.toString()).exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
   }
 
+  /** What is expected settles to what was shared: 5 + 10 each. */
+  @Test
+  void invoices_to_correct_are_written_and_can_be_settled() throws IOException {
+    assertThat(share("--invoices", folder.toString()).exitCode()).isZero();
+
+    Path invoice = folder.resolve("north-2031-01-05.json");
+    CommandRun run =
+        CommandRun.of(
+            Engine::solve,
+            false,
+            "settle",
+            folder.toString(),
+            invoice.toString(),
+            "--format",
+            "csv",
+            "--profiles",
+            folder.resolve("supplier-profiles").toString());
+    assertThat(run.out())
+        .as(run.err())
+        .contains("ann,5,5.00,0.00,10.00,0.00,15.00", "bo,5,5.00,0.00,10.00,0.00,15.00");
+    assertThat(share("--invoices", folder.resolve("none").toString()).exitCode())
+        .isEqualTo(ExitCode.INPUT_PROBLEMS);
+  }
+
   @Test
   void all_problems_are_told_at_once() throws IOException {
     new GroupSamples(folder)

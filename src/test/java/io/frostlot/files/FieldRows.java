@@ -18,6 +18,7 @@ final class FieldRows {
     rows.addAll(jsonRows("profile"));
     rows.addAll(tableRows("prices"));
     rows.addAll(jsonRows("group"));
+    rows.addAll(jsonRows("invoice"));
     return rows;
   }
 

@@ -118,7 +118,9 @@ class SchemasTest {
         "compare",
         "explain",
         "group",
-        "share"
+        "share",
+        "invoice",
+        "settlement"
       })
   void every_json_schema_is_one_by_its_standard_and_uses_only_known_keywords(String name) {
     JsonNode schema = resource("schema/" + name + ".schema.json");
@@ -168,7 +170,8 @@ class SchemasTest {
         "placed",
         "prices",
         "order-sheet",
-        "share-sheet"
+        "share-sheet",
+        "settlement"
       })
   void every_table_schema_keeps_the_rules_of_its_standard(String name) {
     JsonNode schema = resource("schema/" + name + ".table-schema.json");

@@ -1,0 +1,62 @@
+package io.frostlot.cli;
+
+import io.frostlot.app.SettleBox;
+import io.frostlot.files.SettlementFiles;
+import io.frostlot.plan.Settlement;
+import io.frostlot.program.Glop;
+import io.frostlot.report.SettlementReport;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code settle FOLDER INVOICE.json}: who pays what of a joint order that was placed. */
+@Command(
+    name = "settle",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Divides the invoice of a joint order that was placed, to the cent.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {"0:it is settled", "1:a fault of the program", "2:input problems"})
+final class SettleCommand implements Callable<Integer> {
+  private final Desk desk;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "FOLDER",
+      description = "The group folder, which holds group.json.")
+  private Path folder = Usual.NOT_GIVEN;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "INVOICE.json",
+      description = "The invoice, such as share --invoices writes it, corrected.")
+  private Path invoice = Usual.NOT_GIVEN;
+
+  @Mixin private Usual usual = new Usual();
+
+  SettleCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    SettleBox.Outcome outcome = new SettleBox(new Glop()).settle(folder, invoice, usual.profiles());
+    if (outcome instanceof SettleBox.Refused refused) {
+      refused.problems().forEach(problem -> desk.terminal().err().println(problem));
+      desk.terminal().err().println("Nothing was settled.");
+      return ExitCode.INPUT_PROBLEMS;
+    }
+    Settlement settlement = ((SettleBox.Done) outcome).settlement();
+    desk.terminal()
+        .out()
+        .print(
+            switch (usual.format()) {
+              case TEXT -> new SettlementReport(settlement).text(desk.terminal().columns());
+              case JSON -> SettlementFiles.json(settlement);
+              case CSV -> SettlementFiles.csv(settlement);
+            });
+    return desk.terminal().out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+  }
+}

@@ -1,0 +1,140 @@
+package io.frostlot.files;
+
+import io.frostlot.plan.Group;
+import io.frostlot.plan.Invoice;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Supplier;
+import io.frostlot.units.Money;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the invoice of a joint order of a group; described by {@code invoice.schema.json}. */
+public final class InvoiceFile {
+  private final Group group;
+  private final Problems problems = new Problems();
+  private final Map<String, Pack> packs = new LinkedHashMap<>();
+  private final Map<String, Invoice.Line> lines = new LinkedHashMap<>();
+
+  private InvoiceFile(Group group) {
+    this.group = group;
+  }
+
+  /** Whatever the bytes, an invoice or a list of problems. */
+  public static InvoiceReading read(Group group, Path path) {
+    return new InvoiceFile(group).read(path);
+  }
+
+  private InvoiceReading read(Path path) {
+    String name = String.valueOf(path.getFileName());
+    Optional<Json.Obj> json =
+        TextFile.read(path, name, problems)
+            .flatMap(text -> JsonText.parse(text, name, problems))
+            .flatMap(it -> JsonSchema.named("schema/invoice.schema.json").check(it, problems))
+            .map(JsonSchema.Checked::document);
+    if (json.isEmpty() || !problems.isEmpty()) {
+      return new InvoiceReading.Refused(problems.all());
+    }
+    Invoice invoice = invoice(json.get());
+    return problems.isEmpty()
+        ? new InvoiceReading.Accepted(invoice)
+        : new InvoiceReading.Refused(problems.all());
+  }
+
+  /** Incomplete where problems were added. */
+  private Invoice invoice(Json.Obj json) {
+    member(json.get("host"));
+    Json id = json.get("supplier");
+    List<Supplier> sellers =
+        group.keepers().stream()
+            .flatMap(keeper -> keeper.scenario().suppliers().stream())
+            .filter(supplier -> supplier.id().equals(json.text("supplier")))
+            .toList();
+    if (sellers.isEmpty()) {
+      refuse(id, "a supplier of a member's scenario");
+    }
+    sellers.forEach(it -> it.sheet().packs().forEach(pack -> packs.putIfAbsent(pack.id(), pack)));
+    Money sum = Money.ZERO;
+    for (Json.Obj line : json.objects("lines")) {
+      sum = sum.plus(sellers.isEmpty() ? Money.ZERO : line(line));
+    }
+    for (Json.Obj charge : json.objects("charges")) {
+      sum = sum.plus(charge.money("amount"));
+    }
+    total(json, sum);
+    Invoice.Head head =
+        new Invoice.Head(
+            json.text("supplier"), json.date("ordered"), json.text("host"), json.money("total"));
+    InvoiceParts parts = new InvoiceParts(group.names(), lines, problems);
+    List<Invoice.Portion> portions = sellers.isEmpty() ? List.of() : parts.portions(json);
+    List<Invoice.Mishap> mishaps = problems.isEmpty() ? parts.mishaps(json, portions) : List.of();
+    return new Invoice(head, List.copyOf(lines.values()), portions, mishaps, agreed(json));
+  }
+
+  /** What the invoice asks for a row. */
+  private Money line(Json.Obj json) {
+    String id = PlanFile.packId(json);
+    Optional<Pack> pack = Optional.ofNullable(packs.get(id));
+    if (pack.isEmpty()) {
+      String hint = Nearest.hint(id, packs.keySet());
+      Where where = json.get("item").where();
+      problems.add(
+          new Problem(where, Problem.quote(id), "a pack on the supplier's price sheet", hint));
+      return Money.ZERO;
+    }
+    Money price = json.has("packPrice") ? json.money("packPrice") : pack.get().price();
+    int count = json.integer("packs");
+    if (lines.put(id, new Invoice.Line(pack.get(), count, price)) != null) {
+      refuse(json.get("item"), "each pack of an item once");
+    }
+    return json.has("amount") ? json.money("amount") : price.times(count);
+  }
+
+  private void total(Json.Obj json, Money sum) {
+    int decimals = Math.max(0, group.first().currency().getDefaultFractionDigits());
+    Money total = json.money("total");
+    if (!total.rounded(decimals).equals(total)) {
+      refuse(json.get("total"), "an amount of whole minor units");
+    } else if (problems.isEmpty() && !sum.equals(total)) {
+      Json typed = json.get("total");
+      problems.add(
+          new Problem(
+              typed.where(),
+              typed.shown(),
+              sum.toText(decimals) + ", the sum of rows and charges",
+              "A row that a break or a sale makes cheaper has its own amount."));
+    }
+  }
+
+  private Map<String, Money> agreed(Json.Obj json) {
+    Map<String, Money> agreed = new HashMap<>();
+    for (Json.Obj share : json.objects("agreed")) {
+      member(share.get("member"));
+      if (agreed.put(share.text("member"), share.money("shared")) != null) {
+        refuse(share.get("member"), "each member once");
+      }
+    }
+    if (agreed.isEmpty() && group.terms().needsPlan()) {
+      problems.add(
+          new Problem(
+              json.where(),
+              "no agreed shares",
+              "agreed, with the way " + group.terms().way(),
+              "share --invoices writes them."));
+    }
+    return agreed;
+  }
+
+  private void member(Json name) {
+    if (!group.names().contains(((Json.Text) name).value())) {
+      refuse(name, "one of the members " + String.join(", ", group.names()));
+    }
+  }
+
+  private void refuse(Json value, String expected) {
+    problems.add(new Problem(value.where(), value.shown(), expected, ""));
+  }
+}

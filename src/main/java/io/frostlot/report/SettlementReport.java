@@ -1,0 +1,137 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Group;
+import io.frostlot.plan.Invoice;
+import io.frostlot.plan.Payment;
+import io.frostlot.plan.Settlement;
+import io.frostlot.units.Money;
+
+/** A letter about one settled invoice: the new sheet, and what differs from the one as ordered. */
+public final class SettlementReport {
+  private final Settlement settlement;
+  private final Wording wording;
+
+  public SettlementReport(Settlement settlement) {
+    this.settlement = settlement;
+    wording = new Wording(settlement.group().first().currency());
+  }
+
+  /** Laid out for so many characters in a line; 72 to 120 are used. */
+  public String text(int width) {
+    Page page = new Page(width);
+    Invoice.Head head = settlement.invoice().head();
+    page.title(
+        "Frostlot: the order of "
+            + Wording.date(head.ordered())
+            + " from "
+            + head.supplier()
+            + ", settled");
+    page.say(
+        settlement.group().name()
+            + "; "
+            + head.host()
+            + " received it; money in "
+            + wording.currency().getCurrencyCode()
+            + ".");
+    page.gap();
+    page.amount("  ", "invoice", wording.bare(head.total()));
+    if (!settlement.now().total().equals(head.total())) {
+      page.amount("  ", "less what is paid back", wording.bare(settlement.now().total()));
+    }
+    happened(page);
+    page.heading("Who pays what");
+    page.table(pays());
+    page.heading("Who owes what");
+    for (Payment payment : settlement.now().payments()) {
+      page.amount("  ", payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
+    }
+    page.say(head.host() + " has paid the supplier, and gets what is paid back.");
+    settlement.now().sheets().forEach(sheet -> sheet(sheet, page));
+    page.heading("When a box comes, and at every meal");
+    Cautions.all(true).forEach(page::point);
+    return page.toString();
+  }
+
+  private void happened(Page page) {
+    if (settlement.invoice().mishaps().isEmpty()) {
+      return;
+    }
+    page.heading("After it was ordered");
+    settlement.invoice().mishaps().forEach(mishap -> page.point(says(mishap)));
+    Group.Afterwards agreed = settlement.group().terms().after();
+    page.say(
+        "Agreed beforehand: who drops out pays "
+            + agreed.dropOut().says()
+            + "; lost pieces are borne by "
+            + agreed.loss().says()
+            + ".");
+  }
+
+  private String says(Invoice.Mishap mishap) {
+    if (mishap instanceof Invoice.DropsOut out) {
+      return out.member() + " drops out.";
+    }
+    if (mishap instanceof Invoice.Takes takes) {
+      return takes.member()
+          + " takes "
+          + some(takes.pieces(), takes.bag())
+          + " from "
+          + takes.from()
+          + ".";
+    }
+    Invoice.Lost lost = (Invoice.Lost) mishap;
+    return some(lost.pieces(), lost.bag())
+        + " did not come or came spoiled; paid back "
+        + wording.money(lost.refund())
+        + ".";
+  }
+
+  private static String some(int pieces, Invoice.Bag bag) {
+    return pieces + " " + bag.pack().item().name() + " of bag " + bag.number();
+  }
+
+  private Table pays() {
+    boolean changed = !settlement.invoice().mishaps().isEmpty();
+    Table table =
+        Table.of("", ">goods", ">losses", ">shared", ">credit", ">pays", ">as ordered", ">more");
+    for (Settlement.Sheet sheet : settlement.now().sheets()) {
+      Settlement.Pays pays = sheet.pays();
+      Money before = settlement.before().sheet(sheet.member()).pays().total();
+      table.row(
+          sheet.member(),
+          wording.bare(pays.goods()),
+          wording.bare(pays.losses()),
+          wording.bare(pays.shared()),
+          wording.bare(pays.credit()),
+          wording.bare(pays.total()),
+          wording.bare(before),
+          changed ? wording.bare(settlement.more(sheet.member())) : "-");
+    }
+    return table;
+  }
+
+  private void sheet(Settlement.Sheet sheet, Page page) {
+    page.heading("Sheet of " + sheet.member());
+    Table table = Table.of("item", ">pieces", "from", ">wanted", ">goods");
+    for (Invoice.Portion portion : sheet.portions()) {
+      table.row(
+          portion.bag().pack().item().name(),
+          String.valueOf(portion.pieces()),
+          "bag " + portion.bag().number() + ", of " + portion.bag().pack().pieces(),
+          String.valueOf(portion.wanted()),
+          wording.bare(
+              settlement
+                  .invoice()
+                  .price(portion.bag().pack(), portion.wanted())
+                  .rounded(Math.max(0, wording.currency().getDefaultFractionDigits()))));
+    }
+    if (table.isEmpty()) {
+      page.say("Nothing of this order.");
+    } else {
+      page.table(table);
+    }
+    page.amount("  ", "pays, " + wording.currency(), wording.bare(sheet.pays().total()));
+    page.gap();
+    page.say("Collected and paid: ______________________________");
+  }
+}

@@ -1,0 +1,167 @@
+package io.frostlot.sharing;
+
+import io.frostlot.plan.Group;
+import io.frostlot.plan.Invoice;
+import io.frostlot.plan.Range;
+import io.frostlot.plan.Settlement;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
+import io.frostlot.units.Money;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Settles one invoice to the minor unit: pieces by the piece, the rest in the group's way among
+ * those who wanted something of it. Where the way looks at subgroups, shares are those agreed, and
+ * what the invoice differs from them is shared equally.
+ */
+public final class Settling {
+  private final Group group;
+  private final Sharing sharing;
+  private final int decimals;
+
+  public Settling(Group group, Sharing sharing) {
+    this.group = group;
+    this.sharing = sharing;
+    decimals = Math.max(0, group.first().currency().getDefaultFractionDigits());
+  }
+
+  public Settlement settle(Invoice invoice) {
+    Settlement.Account before = account(invoice.withoutMishaps(), Map.of());
+    Map<String, Money> kept = new HashMap<>();
+    if (group.terms().after().dropOut() == Group.DropOut.KEEPS_SHARE) {
+      new Aftermath(invoice, group.terms().after())
+          .dropped()
+          .forEach(member -> kept.put(member, before.sheet(member).pays().shared()));
+    }
+    return new Settlement(group, invoice, before, account(invoice, kept));
+  }
+
+  /**
+   * Who gets and pays what.
+   *
+   * @param kept shares of those who dropped out and still pay them
+   */
+  private Settlement.Account account(Invoice invoice, Map<String, Money> kept) {
+    Aftermath after = new Aftermath(invoice, group.terms().after());
+    List<String> others =
+        group.names().stream()
+            .filter(name -> !kept.containsKey(name))
+            .filter(name -> of(after.wanted(), name).anyMatch(p -> p.wanted() > 0))
+            .toList();
+    if (others.isEmpty()) {
+      others = kept.isEmpty() ? List.of(invoice.head().host()) : List.copyOf(kept.keySet());
+    }
+    Map<String, Money> pays = new LinkedHashMap<>();
+    Money rest = after.total();
+    for (String member : group.names()) {
+      if (!others.contains(member) && kept.containsKey(member)) {
+        pays.put(member, own(invoice, after, member).rounded(decimals).plus(kept.get(member)));
+        rest = rest.minus(pays.get(member));
+      }
+    }
+    double[] shares = shares(invoice, after, others, rest);
+    List<Money> settled = Rounding.settle(shares, rest, decimals);
+    for (int i = 0; i < others.size(); i++) {
+      pays.put(others.get(i), settled.get(i));
+    }
+    List<Settlement.Sheet> sheets = sheets(invoice, after, pays);
+    return new Settlement.Account(
+        after.total(), sheets, Payments.fewest(group.names(), owes(sheets, invoice, after)));
+  }
+
+  private double[] shares(Invoice invoice, Aftermath after, List<String> members, Money total) {
+    Game game =
+        Game.of(
+            members,
+            some ->
+                some.size() == members.size() ? Range.exactly(total.toDouble()) : Range.exactly(0));
+    Bill bill = new Bill(game, members.stream().map(m -> burden(invoice, after, m)).toList());
+    Way way =
+        Stream.of(Way.values())
+            .filter(it -> it.id().equals(group.terms().way()))
+            .findFirst()
+            .orElseThrow();
+    if (!group.terms().needsPlan()) {
+      return sharing.of(bill, way);
+    }
+    double agreed = members.stream().mapToDouble(m -> agreed(invoice, m)).sum();
+    double[] shares = bill.ownAndPart(bill.common() - agreed, burden -> 1);
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] += agreed(invoice, members.get(i));
+    }
+    return shares;
+  }
+
+  private static double agreed(Invoice invoice, String member) {
+    return invoice.agreed().getOrDefault(member, Money.ZERO).toDouble();
+  }
+
+  private static Stream<Invoice.Portion> of(List<Invoice.Portion> portions, String member) {
+    return portions.stream().filter(portion -> portion.member().equals(member));
+  }
+
+  private static Money goods(Invoice invoice, List<Invoice.Portion> portions, String member) {
+    return of(portions, member)
+        .map(portion -> invoice.price(portion.bag().pack(), portion.wanted()))
+        .reduce(Money.ZERO, Money::plus);
+  }
+
+  private static Money own(Invoice invoice, Aftermath after, String member) {
+    return goods(invoice, after.portions(), member).plus(after.losses(member));
+  }
+
+  private static Burden burden(Invoice invoice, Aftermath after, String member) {
+    Grams grams = Grams.ZERO;
+    Litres litres = Litres.ZERO;
+    for (Invoice.Portion portion : of(after.wanted(), member).toList()) {
+      int pieces = portion.bag().pack().pieces();
+      var packed = portion.bag().pack().packed();
+      grams = grams.plus(packed.grams().times((double) portion.wanted() / pieces));
+      litres = litres.plus(new Litres(packed.litres().microlitres() * portion.wanted() / pieces));
+    }
+    return new Burden(
+        own(invoice, after, member), goods(invoice, after.wanted(), member), grams, litres);
+  }
+
+  private List<Settlement.Sheet> sheets(Invoice invoice, Aftermath after, Map<String, Money> pays) {
+    List<Settlement.Sheet> sheets = new ArrayList<>();
+    List<String> payers =
+        group.names().stream()
+            .filter(name -> pays.containsKey(name) && !name.equals(invoice.head().host()))
+            .toList();
+    Money credit = payers.isEmpty() ? Money.ZERO : group.terms().hostCredit().rounded(decimals);
+    double[] equal = new double[payers.size()];
+    Arrays.fill(equal, credit.toDouble() / Math.max(1, payers.size()));
+    List<Money> credits = Rounding.settle(equal, credit, decimals);
+    for (String member : group.names()) {
+      Money goods = goods(invoice, after.portions(), member).rounded(decimals);
+      Money losses = after.losses(member).rounded(decimals);
+      Money shared = pays.getOrDefault(member, goods.plus(losses)).minus(goods).minus(losses);
+      Money its = member.equals(invoice.head().host()) ? credit.negated() : Money.ZERO;
+      its = payers.contains(member) ? credits.get(payers.indexOf(member)) : its;
+      sheets.add(
+          new Settlement.Sheet(
+              member,
+              of(after.portions(), member).toList(),
+              new Settlement.Pays(goods, losses, shared, its)));
+    }
+    return sheets;
+  }
+
+  /** The host has paid the invoice, and got back what the supplier paid back. */
+  private static List<Money> owes(List<Settlement.Sheet> sheets, Invoice invoice, Aftermath after) {
+    return sheets.stream()
+        .map(
+            sheet ->
+                sheet.member().equals(invoice.head().host())
+                    ? sheet.pays().total().minus(after.total())
+                    : sheet.pays().total())
+        .toList();
+  }
+}
