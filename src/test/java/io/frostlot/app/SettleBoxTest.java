@@ -169,7 +169,7 @@ class SettleBoxTest {
         "\"member\": \"cy\" -> \"member\": \"cid\" -> found \"cid\", expected one of the members"
       })
   void says_what_is_wrong(String change) throws IOException {
-    String[] parts = change.split(" -> ");
+    String[] parts = change.split(" -> ", -1);
     write(EQUAL, "");
     String text = Files.readString(folder.resolve("invoice.json"));
     assertThat(text).contains(parts[0]);
