@@ -36,6 +36,7 @@ final class Commands implements Runnable {
     commands.addSubcommand(new BenchCommand(desk));
     commands.addSubcommand(new ShareCommand(desk));
     commands.addSubcommand(new SettleCommand(desk));
+    commands.addSubcommand(new LedgerCommand(desk));
     commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     commands.registerConverter(Format.class, Format::typed);

@@ -1,5 +1,6 @@
 package io.frostlot.cli;
 
+import io.frostlot.app.Bookkeeping;
 import io.frostlot.app.SettleBox;
 import io.frostlot.files.SettlementFiles;
 import io.frostlot.plan.Settlement;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code settle FOLDER INVOICE.json}: who pays what of a joint order that was placed. */
@@ -34,6 +36,15 @@ final class SettleCommand implements Callable<Integer> {
       description = "The invoice, such as share --invoices writes it, corrected.")
   private Path invoice = Usual.NOT_GIVEN;
 
+  @Option(
+      names = "--ledger",
+      paramLabel = "FILE.csv",
+      description =
+          "Also add it to a running ledger; of an order that is in it already, the difference.")
+  private Path ledger = Usual.NOT_GIVEN;
+
+  @Mixin private LedgerOptions book = new LedgerOptions();
+
   @Mixin private Usual usual = new Usual();
 
   SettleCommand(Desk desk) {
@@ -49,6 +60,11 @@ final class SettleCommand implements Callable<Integer> {
       return ExitCode.INPUT_PROBLEMS;
     }
     Settlement settlement = ((SettleBox.Done) outcome).settlement();
+    for (Path file : Usual.given(ledger)) {
+      if (book.of(file).add(settlement, book.day()) instanceof Bookkeeping.Refused refused) {
+        return LedgerOptions.refuse(desk, refused.problems());
+      }
+    }
     desk.terminal()
         .out()
         .print(

@@ -29,7 +29,12 @@ public final class Digest {
     return ofValues(world);
   }
 
-  private static String ofValues(Record values) {
+  /** That of some texts. */
+  static String of(List<String> texts) {
+    return ofValues(texts);
+  }
+
+  private static String ofValues(Object values) {
     try {
       byte[] text = canonical(values).getBytes(StandardCharsets.UTF_8);
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));

@@ -20,7 +20,7 @@ public record WholeFile(Path path) {
       }
       part = Optional.of(Files.createTempFile(folder, "frostlot", ".part"));
       Files.writeString(part.get(), text, StandardCharsets.UTF_8);
-      Files.move(part.get(), path, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(part.get(), path, StandardCopyOption.ATOMIC_MOVE);
       return Optional.empty();
     } catch (IOException e) {
       part.ifPresent(left -> left.toFile().delete());

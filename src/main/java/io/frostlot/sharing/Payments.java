@@ -5,6 +5,8 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.stream.IntStream;
 
 /**
  * The fewest payments that settle balances: as many groups as can be that settle among themselves,
@@ -12,6 +14,23 @@ import java.util.List;
  */
 public final class Payments {
   private Payments() {}
+
+  /** Of any number of people: beyond {@link Subgroup#MOST_MEMBERS} few, but maybe not fewest. */
+  public static List<Payment> of(SortedMap<String, Money> balances) {
+    List<String> names =
+        balances.keySet().stream().filter(name -> !balances.get(name).isZero()).toList();
+    List<Money> owes = names.stream().map(balances::get).toList();
+    if (names.isEmpty()) {
+      return List.of();
+    }
+    if (names.size() <= Subgroup.MOST_MEMBERS) {
+      return fewest(names, owes);
+    }
+    List<Payment> payments = new ArrayList<>();
+    List<Integer> all = IntStream.range(0, names.size()).boxed().toList();
+    settle(all, names, new ArrayList<>(owes), payments);
+    return payments;
+  }
 
   /**
    * Payments.

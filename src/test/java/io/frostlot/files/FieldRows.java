@@ -19,6 +19,7 @@ final class FieldRows {
     rows.addAll(tableRows("prices"));
     rows.addAll(jsonRows("group"));
     rows.addAll(jsonRows("invoice"));
+    rows.addAll(tableRows("ledger"));
     return rows;
   }
 

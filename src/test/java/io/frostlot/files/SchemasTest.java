@@ -120,7 +120,8 @@ class SchemasTest {
         "group",
         "share",
         "invoice",
-        "settlement"
+        "settlement",
+        "ledger"
       })
   void every_json_schema_is_one_by_its_standard_and_uses_only_known_keywords(String name) {
     JsonNode schema = resource("schema/" + name + ".schema.json");
@@ -171,7 +172,9 @@ class SchemasTest {
         "prices",
         "order-sheet",
         "share-sheet",
-        "settlement"
+        "settlement",
+        "ledger",
+        "balances"
       })
   void every_table_schema_keeps_the_rules_of_its_standard(String name) {
     JsonNode schema = resource("schema/" + name + ".table-schema.json");
