@@ -5,7 +5,7 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -16,9 +16,9 @@ public final class Payments {
   private Payments() {}
 
   /** Of any number of people: beyond {@link Subgroup#MOST_MEMBERS} few, but maybe not fewest. */
-  public static List<Payment> of(SortedMap<String, Money> balances) {
+  public static List<Payment> of(Map<String, Money> balances) {
     List<String> names =
-        balances.keySet().stream().filter(name -> !balances.get(name).isZero()).toList();
+        balances.keySet().stream().sorted().filter(name -> !balances.get(name).isZero()).toList();
     List<Money> owes = names.stream().map(balances::get).toList();
     if (names.isEmpty()) {
       return List.of();
