@@ -1,12 +1,16 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Keeper;
 import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
+import io.frostlot.program.PutTogether;
 import io.frostlot.program.Watch;
 import io.frostlot.supply.Slot;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,24 +34,30 @@ final class JointPlanner {
   /**
    * The better of both answers, with what is known about how good it is.
    *
-   * @param alone orders of members' own plans, by member
+   * @param alone members' own plans; put together they are where it begins
    */
-  Answer plan(World world, Map<String, List<Order>> alone, Limits limits) {
+  Answer plan(World world, Map<Keeper, Plan> alone, Limits limits) {
+    List<Plan> known = new ArrayList<>(PutTogether.of(world, alone).stream().toList());
     List<Slot> few = world.slots().stream().filter(slot -> isNear(world, slot, alone)).toList();
     if (few.isEmpty() || few.size() == world.slots().size()) {
-      return planner.plan(world, limits, watch);
+      return planner.planFrom(known, world, limits, watch);
     }
-    Answer first = planner.plan(world.withSlots(few), limits.part(PARTS), watch);
+    Answer first = planner.planFrom(known, world.withSlots(few), limits.part(PARTS), watch);
+    if (first instanceof Answer.WithPlan found) {
+      known.add(0, found.plan().plan());
+    }
     Answer all =
-        watch.stop() ? new Answer.NothingFound() : planner.plan(world, limits.part(PARTS), watch);
+        watch.stop()
+            ? new Answer.NothingFound()
+            : planner.planFrom(known, world, limits.part(PARTS), watch);
     return better(first, all);
   }
 
-  private static boolean isNear(World world, Slot slot, Map<String, List<Order>> alone) {
+  private static boolean isNear(World world, Slot slot, Map<Keeper, Plan> alone) {
     Optional<String> buyer = Optional.ofNullable(world.joint().buyers().get(slot.supplier()));
     return alone.entrySet().stream()
-        .filter(member -> buyer.isEmpty() || buyer.get().equals(member.getKey()))
-        .flatMap(member -> member.getValue().stream())
+        .filter(member -> buyer.isEmpty() || buyer.get().equals(member.getKey().name()))
+        .flatMap(member -> member.getValue().orders().stream())
         .map(Order::slot)
         .anyMatch(own -> isNear(slot, own, buyer.isPresent()));
   }

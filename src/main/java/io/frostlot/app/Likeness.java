@@ -27,13 +27,18 @@ final class Likeness {
     for (Keeper keeper : group.keepers()) {
       likes.add(seen.computeIfAbsent(nameless(keeper), k -> seen.size()));
     }
-    Subgroup.within(Subgroup.all(likes.size()))
-        .forEach(some -> firsts.putIfAbsent(kind(some), some));
+    if (likes.size() <= SubgroupPlans.MOST_EXACT) {
+      Subgroup.within(Subgroup.all(likes.size()))
+          .forEach(some -> firsts.putIfAbsent(kind(some), some));
+    }
   }
 
-  /** The first of those like a subgroup of several; a single member is like itself only. */
+  /**
+   * The first of those like a subgroup of several, in a large group the first asked for; a single
+   * member is like itself only.
+   */
   Subgroup first(Subgroup some) {
-    return some.size() == 1 ? some : firsts.getOrDefault(kind(some), some);
+    return some.size() == 1 ? some : firsts.computeIfAbsent(kind(some), kind -> some);
   }
 
   private Kind kind(Subgroup some) {

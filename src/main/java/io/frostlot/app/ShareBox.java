@@ -91,12 +91,24 @@ public final class ShareBox {
     if (all.size() > 1) {
       joint = jointPlan(plans, all, work.joint(), progress);
     }
-    work.subgroups()
-        .filter(limits -> all.size() > 2)
-        .ifPresent(limits -> new SubgroupWork(plans, limits, progress).run(widthWanted(plans)));
+    Sheets.Ways ways = ways(plans, work, progress);
     return Optional.of(
         new Sheets(group, plans, parts(plans, work, joint))
-            .make(new Sharing(group.terms().base(), solver), work.subgroups().isPresent()));
+            .make(new Sharing(group.terms().base(), solver), ways));
+  }
+
+  private static Sheets.Ways ways(SubgroupPlans plans, Work work, Progress progress) {
+    if (work.subgroups().isEmpty()) {
+      return new Sheets.Own();
+    }
+    Limits limits = work.subgroups().get();
+    if (plans.isLarge()) {
+      return new Sheets.Sampled(new SampledWork(plans, limits, progress).run());
+    }
+    if (plans.all().size() > 2) {
+      new SubgroupWork(plans, limits, progress).run(widthWanted(plans));
+    }
+    return new Sheets.All();
   }
 
   /** The plan of everybody, with the meals that some would not meet alone. */

@@ -13,6 +13,7 @@ import io.frostlot.sharing.LeastPain;
 import io.frostlot.sharing.Leaving;
 import io.frostlot.sharing.Payments;
 import io.frostlot.sharing.Rounding;
+import io.frostlot.sharing.SampledShapley;
 import io.frostlot.sharing.Shapley;
 import io.frostlot.sharing.Sharing;
 import io.frostlot.sharing.Subgroup;
@@ -74,11 +75,28 @@ final class Sheets {
     return burdens;
   }
 
-  Shared make(Sharing sharing, boolean subgroups) {
+  /** Which ways to share are shown. */
+  sealed interface Ways {
+    default boolean has(Way way) {
+      return this instanceof All || (this instanceof Sampled && way != Way.NUCLEOLUS);
+    }
+  }
+
+  /** The group's own. */
+  record Own() implements Ways {}
+
+  /** Every one, all subgroups being known. */
+  record All() implements Ways {}
+
+  /** Those that do not need every subgroup, and the Shapley value from a sample. */
+  record Sampled(SampledShapley shapley) implements Ways {}
+
+  Shared make(Sharing sharing, Ways shown) {
+    boolean subgroups = shown instanceof All;
     Way own = way(group.terms().way());
-    Stream<Way> others = Stream.of(Way.values()).filter(way -> subgroups && way != own);
+    Stream<Way> others = Stream.of(Way.values()).filter(way -> shown.has(way) && way != own);
     List<Shared.WayRow> ways =
-        Stream.concat(Stream.of(own), others).map(way -> row(way, sharing)).toList();
+        Stream.concat(Stream.of(own), others).map(way -> row(way, sharing, shown)).toList();
     List<Money> credits = new HostCredit(group, parts, decimals).byMember();
     List<Shared.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < group.names().size(); i++) {
@@ -114,8 +132,23 @@ final class Sheets {
     return shares.get(member).later(group.names().get(member)).toDouble();
   }
 
-  private Shared.WayRow row(Way way, Sharing sharing) {
-    double[] pays = withExtra(sharing.of(bill, way));
+  /** A sample was taken before the plan of everybody was looked at again: its sum is scaled. */
+  private double[] sampled(SampledShapley sample) {
+    double sum = Arrays.stream(sample.shares()).sum();
+    return Arrays.stream(sample.shares())
+        .map(share -> sum > 0 ? share * game.toShare() / sum : game.toShare() / shares.size())
+        .toArray();
+  }
+
+  private Shared.WayRow row(Way way, Sharing sharing, Ways shown) {
+    List<Double> errors = List.of();
+    double[] pays;
+    if (way == Way.SHAPLEY && shown instanceof Sampled sample) {
+      errors = Arrays.stream(sample.shapley().standardErrors()).boxed().toList();
+      pays = withExtra(sampled(sample.shapley()));
+    } else {
+      pays = withExtra(sharing.of(bill, way));
+    }
     for (int i = 0; i < pays.length; i++) {
       pays[i] -= later(i);
     }
@@ -124,14 +157,14 @@ final class Sheets {
             .map(part -> part.answer().plan().books().total(Books.Account.CASH))
             .reduce(Money.ZERO, Money::plus);
     List<Range> ranges = new ArrayList<>();
-    if (way == Way.SHAPLEY && game.widest() > LeastPain.TOLERANCE) {
+    if (way == Way.SHAPLEY && shown instanceof All && game.widest() > LeastPain.TOLERANCE) {
       List<Range> exact = Shapley.ranges(game);
       for (int i = 0; i < exact.size(); i++) {
         ranges.add(exact.get(i).plus(Range.exactly(extra[i] - later(i))));
       }
     }
     List<Money> settled = Rounding.settle(pays, cash.rounded(decimals), decimals);
-    return new Shared.WayRow(way.id(), way.says(), settled, ranges);
+    return new Shared.WayRow(way.id(), way.says(), settled, new Shared.Known(ranges, errors));
   }
 
   private Shared.Sheet sheet(int member, Money pays, Money credit) {

@@ -5,8 +5,8 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Group;
 import io.frostlot.plan.JointWorld;
 import io.frostlot.plan.Keeper;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.Range;
 import io.frostlot.plan.Shared;
 import io.frostlot.plan.Standing;
@@ -15,8 +15,8 @@ import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.sharing.Game;
 import io.frostlot.sharing.Subgroup;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +28,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * game covers the meals that every member can meet alone.
  */
 final class SubgroupPlans {
+  /** Up to so many members every subgroup is looked at; of more only those that are sampled. */
+  static final int MOST_EXACT = 8;
+
   private final Group group;
   private final Planner planner;
   private final Watch watch;
@@ -94,16 +97,16 @@ final class SubgroupPlans {
   Answer plan(Subgroup some, World world, Limits limits, Watch follower) {
     return some.size() == 1
         ? planner.plan(world, limits, follower)
-        : new JointPlanner(planner, follower).plan(world, ordersAlone(some), limits);
+        : new JointPlanner(planner, follower).plan(world, plansAlone(some), limits);
   }
 
-  private Map<String, List<Order>> ordersAlone(Subgroup some) {
-    Map<String, List<Order>> orders = new HashMap<>();
+  private Map<Keeper, Plan> plansAlone(Subgroup some) {
+    Map<Keeper, Plan> plans = new LinkedHashMap<>();
     for (int member : some.members()) {
       plan(Subgroup.of(member))
-          .ifPresent(alone -> orders.put(group.names().get(member), alone.plan().plan().orders()));
+          .ifPresent(alone -> plans.put(group.keepers().get(member), alone.plan().plan()));
     }
-    return orders;
+    return plans;
   }
 
   /** Also keeps an answer that was had in another way. */
@@ -119,9 +122,28 @@ final class SubgroupPlans {
         : Optional.empty();
   }
 
-  /** Costs of every subgroup, parts ordering each for itself where that is less. */
+  boolean isLarge() {
+    return group.keepers().size() > MOST_EXACT;
+  }
+
+  /**
+   * Costs of every subgroup, parts ordering each for itself where that is less; in a large group
+   * those of each alone and of all, together or each alone.
+   */
   Game game() {
-    return unsplit().splitting();
+    return isLarge() ? aloneAndAll() : unsplit().splitting();
+  }
+
+  private Game aloneAndAll() {
+    Range unknown = new Range(0, Double.POSITIVE_INFINITY);
+    Range apart =
+        all().members().stream()
+            .map(member -> range(Subgroup.of(member)))
+            .reduce(Range.exactly(0), Range::plus);
+    Range whole = range(all()).orLess(apart);
+    return Game.of(
+        group.names(),
+        some -> some.size() == 1 ? range(some) : some.equals(all()) ? whole : unknown);
   }
 
   /** Costs of every subgroup ordering as one. */
@@ -131,9 +153,14 @@ final class SubgroupPlans {
 
   /** The parts that order together in the plan in hand, each planned. */
   List<Subgroup> parts(Limits limits) {
-    List<Subgroup> parts = unsplit().cheapestParts();
+    List<Subgroup> parts = isLarge() ? togetherOrAlone() : unsplit().cheapestParts();
     parts.stream().filter(part -> plan(part).isEmpty()).forEach(part -> solve(part, limits));
     return parts;
+  }
+
+  private List<Subgroup> togetherOrAlone() {
+    boolean together = range(all()).most() <= game().toShare();
+    return together ? List.of(all()) : all().members().stream().map(Subgroup::of).toList();
   }
 
   Subgroup all() {

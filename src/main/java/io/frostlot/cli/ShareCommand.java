@@ -97,13 +97,14 @@ final class ShareCommand implements Callable<Integer> {
     }
     ShareBox.Ready ready = (ShareBox.Ready) prepared;
     boolean needed = allWays || ready.group().terms().needsSubgroups();
-    if (needed && ready.group().keepers().size() > MOST_MEMBERS) {
+    int members = ready.group().keepers().size();
+    if (members > MOST_MEMBERS && ready.group().terms().way().equals("nucleolus")) {
       throw usual.wrong(
           "found "
-              + ready.group().keepers().size()
+              + members
               + " members, expected at most "
               + MOST_MEMBERS
-              + " where every subgroup is planned");
+              + " for the way nucleolus, which needs every subgroup planned");
     }
     ShareBox.Work work =
         new ShareBox.Work(joint, needed ? Optional.of(subgroups) : Optional.empty());

@@ -104,7 +104,10 @@ public final class ShareJson {
   private void way(JsonLines json, Shared.WayRow way) {
     json.text("way", way.way())
         .texts("pays", way.pays().stream().map(this::money).toList())
-        .list("ranges", way.ranges(), this::range);
+        .list("ranges", way.known().ranges(), this::range)
+        .texts(
+            "standardErrors",
+            way.known().standardErrors().stream().map(ShareJson::amount).toList());
   }
 
   private void range(JsonLines json, Range range) {

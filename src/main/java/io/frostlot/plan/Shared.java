@@ -99,12 +99,24 @@ public record Shared(
    * What each would pay in one way, before a host's credit.
    *
    * @param pays cash by keeper
-   * @param ranges where costs of subgroups are not exact, where each share lies; else empty
    */
-  public record WayRow(String way, String says, List<Money> pays, List<Range> ranges) {
+  public record WayRow(String way, String says, List<Money> pays, Known known) {
     public WayRow {
       pays = List.copyOf(pays);
+    }
+  }
+
+  /**
+   * How well shares are known.
+   *
+   * @param ranges where costs of subgroups are not exact, where each share lies; else empty
+   * @param standardErrors where only a sample of the subgroups was planned, of each share; else
+   *     empty
+   */
+  public record Known(List<Range> ranges, List<Double> standardErrors) {
+    public Known {
       ranges = List.copyOf(ranges);
+      standardErrors = List.copyOf(standardErrors);
     }
   }
 

@@ -128,7 +128,7 @@ final class KnownPlans {
             lot.freezer(),
             lot.earliest(),
             lot.latest(),
-            world.freezer(lot.freezer()).useBy(lot.item(), lot.earliest()),
+            world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom()),
             lot.origin());
   }
 

@@ -74,10 +74,15 @@ record ShareFindings(Shared shared, Wording wording) {
       List<String> cells = new ArrayList<>(List.of(way.way()));
       way.pays().forEach(amount -> cells.add(wording.bare(amount)));
       table.row(cells);
-      if (!way.ranges().isEmpty()) {
+      if (!way.known().ranges().isEmpty()) {
         List<String> range = new ArrayList<>(List.of("  surely within"));
-        way.ranges().forEach(it -> range.add(range(it)));
+        way.known().ranges().forEach(it -> range.add(range(it)));
         table.row(range);
+      }
+      if (!way.known().standardErrors().isEmpty()) {
+        List<String> errors = new ArrayList<>(List.of("  standard error"));
+        way.known().standardErrors().forEach(it -> errors.add(bare(it)));
+        table.row(errors);
       }
     }
     page.table(table);
@@ -87,6 +92,12 @@ record ShareFindings(Shared shared, Wording wording) {
           "Costs of subgroups are known to within "
               + (Double.isFinite(widest) ? wording.atMost(widest) : "no amount at all")
               + "; the nucleolus is that of the middles.");
+    }
+    if (shared.ways().stream().anyMatch(way -> !way.known().standardErrors().isEmpty())) {
+      page.say(
+          "With so many members only a sample of the subgroups is planned: the Shapley value is"
+              + " known but for its standard error, the nucleolus is not, and whether somebody"
+              + " has a reason to leave is not settled.");
     }
     shared.ways().forEach(way -> page.point(way.way() + ": " + way.says() + "."));
   }

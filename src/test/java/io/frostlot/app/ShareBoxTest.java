@@ -12,9 +12,11 @@ import io.frostlot.units.Money;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,13 +114,39 @@ class ShareBoxTest {
     assertThat(shared.payments()).isEmpty();
   }
 
+  /**
+   * Nine with five mice each: 45 mice are five bags of 10.00 in three boxes of 20.00, 110 in all,
+   * 12.22 each; alone each would pay 30. The sample knows it but for its standard error.
+   */
+  @Test
+  void many_members_have_a_sampled_shapley_value_with_its_standard_error() throws IOException {
+    String[] needs = new String[9];
+    Arrays.fill(needs, FIVE_MICE);
+
+    Shared shared = share("", needs);
+
+    assertThat(shared.ways()).hasSize(7).noneMatch(way -> way.way().equals("nucleolus"));
+    Shared.WayRow sampled =
+        shared.ways().stream().filter(way -> way.way().equals("shapley")).findFirst().orElseThrow();
+    assertThat(sampled.pays().stream().reduce(Money.ZERO, Money::plus)).isEqualTo(Money.of(110));
+    for (int i = 0; i < 9; i++) {
+      double error = sampled.known().standardErrors().get(i);
+      assertThat(sampled.pays().get(i).toDouble())
+          .isCloseTo(110 / 9.0, Offset.offset(5 * error + 0.01));
+    }
+    assertThat(sampled.known().standardErrors()).anyMatch(error -> error > 0);
+    assertThat(shared.findings().contentment()).isEmpty();
+  }
+
   private static List<Money> pays(Shared shared) {
     return shared.sheets().stream().map(sheet -> sheet.account().pays().total()).toList();
   }
 
   private Shared share(String more, String... needs) throws IOException {
     GroupSamples samples = new GroupSamples(folder);
-    List<String> names = List.of("ann", "bo", "cy").subList(0, needs.length);
+    List<String> names =
+        List.of("ann", "bo", "cy", "dee", "ed", "flo", "gus", "hal", "ida")
+            .subList(0, needs.length);
     for (int i = 0; i < needs.length; i++) {
       samples.member(names.get(i), needs[i]);
     }
