@@ -2,16 +2,16 @@ package io.frostlot.app;
 
 import io.frostlot.files.PlanFile;
 import io.frostlot.files.Problem;
-import io.frostlot.plan.BillLines;
 import io.frostlot.plan.Inputs;
-import io.frostlot.plan.Outline;
 import io.frostlot.plan.PlanComparison;
 import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -46,6 +46,32 @@ public final class ComparePlans {
         : Optional.empty();
   }
 
+  /**
+   * What a keeper does by habit, one order a month, beside the plan; empty where either was not
+   * found, or there are problems.
+   */
+  public Optional<PlanComparison> compareWithHabit(Path folder) {
+    MakePlan.Prepared prepared = reader.apply(folder);
+    if (prepared instanceof MakePlan.Refused refused) {
+      problems.addAll(refused.problems());
+      return Optional.empty();
+    }
+    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    World world = inputs.world();
+    currencies.add(world.scenario().currency());
+    Optional<Solved> plan = questions.ask(world, SHARE);
+    if (plan.isEmpty()) {
+      return Optional.empty();
+    }
+    return questions
+        .monthly(world)
+        .map(
+            habit ->
+                PlanComparison.of(
+                    PlanComparison.Named.of(Habits.MONTHLY, inputs.digest(), world, habit),
+                    named(folder, inputs, plan.get())));
+  }
+
   /** All that went wrong. */
   public List<Problem> problems() {
     return List.copyOf(problems);
@@ -72,10 +98,11 @@ public final class ComparePlans {
   }
 
   private static PlanComparison.Named named(Path folder, Inputs inputs, Solved solved) {
-    return new PlanComparison.Named(
+    return PlanComparison.Named.of(
         "the plan for " + inputs.world().scenario().name() + " (" + folder + ")",
-        Outline.of(inputs.digest(), solved.answer().plan(), solved.outcome()),
-        BillLines.of(solved.answer().plan().books()));
+        inputs.digest(),
+        solved.world(),
+        solved.answer().plan());
   }
 
   private Side file(Path path) {
@@ -91,7 +118,8 @@ public final class ComparePlans {
       currencies.add(Currency.getInstance(plan.currency()));
     }
     return () ->
-        Optional.of(new PlanComparison.Named(path.toString(), plan.outline(), plan.bill()));
+        Optional.of(
+            new PlanComparison.Named(path.toString(), plan.outline(), plan.bill(), Map.of()));
   }
 
   private void sameCurrency(PlanFile plan, Currency expected) {

@@ -31,7 +31,7 @@ import java.util.stream.Stream;
  * place to buy from the whole time.
  */
 public final class Habits {
-  private static final String MONTHLY =
+  static final String MONTHLY =
       "one order a month, for what is needed until the next, from the supplier of least cost";
   private static final Duration LEAST = Duration.ofSeconds(3);
 
@@ -73,8 +73,7 @@ public final class Habits {
       boolean only = regular.stream().allMatch(one -> isFrom(with(one, shops), shown));
       Share own = share.part(only ? 1 : 2);
       Optional<Habit> monthly =
-          new MonthByMonth(lenient, ids(world, regular::contains), shops)
-              .follow((part, left) -> own.plan(part, Math.min(left, MOST_PARTS)))
+          monthly(lenient, own)
               .map(
                   judged ->
                       habit(MONTHLY, lenient, judged, Interval.exactly(judged, shown.plan())));
@@ -95,6 +94,20 @@ public final class Habits {
           .ifPresentOrElse(habits::add, () -> unfinished.add(says));
     }
     return new Comparison(habits, watch.stop() ? List.of() : unfinished);
+  }
+
+  /** What one order a month comes to; empty where it is not worked out in the time given. */
+  Optional<Answer.Judged> monthly(World world, Limits limits, Watch watch) {
+    return monthly(bestEffort(world), new Share(planner, limits, watch));
+  }
+
+  private static Optional<Answer.Judged> monthly(World lenient, Share share) {
+    List<Supplier> regular = regular(lenient.scenario().suppliers());
+    Set<String> shops = ids(lenient, it -> isShop(it) && !regular.contains(it));
+    return regular.isEmpty()
+        ? Optional.empty()
+        : new MonthByMonth(lenient, ids(lenient, regular::contains), shops)
+            .follow((part, left) -> share.plan(part, Math.min(left, MOST_PARTS)));
   }
 
   private static Habit habit(String says, World world, Answer.Judged judged, Interval dearerBy) {

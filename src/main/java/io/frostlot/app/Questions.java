@@ -51,6 +51,13 @@ public final class Questions {
     return watch.stop() || left().isNegative() || left().isZero();
   }
 
+  /** What one order a month comes to, in what time is left. */
+  Optional<Answer.Judged> monthly(World world) {
+    return over()
+        ? Optional.empty()
+        : new Habits(planner).monthly(world, limits(left().toMillis()), watch);
+  }
+
   private Duration left() {
     return all.minusNanos(System.nanoTime() - start);
   }

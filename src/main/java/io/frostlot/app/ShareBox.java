@@ -54,7 +54,7 @@ public final class ShareBox {
   /**
    * How much work is done.
    *
-   * @param joint limits of the joint plan, and of each member's own
+   * @param joint limits of the joint plan, and of all members' own together
    * @param subgroups limits of all other subgroups together; empty: they are not planned, and only
    *     ways that do not look at them can be had
    */
@@ -83,7 +83,7 @@ public final class ShareBox {
   /** Empty where a member has no plan of its own in the time given, or at all. */
   public Optional<Shared> share(Group group, Work work, Progress progress) {
     SubgroupPlans plans = new SubgroupPlans(group, planner, Watch.stopping(progress::stop));
-    if (!plans.solveAlone(work.joint())) {
+    if (!plans.solveAlone(work.joint().part(group.keepers().size()))) {
       return Optional.empty();
     }
     Subgroup all = Subgroup.all(group.keepers().size());

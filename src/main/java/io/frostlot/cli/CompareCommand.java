@@ -15,8 +15,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code compare A B} for two plans, {@code compare FOLDER} for the suppliers of a scenario. */
@@ -36,6 +38,12 @@ final class CompareCommand implements Callable<Integer> {
       description = "A plan in JSON, or a scenario folder.")
   private List<Path> plans = new ArrayList<>();
 
+  @Option(
+      names = "--habit",
+      description =
+          "With one scenario folder: what one order a month comes to beside the plan, bill by bill.")
+  private boolean habit;
+
   @Mixin private Asked asked = new Asked();
 
   CompareCommand(Desk desk) {
@@ -45,8 +53,14 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Questions questions = asked.questions(desk, asked.time());
+    if (plans.size() == 2 && habit) {
+      throw asked.wrong("--habit goes with one scenario folder.");
+    }
     if (plans.size() == 2) {
-      return plans(questions);
+      return compared(questions, it -> it.compare(plans.get(0), plans.get(1)));
+    }
+    if (habit) {
+      return compared(questions, it -> it.compareWithHabit(plans.get(0)));
     }
     MakePlan.Prepared prepared = asked.read(desk, plans.get(0));
     if (prepared instanceof MakePlan.Refused refused) {
@@ -68,12 +82,10 @@ final class CompareCommand implements Callable<Integer> {
         .gather(found -> new CompareSuppliers(questions, inputs.world(), found).run());
   }
 
-  private int plans(Questions questions) {
+  private int compared(Questions questions, Function<ComparePlans, Optional<PlanComparison>> how) {
     ComparePlans compare = new ComparePlans(questions, path -> asked.read(desk, path));
     Optional<PlanComparison> comparison =
-        desk.interruption()
-            .guard(
-                () -> ExitCode.NOTHING_IN_TIME, () -> compare.compare(plans.get(0), plans.get(1)));
+        desk.interruption().guard(() -> ExitCode.NOTHING_IN_TIME, () -> how.apply(compare));
     if (!compare.problems().isEmpty()) {
       return desk.refuse(compare.problems());
     }

@@ -11,7 +11,7 @@ import io.frostlot.units.Money;
  *     before}; negative where it costs more
  * @param saves where the saving lies with both at their best
  */
-public record Difference(Side before, Side after, Money found, Saving saves) {
+public record Difference(Side before, Side after, Money found, Interval saves) {
 
   /** What answers are compared by before money, and meals that come late. */
   public record Side(Standing standing, int lateMeals) {
@@ -25,7 +25,7 @@ public record Difference(Side before, Side after, Money found, Saving saves) {
         Side.of(before),
         Side.of(after),
         before.standing().money().minus(after.standing().money()),
-        Saving.of(before, after));
+        Interval.saving(before, after));
   }
 
   /** Are the meals, margins and days the same, so that money may be compared? */

@@ -7,17 +7,24 @@ import java.util.stream.Stream;
  * Where a difference in money lies.
  *
  * @param least empty where nothing is known downwards
- * @param most that of two plans in hand
+ * @param most empty where nothing is known upwards
  */
-public record Interval(OptionalDouble least, double most) {
+public record Interval(OptionalDouble least, OptionalDouble most) {
   public static Interval between(double least, double most) {
-    return new Interval(OptionalDouble.of(least), most);
+    return new Interval(OptionalDouble.of(least), OptionalDouble.of(most));
   }
 
   /** Between two plans in hand, where nothing better is looked for. */
   public static Interval exactly(Answer.Judged dearer, Answer.Judged cheaper) {
     double difference = cost(dearer) - cost(cheaper);
     return between(difference, difference);
+  }
+
+  /** What {@code after} saves against {@code before}, each between its bound and its cost. */
+  public static Interval saving(Solved before, Solved after) {
+    return new Interval(
+        minus(before.answer().bound(), OptionalDouble.of(after.cost())),
+        minus(OptionalDouble.of(before.cost()), after.answer().bound()));
   }
 
   /**
@@ -33,7 +40,23 @@ public record Interval(OptionalDouble least, double most) {
     OptionalDouble bound = Stream.of(part, shown).flatMapToDouble(it -> it.bound().stream()).max();
     return bound.isPresent()
         ? between(Math.min(most, bound.getAsDouble() - cost), most)
-        : new Interval(OptionalDouble.empty(), most);
+        : new Interval(OptionalDouble.empty(), OptionalDouble.of(most));
+  }
+
+  /** The same, where it is known besides that it is at least and at most so much. */
+  Interval within(double atLeast, double atMost) {
+    return between(Math.max(atLeast, least.orElse(atLeast)), Math.min(atMost, most.orElse(atMost)));
+  }
+
+  /** Does zero lie inside, so that nothing can be told? */
+  public boolean holdsZero() {
+    return least.orElse(-1) <= 0 && most.orElse(1) >= 0;
+  }
+
+  private static OptionalDouble minus(OptionalDouble a, OptionalDouble b) {
+    return a.isPresent() && b.isPresent()
+        ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
+        : OptionalDouble.empty();
   }
 
   private static double cost(Answer.Judged judged) {

@@ -27,7 +27,9 @@ public record ComparisonReport(PlanComparison comparison, Currency currency) {
     boolean meals =
         !comparison.changes().nowMet().isEmpty() || !comparison.changes().nowUnmet().isEmpty();
     page.heading(meals ? "Meals and orders that differ" : "Orders that differ; the same meals");
-    new ChangesText(comparison.changes(), wording).write(page);
+    new ChangesText(
+            comparison.changes(), wording, id -> comparison.suppliers().getOrDefault(id, id))
+        .write(page);
     bills(page, wording);
     if (meals) {
       page.say("Meals differ, so neither is cheaper: less may be eaten.");

@@ -1,7 +1,7 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Difference;
-import io.frostlot.plan.Saving;
+import io.frostlot.plan.Interval;
 import io.frostlot.plan.Standing;
 import io.frostlot.units.Money;
 import java.util.ArrayList;
@@ -43,7 +43,7 @@ record Differences(Wording wording) {
 
   boolean isExact(Difference difference) {
     double found = difference.found().toDouble();
-    Saving saves = difference.saves();
+    Interval saves = difference.saves();
     return saves.least().isPresent()
         && saves.most().isPresent()
         && wording.isNothing((saves.least().getAsDouble() - found) * 0.99)
@@ -61,7 +61,7 @@ record Differences(Wording wording) {
   }
 
   /** Where a saving lies, such as "saves between 0.00 EUR and 12.30 EUR". */
-  private String range(Saving saves) {
+  private String range(Interval saves) {
     if (saves.least().isPresent() && saves.most().isPresent()) {
       double least = saves.least().getAsDouble();
       double most = saves.most().getAsDouble();

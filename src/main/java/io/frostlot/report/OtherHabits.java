@@ -38,7 +38,7 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
   /** What is said of a difference: "cannot tell" where zero lies inside. */
   private static String money(PlanReport report, Interval dearer) {
     Wording wording = report.wording();
-    double most = dearer.most();
+    double most = dearer.most().orElseThrow();
     double least = dearer.least().orElse(Double.NEGATIVE_INFINITY);
     if (wording.isNothing(most)) {
       return wording.isNothing(least)

@@ -77,7 +77,7 @@ public record SaleReport(World world, int width) {
     }
     if (!worth.changes().isEmpty()) {
       page.heading("What changes");
-      new ChangesText(worth.changes(), wording()).write(page);
+      new ChangesText(worth.changes(), wording(), new Names(world)::supplier).write(page);
     }
   }
 

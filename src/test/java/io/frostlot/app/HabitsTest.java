@@ -43,7 +43,7 @@ class HabitsTest {
     assertThat(comparison.habits()).hasSize(1);
     assertThat(comparison.habits().get(0).says()).isEqualTo(WHOLE);
     assertThat(comparison.habits().get(0).lateMeals()).isEqualTo(1);
-    assertThat(comparison.habits().get(0).dearerBy().most()).isZero();
+    assertThat(comparison.habits().get(0).dearerBy().most()).hasValue(0);
     assertThat(comparison.habits().get(0).dearerBy().least().getAsDouble())
         .isCloseTo(-3.215, within(1e-9));
   }

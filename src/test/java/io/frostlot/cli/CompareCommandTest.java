@@ -56,6 +56,16 @@ class CompareCommandTest {
                 "/io/frostlot/schema/compare.schema.json"));
   }
 
+  /** Four mice in one trip; by habit what January needs is fetched in its one trip too. */
+  @Test
+  void a_plan_is_put_beside_the_habit_of_one_order_a_month() {
+    CommandRun run = run("compare", folder.resolve("near").toString(), "--habit");
+
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.out()).contains("Before: one order a month", "After: the plan for");
+    assertThat(run("compare", "a", "b", "--habit").err()).contains("--habit goes with one");
+  }
+
   /** Room for four: one trip; for one: four trips, 15.00 more. */
   @Test
   void the_lines_of_two_plans_sum_to_the_difference() throws IOException {

@@ -85,6 +85,6 @@ class ChangesTest {
         .isCloseTo(-3.215, within(1e-9));
     assertThat(Interval.dearer(unbounded, unbounded).least()).isEmpty();
     assertThat(Interval.dearer(unbounded, proven).least().getAsDouble()).isZero();
-    assertThat(Interval.dearer(habit, shown).most()).isZero();
+    assertThat(Interval.dearer(habit, shown).most()).hasValue(0);
   }
 }

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Where all meals must be met and no plan does, the clash named is one: impossible on its own, said
  * by SCIP and by ojAlgo (Optimatika), and possible with any one of it taken away; or it says that
- * this was not shown, in at most one of twenty. {@code -Dfrostlot.clashes=200} asks for more worlds.
- * Boxes of whole packs are left out: their program is written while it is solved.
+ * this was not shown, in at most one of twenty. {@code -Dfrostlot.clashes=200} asks for more
+ * worlds. Boxes of whole packs are left out: their program is written while it is solved.
  */
 class ClashTest {
   private static final int CLASHES = Integer.getInteger("frostlot.clashes", 10);
@@ -47,8 +47,7 @@ class ClashTest {
 
   private static World mustMeetAll(World world) {
     Scenario scenario = world.scenario();
-    return world.withScenario(
-        scenario.withPolicy(scenario.policy().withDemand(Policy.Demand.ALL)));
+    return world.withScenario(scenario.withPolicy(scenario.policy().withDemand(Policy.Demand.ALL)));
   }
 
   private static void assertClashes(World world, List<String> clash) {

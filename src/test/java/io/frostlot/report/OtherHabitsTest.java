@@ -55,7 +55,7 @@ class OtherHabitsTest {
         .contains(
             "a habit: cannot tell which costs less: the plan found for it costs 4.00 EUR more, its"
                 + " best perhaps up to 1.20 EUR less.");
-    assertThat(letter(5, 1, new Interval(OptionalDouble.empty(), 4)))
+    assertThat(letter(5, 1, new Interval(OptionalDouble.empty(), OptionalDouble.of(4))))
         .contains("4.00 EUR more, how little it could cost is not known.");
     assertThat(letter(5, 1, Interval.between(-3, 0)))
         .contains("the plan found for it costs the same, its best perhaps up to 3.00 EUR less.");
