@@ -37,18 +37,6 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
         : kinds.litres(spread.mean());
   }
 
-  /** As typed, or of the bag that was weighed; never less than a milligram. */
-  private static Optional<Grams> mean(Row row) {
-    if (row.has("mean_g")) {
-      return Optional.of(row.grams("mean_g"));
-    }
-    if (!row.has("sample_g")) {
-      return Optional.empty();
-    }
-    Grams mean = row.grams("sample_g").times(1.0 / row.integer("sample_pieces"));
-    return Optional.of(mean.milligrams() == 0 ? new Grams(1) : mean);
-  }
-
   private static Optional<Item.Spread> stated(Row row) {
     Grams least = row.grams("least_g");
     Grams most = row.grams("most_g");
@@ -56,18 +44,23 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
       row.wrong("most_g", "at least least_g, " + least, "");
       return Optional.empty();
     }
-    Grams mean = mean(row).orElse(Kinds.middle(least, most));
-    if (mean.compareTo(least) < 0 || mean.compareTo(most) > 0) {
+    Item.Spread stated = new Item.Spread(least, Kinds.middle(least, most), most, false);
+    if (row.has("sample_g")) {
+      return Sample.of(row).correct(row, stated);
+    }
+    if (!row.has("mean_g")) {
+      return Optional.of(stated);
+    }
+    Grams mean = row.grams("mean_g");
+    if (!stated.holds(mean)) {
       row.wrong(
-          row.has("mean_g") ? "mean_g" : "sample_g",
-          "a mean mass between least_g and most_g, " + least + " to " + most,
-          "");
+          "mean_g", "a mean mass between least_g and most_g, " + least + " to " + most, "");
       return Optional.empty();
     }
     return Optional.of(new Item.Spread(least, mean, most, false));
   }
 
-  /** The band of the size word, widened to the mean where one is known. */
+  /** The band of the size word, scaled to a sample or widened to the mean where one is known. */
   private static Optional<Item.Spread> guessed(Row row, Kinds kinds, String kind, String sizeWord) {
     Optional<Item.Spread> band = kinds.band(kind, sizeWord);
     if (band.isEmpty() && kinds.isComplete()) {
@@ -77,7 +70,10 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
           "least_g and most_g" + (words.isEmpty() ? "" : ", or one of the size words " + words),
           "Without either the mass of a piece is not known.");
     }
-    return band.map(it -> mean(row).map(mean -> widened(it, mean)).orElse(it));
+    if (row.has("sample_g")) {
+      return band.flatMap(it -> Sample.of(row).correct(row, it));
+    }
+    return band.map(it -> row.has("mean_g") ? widened(it, row.grams("mean_g")) : it);
   }
 
   private static Item.Spread widened(Item.Spread band, Grams mean) {

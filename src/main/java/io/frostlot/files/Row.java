@@ -55,6 +55,11 @@ final class Row {
     problems.add(new Problem(at(column), found, expected, hint));
   }
 
+  /** Notes a sentence on what is accepted but should be looked at. */
+  void lookAt(String sentence) {
+    problems.lookAt(file + ": " + sentence);
+  }
+
   boolean has(String column) {
     return values.containsKey(column);
   }

@@ -101,7 +101,7 @@ public final class ScenarioFolder {
     return offers;
   }
 
-  private static List<String> warnings(ScenarioFile file, Scenario scenario) {
+  private List<String> warnings(ScenarioFile file, Scenario scenario) {
     int mostDays = file.root().integer("oldPricesAfterDays");
     Stream<String> old =
         scenario.suppliers().stream()
@@ -110,6 +110,6 @@ public final class ScenarioFolder {
                     ProfileFile.oldPrices(supplier, scenario.planning().from(), mostDays).stream());
     Stream<String> past =
         StockFile.pastUseBy(scenario.larder().stock(), scenario.planning().from()).stream();
-    return Stream.concat(old, past).toList();
+    return Stream.of(old, past, problems.toLookAt().stream()).flatMap(s -> s).toList();
   }
 }

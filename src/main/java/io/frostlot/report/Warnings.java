@@ -20,9 +20,10 @@ final class Warnings implements Sections.Section {
             .collect(Collectors.joining(", "));
     if (!guessed.isEmpty()) {
       warnings.add(
-          "The grams of these are guessed from their size words: "
+          "The lightest and heaviest piece of these are guessed, from their size words or scaled to"
+              + " a bag that you weighed: "
               + guessed
-              + ". Weigh a bag and type what you find (sample_pieces, sample_g).");
+              + ". Weigh a bag and type what you find (sample_pieces, sample_g; least_g, most_g).");
     }
     if (!warnings.isEmpty()) {
       page.heading("Look at");

@@ -19,7 +19,8 @@ public record Item(
   /**
    * Grams of one piece.
    *
-   * @param guessed the spread is the band of the size word, not stated by the seller
+   * @param guessed the spread is the band of the size word, or scaled to a sample, not stated by
+   *     the seller
    */
   public record Spread(Grams least, Grams mean, Grams most, boolean guessed) {
     public Spread {
@@ -27,6 +28,11 @@ public record Item(
         throw new IllegalArgumentException(
             "spread out of order: " + least + ", " + mean + ", " + most);
       }
+    }
+
+    /** Could a piece weigh that much? */
+    public boolean holds(Grams grams) {
+      return least.compareTo(grams) <= 0 && grams.compareTo(most) <= 0;
     }
 
     public static Spread exactly(Grams grams) {
