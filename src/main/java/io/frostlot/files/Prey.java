@@ -53,8 +53,7 @@ record Prey(String kind, String sizeWord, Item.Spread grams, Litres litres) {
     }
     Grams mean = row.grams("mean_g");
     if (!stated.holds(mean)) {
-      row.wrong(
-          "mean_g", "a mean mass between least_g and most_g, " + least + " to " + most, "");
+      row.wrong("mean_g", "a mean mass between least_g and most_g, " + least + " to " + most, "");
       return Optional.empty();
     }
     return Optional.of(new Item.Spread(least, mean, most, false));

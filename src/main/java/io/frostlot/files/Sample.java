@@ -52,8 +52,7 @@ record Sample(int pieces, Grams grams) {
       return Optional.of(new Item.Spread(claimed.least(), mean(), claimed.most(), false));
     }
     return Optional.of(
-        new Item.Spread(
-            claimed.least().times(ratio), mean(), claimed.most().times(ratio), true));
+        new Item.Spread(claimed.least().times(ratio), mean(), claimed.most().times(ratio), true));
   }
 
   private static String runs(double ratio) {

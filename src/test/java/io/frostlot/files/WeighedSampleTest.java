@@ -26,7 +26,8 @@ class WeighedSampleTest {
         Small rat,rat,small,50,85,10,12.49,%s
         Pinky by weight,mouse,pinky,1,3,500,60,,
         """
-            .formatted(column.equals("Hopper") ? cells : ",", column.equals("Small rat") ? cells : ","));
+            .formatted(
+                column.equals("Hopper") ? cells : ",", column.equals("Small rat") ? cells : ","));
     return Samples.accepted(ScenarioFolder.read(folder));
   }
 
