@@ -6,13 +6,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The best plan and the best bound so far, shared by those who search. */
+/**
+ * The best plan and the best bound so far, shared by those who search. A plan clearly below a bound
+ * shows that a bound was false: from then on none is believed, and nothing is proven.
+ */
 final class Best {
+  private static final double EXACT = 1e-6;
   private final double halfUnit;
   private final Apart apart = new Apart();
   private Optional<Answer.Judged> plan = Optional.empty();
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
+  private boolean distrusted;
   private boolean impossible;
   private boolean settled;
   private long news;
@@ -29,18 +34,46 @@ final class Best {
   synchronized void offer(Answer.Judged found) {
     if (plan.isEmpty() || found.standing().compareTo(plan.get().standing()) < 0) {
       plan = Optional.of(found);
+      impossible = false;
       news++;
+      check();
     }
   }
 
   /** No plan can have levels before money below these, nor with them less money than the bound. */
   synchronized void prove(Map<Level, Double> levels, double money) {
     int higher = provenLevels.isEmpty() ? 1 : compare(levels, provenLevels);
+    if (distrusted) {
+      return;
+    }
     if (higher > 0 || (higher == 0 && money > bound)) {
       provenLevels = Map.copyOf(levels);
       bound = money;
       news++;
+      check();
     }
+  }
+
+  /** No plan is below what was proven, or that was not proven. */
+  private void check() {
+    distrusted |= plan.filter(judged -> isBelowBound(judged.standing())).isPresent();
+    if (distrusted) {
+      provenLevels = Map.of();
+      bound = Double.NEGATIVE_INFINITY;
+    }
+  }
+
+  private boolean isBelowBound(Standing standing) {
+    if (provenLevels.isEmpty()) {
+      return false;
+    }
+    for (Level level : Level.values()) {
+      double difference = level(standing, level) - provenLevels.getOrDefault(level, 0.0);
+      if (level != Level.MONEY && Math.abs(difference) > EXACT) {
+        return difference < 0;
+      }
+    }
+    return level(standing, Level.MONEY) < bound - halfUnit - EXACT;
   }
 
   /** Shows this one of the plans that are as good as the best, and no other. */
@@ -82,10 +115,6 @@ final class Best {
     return news;
   }
 
-  double halfUnit() {
-    return halfUnit;
-  }
-
   Apart apart() {
     return apart;
   }
@@ -115,6 +144,12 @@ final class Best {
               ? new Answer.Proven(judged, Math.min(bound, money))
               : new Answer.BestFound(judged, OptionalDouble.of(bound));
         });
+  }
+
+  /** Is it proven that no plan costs so much less? */
+  synchronized boolean isProvenWithin(double money) {
+    return isProven()
+        && plan.filter(judged -> bound >= level(judged.standing(), Level.MONEY) - money).isPresent();
   }
 
   boolean isProven() {

@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.function.LongSupplier;
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
+  private static final double EXACT = 2e-4;
   private static final int FEW_COLUMNS = 5000;
   private static final int NODES_IN_ROUND = 100;
   private static final int FEW_SLOTS = 60;
@@ -47,12 +49,18 @@ final class Bounding implements Runnable {
       exactly();
     }
     if (best.isProven()) {
-      best.settle(new Ties(world, best.plan().orElseThrow(), best.apart(), this::millis).choose());
+      Answer.Judged proven = best.plan().orElseThrow();
+      boolean exact = best.isProvenWithin(2 * exactness(proven));
+      best.settle(new Ties(world, proven, best.apart(), this::millis).choose(exact));
     }
   }
 
   private boolean goesOn() {
     return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
+  }
+
+  private boolean isOver() {
+    return millisLeft.getAsLong() <= 0 || best.isImpossible();
   }
 
   private void exactly() {
@@ -95,7 +103,7 @@ final class Bounding implements Runnable {
     try (Simplex simplex = new Simplex(model, money, heldRows(model), this::millis)) {
       int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
       Counting.Progress progress = new Counting.Progress(this::rise, whole);
-      return new Counting(simplex, counts, this::cutoff).run(nodes, () -> !goesOn(), progress);
+      return new Counting(simplex, counts, this::cutoff).run(nodes, this::isOver, progress);
     }
   }
 
@@ -110,8 +118,15 @@ final class Bounding implements Runnable {
   /** Nothing is lost by leaving out what is no better than the plan in hand. */
   private double cutoff() {
     return reached(Level.SHORTFALL, held.get(Level.SHORTFALL))
-        ? best.plan().orElseThrow().standing().money().toDouble() - best.halfUnit()
+        ? best.plan()
+            .map(plan -> plan.standing().money().toDouble() - exactness(plan))
+            .orElseThrow()
         : Double.POSITIVE_INFINITY;
+  }
+
+  /** Money may be finer than the minor unit; this is about what linear programs tell apart. */
+  private static double exactness(Answer.Judged plan) {
+    return EXACT * (1 + plan.standing().money().toDouble() / 1000);
   }
 
   /** Where every meal is demanded there may be no plan: first coarsely, then exactly. */

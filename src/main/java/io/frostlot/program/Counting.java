@@ -76,10 +76,10 @@ final class Counting {
     return open.isEmpty();
   }
 
-  /** Nothing is below it. */
+  /** Nothing is below it; nodes that were of no use are only known not to come below the cutoff. */
   private double bound() {
-    double least = open.isEmpty() ? cutoff.getAsDouble() : open.peek().bound();
-    return Math.min(settled, least);
+    double least = open.isEmpty() ? Double.POSITIVE_INFINITY : open.peek().bound();
+    return Math.min(settled, Math.min(least, cutoff.getAsDouble()));
   }
 
   private void branch(Node node, Progress progress) {

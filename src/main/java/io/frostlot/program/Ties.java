@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 import java.util.function.LongSupplier;
 
 /**
@@ -40,14 +42,20 @@ final class Ties {
     chosen = proven;
     new CoverRows(program).add();
     counts = new Counts(program);
-    for (Level level : Level.values()) {
-      double most = Best.level(proven.standing(), level) + WITHIN;
-      held.add(Model.extra(-Model.INFINITY, program.model().objective(level), most));
-    }
+    List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL).forEach(this::hold);
   }
 
-  /** The plan to show; the one begun with where time is too short. */
-  Answer.Judged choose() {
+  private void hold(Level level) {
+    double most = Best.level(chosen.standing(), level) + WITHIN;
+    held.add(Model.extra(-Model.INFINITY, program.model().objective(level), most));
+  }
+
+  /**
+   * The plan to show; the one begun with where time is too short.
+   *
+   * @param exact is it known that none costs less, by whatever fraction of a minor unit?
+   */
+  Answer.Judged choose(boolean exact) {
     Linear dates = new Linear();
     Linear packs = new Linear();
     int last = program.decisions().timeline().last() + 1;
@@ -59,7 +67,7 @@ final class Ties {
         packs.plus(1 + ++row * SECTION % 1, pack.count());
       }
     }
-    if (least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
+    if (leastMoney(exact) && least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
       Linear objective = weights.objective(program.model());
       double[] point = attempt.pointOf(chosen, objective, budget());
       Optional.of(point)
@@ -71,28 +79,48 @@ final class Ties {
     return chosen;
   }
 
+  /** Proven is to half a minor unit: of what is left, the least. False where time was too short. */
+  private boolean leastMoney(boolean exact) {
+    Linear money = program.model().objective(Level.MONEY);
+    Consumer<double[]> whole =
+        point ->
+            attempt
+                .finish(weights.objective(program.model()), point, OptionalInt.empty())
+                .filter(plan -> plan.standing().compareTo(chosen.standing()) < 0)
+                .ifPresent(plan -> chosen = plan);
+    boolean finished =
+        exact
+            || count(
+                money, () -> chosen.standing().money().toDouble() - LEAST_DIFFERENCE, whole);
+    hold(Level.MONEY);
+    return finished;
+  }
+
+  private boolean count(Linear amount, DoubleSupplier cutoff, Consumer<double[]> whole) {
+    try (Simplex simplex = new Simplex(program.model(), amount, held, millisLeft)) {
+      return new Counting(simplex, counts, cutoff)
+          .run(
+              Integer.MAX_VALUE,
+              () -> millisLeft.getAsLong() < 1,
+              new Counting.Progress(bound -> {}, whole));
+    }
+  }
+
   /** Finds and holds the least of an amount; false where time was too short. */
   private boolean least(Linear amount, double step) {
     double[] value = {amount.at(pointOf(chosen))};
-    Counting.Progress progress =
-        new Counting.Progress(
-            bound -> {},
-            point ->
-                attempt
-                    .finish(weights.objective(program.model()), point, OptionalInt.empty())
-                    .filter(plan -> plan.standing().equals(chosen.standing()))
-                    .filter(plan -> amount.at(pointOf(plan)) < value[0])
-                    .ifPresent(
-                        plan -> {
-                          chosen = plan;
-                          value[0] = amount.at(pointOf(plan));
-                        }));
-    boolean finished;
-    try (Simplex simplex = new Simplex(program.model(), amount, held, millisLeft)) {
-      finished =
-          new Counting(simplex, counts, () -> value[0] - step / 2)
-              .run(Integer.MAX_VALUE, () -> millisLeft.getAsLong() < 1, progress);
-    }
+    Consumer<double[]> whole =
+        point ->
+            attempt
+                .finish(weights.objective(program.model()), point, OptionalInt.empty())
+                .filter(plan -> plan.standing().equals(chosen.standing()))
+                .filter(plan -> amount.at(pointOf(plan)) < value[0])
+                .ifPresent(
+                    plan -> {
+                      chosen = plan;
+                      value[0] = amount.at(pointOf(plan));
+                    });
+    boolean finished = count(amount, () -> value[0] - step / 2, whole);
     held.add(Model.extra(-Model.INFINITY, amount, value[0] + step / 4));
     return finished;
   }

@@ -65,10 +65,20 @@ final class LevelByLevel {
     return new LevelByLevel(world, program, rule -> true).least(new Linear(), held).found();
   }
 
-  /** Values of the levels of the best solution; empty where there is none. */
+  /** Values of the levels of the best solution with some rows more; empty where there is none. */
+  static Optional<List<Double>> held(World world, Program program, List<Model.Row> rows) {
+    return new LevelByLevel(world, program, rule -> true)
+        .best(rows)
+        .map(values -> List.copyOf(values.values()));
+  }
+
   private Optional<Map<Level, Double>> best() {
+    return best(List.of());
+  }
+
+  private Optional<Map<Level, Double>> best(List<Model.Row> rows) {
     Map<Level, Double> values = new EnumMap<>(Level.class);
-    List<Model.Row> held = new ArrayList<>();
+    List<Model.Row> held = new ArrayList<>(rows);
     for (Level level : Level.values()) {
       Linear amount = program.model().objective(level);
       Scip.End end = least(amount, held);
