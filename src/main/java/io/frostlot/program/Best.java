@@ -149,7 +149,8 @@ final class Best {
   /** Is it proven that no plan costs so much less? */
   synchronized boolean isProvenWithin(double money) {
     return isProven()
-        && plan.filter(judged -> bound >= level(judged.standing(), Level.MONEY) - money).isPresent();
+        && plan.filter(judged -> bound >= level(judged.standing(), Level.MONEY) - money)
+            .isPresent();
   }
 
   boolean isProven() {

@@ -89,9 +89,7 @@ final class Ties {
                 .filter(plan -> plan.standing().compareTo(chosen.standing()) < 0)
                 .ifPresent(plan -> chosen = plan);
     boolean finished =
-        exact
-            || count(
-                money, () -> chosen.standing().money().toDouble() - LEAST_DIFFERENCE, whole);
+        exact || count(money, () -> chosen.standing().money().toDouble() - LEAST_DIFFERENCE, whole);
     hold(Level.MONEY);
     return finished;
   }

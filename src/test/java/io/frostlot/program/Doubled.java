@@ -90,10 +90,7 @@ final class Doubled {
         new Shipping.Rate(twice(rate.perOrder()), twice(rate.firstBox()), twice(rate.nextBox())),
         new Shipping.Packing(twice(packing.perOrder()), twice(packing.perBox())),
         shipping.surcharges().stream()
-            .map(
-                s ->
-                    new Shipping.Surcharge(
-                        s.shipDates(), twice(s.perOrder()), twice(s.perBox())))
+            .map(s -> new Shipping.Surcharge(s.shipDates(), twice(s.perOrder()), twice(s.perBox())))
             .toList(),
         shipping.orderCharges().stream()
             .map(c -> new Shipping.OrderCharge(c.orderDates(), twice(c.amount())))

@@ -52,7 +52,14 @@ final class FeedingMutations {
 
   static Lot sized(Lot lot, int pieces) {
     return new Lot(
-        lot.id(), lot.item(), pieces, lot.freezer(), lot.earliest(), lot.latest(), lot.useBy(), lot.origin());
+        lot.id(),
+        lot.item(),
+        pieces,
+        lot.freezer(),
+        lot.earliest(),
+        lot.latest(),
+        lot.useBy(),
+        lot.origin());
   }
 
   private Plan fed(Plan plan, Feeding before, List<Feeding> after) {
@@ -93,8 +100,7 @@ final class FeedingMutations {
     }
     Feeding.Draw draw = new Feeding.Draw(any(lots).id(), option.pieces());
     Feeding added =
-        new Feeding(
-            demand.meal().id(), demand.meal().days().best(), option, 1, List.of(draw));
+        new Feeding(demand.meal().id(), demand.meal().days().best(), option, 1, List.of(draw));
     Plan without =
         plan.feedings().stream()
             .filter(f -> f.mealId().equals(added.mealId()) && random.nextInt(4) > 0)

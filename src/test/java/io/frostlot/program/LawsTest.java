@@ -206,7 +206,14 @@ class LawsTest {
 
   private static Scenario with(Scenario s, Scenario.Collection collection) {
     return new Scenario(
-        s.name(), s.planning(), s.currency(), collection, s.larder(), s.suppliers(), s.away(), s.policy());
+        s.name(),
+        s.planning(),
+        s.currency(),
+        collection,
+        s.larder(),
+        s.suppliers(),
+        s.away(),
+        s.policy());
   }
 
   private static <T> List<T> shuffled(List<T> rows, long seed) {

@@ -1,21 +1,16 @@
 package io.frostlot.program;
 
-import io.frostlot.forecast.Option;
-import io.frostlot.plan.Demand;
-import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -74,7 +69,8 @@ final class Mutations {
       }
       lines.add(new Order.Line(line.pack(), line.packs() + change, under));
     }
-    return ordered(plan, order, with(order, lines), line.pack().item(), change * line.pack().pieces());
+    return ordered(
+        plan, order, with(order, lines), line.pack().item(), change * line.pack().pieces());
   }
 
   private Order with(Order order, List<Order.Line> lines) {
@@ -244,7 +240,10 @@ final class Mutations {
     lines.remove(line);
     lines.add(new Order.Line(line.pack(), line.packs(), under));
     Set<String> taken = new HashSet<>(order.promotions());
-    world.supplier(order.slot().supplier()).salesOn(order.slot()).forEach(s -> taken.remove(s.id()));
+    world
+        .supplier(order.slot().supplier())
+        .salesOn(order.slot())
+        .forEach(s -> taken.remove(s.id()));
     lines.forEach(each -> taken.addAll(each.underSale().keySet()));
     return replaced(plan, order, new Order(order.slot(), lines, taken, order.boxes()));
   }

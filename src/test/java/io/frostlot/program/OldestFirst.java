@@ -16,8 +16,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * A plan in which what is eaten and thrown away of an item in a freezer is taken from what goes past
- * its use-by first; where nothing is left, nothing is thrown away, but eaten from a lot that has nothing left.
+ * A plan in which what is eaten and thrown away of an item in a freezer is taken from what goes
+ * past its use-by first; where nothing is left, nothing is thrown away, but eaten from a lot that
+ * has nothing left.
  */
 final class OldestFirst {
   private final Plan plan;
@@ -73,7 +74,7 @@ final class OldestFirst {
   /** Deliveries cannot be thrown away on the day on which they come. */
   private static boolean isThere(Lot lot, LocalDate day, boolean thrown) {
     boolean come =
-        thrown && !(lot.origin() instanceof Lot.InHand)
+        (thrown && !(lot.origin() instanceof Lot.InHand))
             ? lot.latest().isBefore(day)
             : !lot.latest().isAfter(day);
     return come && !lot.useBy().isBefore(day);

@@ -66,14 +66,12 @@ class PinnedPlansTest {
     }
     Scip.End end =
         Scip.minimise(
-            program.model(),
-            Scip.Task.of(purpose, List.of(), false, Scip.Budget.ofMillis(20_000)));
+            program.model(), Scip.Task.of(purpose, List.of(), false, Scip.Budget.ofMillis(20_000)));
     if (!end.found() || !new WholePacks(world).withinMostBoxes(program, end.point())) {
       return Optional.empty();
     }
     boolean throwAway = random.nextBoolean();
-    return Optional.of(
-        OldestFirst.of(new PlanBuilder(program, end.point()).build(throwAway)));
+    return Optional.of(OldestFirst.of(new PlanBuilder(program, end.point()).build(throwAway)));
   }
 
   private void compare(World world, Plan plan, String name) {

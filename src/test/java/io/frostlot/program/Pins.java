@@ -70,9 +70,7 @@ final class Pins {
     said &= decisions.packs().keySet().containsAll(packs.keySet());
     pin(Linear.of(decisions.open()), order == null ? 0 : 1);
     pin(Linear.of(decisions.boxes()), order == null ? 0 : order.boxes().count());
-    decisions
-        .packs()
-        .forEach((pack, d) -> pin(Linear.of(d.count()), packs.getOrDefault(pack, 0)));
+    decisions.packs().forEach((pack, d) -> pin(Linear.of(d.count()), packs.getOrDefault(pack, 0)));
     for (Pack pack : decisions.packs().keySet()) {
       decisions
           .underSale(pack)
@@ -161,7 +159,8 @@ final class Pins {
     for (Feeding feeding : plan.feedings()) {
       for (Feeding.Draw draw : feeding.draws()) {
         if (own.contains(lots.get(draw.lotId()))) {
-          eaten.merge(flow.days().segment(Timeline.day(feeding.day())), draw.pieces(), Integer::sum);
+          eaten.merge(
+              flow.days().segment(Timeline.day(feeding.day())), draw.pieces(), Integer::sum);
         }
       }
     }
@@ -188,7 +187,8 @@ final class Pins {
 
   private boolean counts(Decisions.Served served, Feeding feeding, Map<Var, Integer> meals) {
     var meal = served.demandClass().members().get(0).meal();
-    if (!meal.id().equals(feeding.mealId()) || !within(meal.days().earliest(), feeding.day(), meal.days().latest())) {
+    if (!meal.id().equals(feeding.mealId())
+        || !within(meal.days().earliest(), feeding.day(), meal.days().latest())) {
       return false;
     }
     int segment =

@@ -89,9 +89,7 @@ class ScaleLawsTest {
     return world.demands().stream()
         .filter(demand -> names.contains(demand.meal().eater()))
         .mapToLong(
-            demand ->
-                demand.meal().count()
-                    * demand.meal().prey().window().target().milligrams())
+            demand -> demand.meal().count() * demand.meal().prey().window().target().milligrams())
         .sum();
   }
 }

@@ -43,7 +43,8 @@ class TiesTest {
     Answer.Judged other = bought(1, 2, 1);
     assertThat(one.standing()).isEqualTo(other.standing());
 
-    List<Order> chosen = new Ties(world, one, new Apart(), () -> MILLIS).choose(true).plan().orders();
+    List<Order> chosen =
+        new Ties(world, one, new Apart(), () -> MILLIS).choose(true).plan().orders();
 
     assertThat(new Ties(world, other, new Apart(), () -> MILLIS).choose(true).plan().orders())
         .isEqualTo(chosen);
