@@ -91,7 +91,9 @@ final class Bounding implements Runnable {
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
       held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
-    held.put(Level.SHORTFALL, reached(Level.SHORTFALL, 0) ? 0 : shortfall(budget(2)));
+    held.put(
+        Level.SHORTFALL,
+        reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, this::heldRows, budget(2)));
     count(coarse.program(), point -> {});
   }
 
@@ -149,16 +151,6 @@ final class Bounding implements Runnable {
             model, model.objective(level), heldRows(model), millisLeft.getAsLong())
         .map(end -> Math.max(0, Math.ceil(end.bound() - WHOLE)))
         .orElse(0.0);
-  }
-
-  /** At least so much falls short in the first weeks, whatever comes later. */
-  private double shortfall(Scip.Budget budget) {
-    Program program = Rules.program(FirstWeeks.of(world));
-    Model model = program.model();
-    Scip.End end =
-        Scip.minimise(
-            model, Scip.Task.of(model.objective(Level.SHORTFALL), heldRows(model), true, budget));
-    return end.found() ? Math.max(0, Math.ceil(end.bound() - WHOLE)) : 0;
   }
 
   private List<Model.Row> heldRows(Model model) {
