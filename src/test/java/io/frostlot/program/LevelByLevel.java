@@ -66,10 +66,8 @@ final class LevelByLevel {
   }
 
   /** Values of the levels of the best solution with some rows more; empty where there is none. */
-  static Optional<List<Double>> held(World world, Program program, List<Model.Row> rows) {
-    return new LevelByLevel(world, program, rule -> true)
-        .best(rows)
-        .map(values -> List.copyOf(values.values()));
+  static Optional<Map<Level, Double>> held(World world, Program program, List<Model.Row> rows) {
+    return new LevelByLevel(world, program, rule -> true).best(rows);
   }
 
   private Optional<Map<Level, Double>> best() {

@@ -7,10 +7,9 @@ import io.frostlot.oracle.TinyWorlds;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -83,23 +82,18 @@ class PinnedPlansTest {
     }
     Answer.Judged judged = Rules.judge(world, plan);
     List<Books.Breach> breaches = judged.books().breaches();
-    Optional<List<Double>> levels =
+    Optional<Map<Level, Double>> levels =
         pins.isPossible() ? LevelByLevel.held(world, program, pins.rows()) : Optional.empty();
     compared++;
     refused += breaches.isEmpty() ? 0 : 1;
     String about = name + "\n" + breaches + "\n" + plan;
     assertThat(levels.isPresent()).as(about).isEqualTo(breaches.isEmpty());
-    if (levels.isPresent()) {
-      Standing standing = judged.standing();
-      List<Double> expected = new ArrayList<>();
-      for (Level level : Level.values()) {
-        expected.add(Best.level(standing, level));
-      }
-      for (int i = 0; i < expected.size(); i++) {
-        assertThat(levels.get().get(i))
-            .as(Level.values()[i] + " of " + about)
-            .isCloseTo(expected.get(i), offset(5e-4));
-      }
-    }
+    levels
+        .orElse(Map.of())
+        .forEach(
+            (level, value) ->
+                assertThat(value)
+                    .as(level + " of " + about)
+                    .isCloseTo(Best.level(judged.standing(), level), offset(5e-4)));
   }
 }
