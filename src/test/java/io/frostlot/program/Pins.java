@@ -108,8 +108,8 @@ final class Pins {
   private static boolean isOf(Lot lot, Flow.Part part) {
     return lot.origin().equals(part.origin())
         && (part.inHand()
-            || Timeline.day(lot.earliest()) == part.earliest()
-                && Timeline.day(lot.latest()) == part.latest())
+            || (Timeline.day(lot.earliest()) == part.earliest()
+                && Timeline.day(lot.latest()) == part.latest()))
         && Timeline.day(lot.useBy()) == part.useBy();
   }
 
