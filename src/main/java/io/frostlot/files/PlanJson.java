@@ -68,6 +68,7 @@ public final class PlanJson {
               "discards",
               "unmetMeals",
               "animals",
+              "movedMeals",
               "leftovers",
               "freezers",
               "bill")
@@ -111,6 +112,7 @@ public final class PlanJson {
     PlanJsonPrey.write(json, judged.plan(), inputs.world());
     PlanJsonOutcome.write(json, outcome);
     PlanJsonAnimals.write(json, Fed.of(inputs.world(), judged.plan()));
+    PlanJsonAnimals.write(json, inputs.world().scenario());
     bill(json, judged.books());
   }
 

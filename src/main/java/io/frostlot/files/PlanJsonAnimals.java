@@ -1,11 +1,14 @@
 package io.frostlot.files;
 
 import io.frostlot.plan.Fed;
+import io.frostlot.plan.MovedMeal;
+import io.frostlot.plan.Scenario;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 
-/** {@code animals[]} of a plan in JSON. */
+/** {@code animals[]} and {@code movedMeals[]} of a plan in JSON. */
 final class PlanJsonAnimals {
   private PlanJsonAnimals() {}
 
@@ -26,6 +29,21 @@ final class PlanJsonAnimals {
       json.number("leanestFourPercent", tenths(fed.leanestFour()))
           .number("richestFourPercent", tenths(fed.richestFour()));
     }
+  }
+
+  /** Meals moved clear of handling. */
+  static void write(JsonLines json, Scenario scenario) {
+    json.list(
+        "movedMeals",
+        MovedMeal.of(scenario),
+        (one, meal) ->
+            one.text("animal", meal.animal())
+                .day("day", meal.day().intended())
+                .day("movedTo", meal.day().days().best())
+                .text(
+                    "place",
+                    meal.day().place().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .text("what", meal.what()));
   }
 
   private static BigDecimal tenths(double percent) {

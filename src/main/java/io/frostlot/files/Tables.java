@@ -10,12 +10,14 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The CSV files of a scenario folder. */
-record Tables(Table animals, Table needs, Table freezers, Table stock, Table placed) {
+record Tables(
+    Table animals, Table events, Table needs, Table freezers, Table stock, Table placed) {
 
   static Tables read(Path folder, Problems problems) {
     Tables tables =
         new Tables(
             table("animals", problems).readIfThere(folder.resolve("animals.csv")),
+            table("events", problems).readIfThere(folder.resolve("events.csv")),
             table("needs", problems).readIfThere(folder.resolve("needs.csv")),
             table("freezers", problems).read(folder.resolve("freezers.csv")),
             table("stock", problems).readIfThere(folder.resolve("stock.csv")),
@@ -40,7 +42,9 @@ record Tables(Table animals, Table needs, Table freezers, Table stock, Table pla
   }
 
   Scenario.Collection collection(ScenarioFile scenario) {
-    List<Animal> eaters = AnimalsFile.read(animals, scenario);
+    EventsFile happening = EventsFile.read(events, animals.texts("name"), animals.whole());
+    List<Animal> eaters =
+        AnimalsFile.read(animals, scenario).stream().map(happening::with).toList();
     List<Need> rows = new NeedsFile(scenario, animals.texts("name")).read(needs);
     return new Scenario.Collection(eaters, rows);
   }

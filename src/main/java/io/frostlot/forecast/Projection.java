@@ -15,18 +15,19 @@ import java.util.List;
 public final class Projection {
   private Projection() {}
 
-  /** The meals of an animal whose best day lies in a period, by day. */
+  /** The meals of an animal whose intended day lies in a period, by that day. */
   public static List<Meal> meals(Animal animal, Period within) {
     Animal.Programme programme = animal.programme();
     Animal.Diet diet = animal.diet();
     List<Meal> meals = new ArrayList<>();
-    for (LocalDate day : animal.mealDays(within)) {
+    for (FeedingDay feeding : FeedingDay.of(animal, within)) {
+      LocalDate day = feeding.intended();
       meals.add(
           new Meal(
               animal.name() + " " + day,
               animal.name(),
               1,
-              daysAround(day, programme.days(), within),
+              feeding.days(),
               new Meal.Prey(
                   diet.kinds(),
                   programme.size().windowFor(animal.massOn(day)),
@@ -35,15 +36,6 @@ public final class Projection {
               programme.importance()));
     }
     return meals;
-  }
-
-  private static Meal.Days daysAround(LocalDate best, Animal.Leeway leeway, Period within) {
-    LocalDate earliest = best.minusDays(leeway.early());
-    LocalDate latest = best.plusDays(leeway.late());
-    return new Meal.Days(
-        earliest.isBefore(within.from()) ? within.from() : earliest,
-        best,
-        latest.isAfter(within.to()) ? within.to() : latest);
   }
 
   /**

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param programme when and how much
  * @param fasts periods without meals, not overlapping
  * @param present first to last day on which it is fed here
+ * @param handling when it is handled; meals keep clear of that
  */
 public record Animal(
     String name,
@@ -24,15 +25,33 @@ public record Animal(
     Diet diet,
     Programme programme,
     List<Period> fasts,
-    Period present) {
+    Period present,
+    List<Handling> handling) {
 
   public Animal {
     fasts = List.copyOf(fasts);
+    handling = List.copyOf(handling);
+  }
+
+  /** An animal that is not handled. */
+  public Animal(
+      String name,
+      Curve growth,
+      LocalDate weighed,
+      Diet diet,
+      Programme programme,
+      List<Period> fasts,
+      Period present) {
+    this(name, growth, weighed, diet, programme, fasts, present, List.of());
   }
 
   /** The same animal under another name. */
   public Animal named(String other) {
-    return new Animal(other, growth, weighed, diet, programme, fasts, present);
+    return new Animal(other, growth, weighed, diet, programme, fasts, present, handling);
+  }
+
+  public Animal withHandling(List<Handling> other) {
+    return new Animal(name, growth, weighed, diet, programme, fasts, present, other);
   }
 
   /**
@@ -84,9 +103,16 @@ public record Animal(
     if (!within.overlaps(present)) {
       return List.of();
     }
-    return programme.schedule().days(within).stream()
-        .filter(present::contains)
-        .filter(day -> fasts.stream().noneMatch(fast -> fast.contains(day)))
-        .toList();
+    return programme.schedule().days(within).stream().filter(this::eatsOn).toList();
+  }
+
+  /** Is it here, and not in a fast? */
+  public boolean eatsOn(LocalDate day) {
+    return present.contains(day) && fasts.stream().noneMatch(fast -> fast.contains(day));
+  }
+
+  /** Has it time to digest a meal of that day before it is handled? */
+  public boolean isLeftInPeaceAfter(LocalDate meal) {
+    return handling.stream().noneMatch(it -> it.disturbs(meal));
   }
 }

@@ -165,6 +165,7 @@ class SchemasTest {
   @ValueSource(
       strings = {
         "animals",
+        "events",
         "needs",
         "freezers",
         "stock",
