@@ -10,6 +10,11 @@ import java.util.stream.Stream;
  * @param most empty where nothing is known upwards
  */
 public record Interval(OptionalDouble least, OptionalDouble most) {
+  public Interval {
+    least = finite(least);
+    most = finite(most);
+  }
+
   public static Interval between(double least, double most) {
     return new Interval(OptionalDouble.of(least), OptionalDouble.of(most));
   }
@@ -51,6 +56,13 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
   /** Does zero lie inside, so that nothing can be told? */
   public boolean holdsZero() {
     return least.orElse(-1) <= 0 && most.orElse(1) >= 0;
+  }
+
+  /** A bound that is not known yet may be infinite. */
+  private static OptionalDouble finite(OptionalDouble amount) {
+    return amount.isPresent() && Double.isFinite(amount.getAsDouble())
+        ? amount
+        : OptionalDouble.empty();
   }
 
   private static OptionalDouble minus(OptionalDouble a, OptionalDouble b) {

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Joint;
 import io.frostlot.plan.Keeper;
@@ -25,8 +26,9 @@ import java.util.TreeSet;
 
 /**
  * What several keepers would order by themselves, put together as a plan of their joint world:
- * orders of one day are one order, every bag stays whole with its keeper. Whether it can be
- * followed there is for the rules to judge.
+ * orders of one day are one order, every bag stays whole with its keeper. Where there are not as
+ * many bags as all want together, some meals are left without. Whether it can be followed there is
+ * for the rules to judge.
  */
 public final class PutTogether {
   private final World world;
@@ -34,18 +36,17 @@ public final class PutTogether {
   private final Map<Slot, Set<String>> promotions = new TreeMap<>();
   private final List<Lot> lots = new ArrayList<>();
   private final List<Feeding> feedings = new ArrayList<>();
+  private final List<Discard> discards = new ArrayList<>();
 
   private PutTogether(World world) {
     this.world = world;
   }
 
-  /** Empty where something of a plan is not to be had in the joint world, or anything is thrown. */
+  /** Empty where something of a plan is not to be had in the joint world. */
   public static Optional<Plan> of(World joint, Map<Keeper, Plan> plans) {
     PutTogether together = new PutTogether(joint);
     for (Map.Entry<Keeper, Plan> own : plans.entrySet()) {
-      boolean added =
-          own.getValue().discards().isEmpty() && together.add(own.getKey(), own.getValue());
-      if (!added) {
+      if (!together.add(own.getKey(), own.getValue())) {
         return Optional.empty();
       }
     }
@@ -169,9 +170,16 @@ public final class PutTogether {
 
   private Plan plan() {
     List<Order> orders = new ArrayList<>();
+    Rationing rationing = new Rationing(lots, feedings, discards);
     lines.forEach(
         (slot, of) -> {
-          List<Order.Line> all = List.copyOf(of.values());
+          List<Order.Line> all =
+              of.values().stream()
+                  .flatMap(line -> rationing.asMuchAsThereIs(slot, line).stream())
+                  .toList();
+          if (all.isEmpty()) {
+            return;
+          }
           orders.add(
               new Order(
                   slot,
@@ -180,6 +188,7 @@ public final class PutTogether {
                   PlanBuilder.boxes(world.supplier(slot.supplier()), all)));
         });
     List<Feeding> byDay = feedings.stream().sorted(Comparator.comparing(Feeding::day)).toList();
-    return new Plan(orders, lots, byDay, List.of());
+    List<Discard> thrown = discards.stream().sorted(Comparator.comparing(Discard::day)).toList();
+    return new Plan(orders, lots, byDay, thrown);
   }
 }

@@ -55,6 +55,30 @@ class JointPlansTest {
     assertThat(judged.standing().unmetMust()).isZero();
   }
 
+  /** Only one bag of mice in a delivery: 10 + 20, and ten of twenty mice are not there. */
+  @Test
+  void what_is_not_there_for_all_is_left_out() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "supplier-profiles/north/prices.csv",
+            """
+            item,kind,least_g,most_g,pack_count,price,litres_per_piece,available_per_delivery
+            Mouse,mouse,20,30,10,10,1,1
+            """);
+    Group group = group("mouse,20,30,10,2031-01-10", "mouse,20,30,10,2031-01-10");
+    Map<Keeper, Plan> alone = new LinkedHashMap<>();
+    for (Keeper keeper : group.keepers()) {
+      alone.put(keeper, plan(World.of(keeper.scenario())).plan().plan());
+    }
+    World world = JointWorld.of(group.keepers(), group.agreement()).orElseThrow();
+
+    Answer.Judged judged =
+        Engine.judge(world, PutTogether.of(world, alone).orElseThrow()).orElseThrow();
+
+    assertThat(judged.standing().money()).isEqualTo(Money.of(30));
+    assertThat(judged.standing().unmetMust()).isEqualTo(10);
+  }
+
   /**
    * Every number of bags up to six of each kind, and every way to hand bags of rabbits, which are
    * never cut, to two or three members; mice, by fives, may be cut.

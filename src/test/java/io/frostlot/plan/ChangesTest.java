@@ -87,4 +87,13 @@ class ChangesTest {
     assertThat(Interval.dearer(unbounded, proven).least().getAsDouble()).isZero();
     assertThat(Interval.dearer(habit, shown).most()).hasValue(0);
   }
+
+  @Test
+  void what_lies_infinitely_far_is_not_known() {
+    Interval half = Interval.between(Double.NEGATIVE_INFINITY, 3);
+
+    assertThat(half.least()).isEmpty();
+    assertThat(half.most()).hasValue(3);
+    assertThat(half.holdsZero()).isTrue();
+  }
 }
