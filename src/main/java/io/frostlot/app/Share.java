@@ -1,11 +1,14 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** A share of the time in which several worlds are planned; what one leaves the next ones have. */
 final class Share {
@@ -28,13 +31,26 @@ final class Share {
 
   /** In an equal part of what is left; empty without a plan, or where the watch says stop. */
   Optional<Answer.WithPlan> plan(World world, int toDo) {
+    return answer(toDo, (limits, watch) -> planner.plan(world, limits, watch))
+        .flatMap(
+            answer ->
+                answer instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty());
+  }
+
+  /**
+   * The same, begun with plans of worlds that resemble this one; empty where no time is left, or
+   * where the watch says stop.
+   */
+  Optional<Answer> answerFrom(List<Plan> known, World world, int toDo) {
+    return answer(toDo, (limits, watch) -> planner.planFrom(known, world, limits, watch));
+  }
+
+  private Optional<Answer> answer(int toDo, BiFunction<Limits, Watch, Answer> solve) {
     if (watch.stop() || (limits.rounds().isEmpty() && nanosLeft() < LEAST_NANOS)) {
       return Optional.empty();
     }
-    Answer answer = planner.plan(world, left(toDo), Watch.stopping(watch::stop));
-    return answer instanceof Answer.WithPlan found && !watch.stop()
-        ? Optional.of(found)
-        : Optional.empty();
+    Answer answer = solve.apply(left(toDo), Watch.stopping(watch::stop));
+    return watch.stop() ? Optional.empty() : Optional.of(answer);
   }
 
   private Limits left(int parts) {

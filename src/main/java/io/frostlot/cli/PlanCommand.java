@@ -1,12 +1,16 @@
 package io.frostlot.cli;
 
+import io.frostlot.app.FewerOrders;
 import io.frostlot.app.Habits;
 import io.frostlot.app.MakePlan;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.Callable;
+import java.util.function.IntSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -28,6 +32,7 @@ import picocli.CommandLine.Parameters;
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_SECONDS = 30;
+  private static final Duration LEAST = Duration.ofMillis(1);
   private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
@@ -60,7 +65,9 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--no-habits",
-      description = "With text: do not compare with habits, which takes up to half the time again.")
+      description =
+          "With text: leave out what takes up to half the time again after the letter: the"
+              + " simplest plan, and habits.")
   private boolean withoutHabits;
 
   @Mixin private Usual usual = new Usual();
@@ -99,24 +106,50 @@ final class PlanCommand implements Callable<Integer> {
                 () -> makePlan.plan(ready, limits, watch));
     Duration took = Duration.ofNanos(System.nanoTime() - start);
     int exitCode = printer.print(ready, answer);
-    boolean compared =
-        usual.format() == Format.TEXT && !withoutHabits && !desk.interruption().asked();
-    if (compared && answer instanceof Answer.WithPlan found) {
-      printer.print(
-          ready,
-          found,
-          desk.interruption()
-              .guard(
-                  () -> exitCode,
-                  () ->
-                      new Habits(desk.planner())
-                          .compare(
-                              ready.inputs().world(),
-                              found,
-                              Habits.share(limits, took),
-                              new Comparing(desk.interruption()::asked, status))));
+    boolean goesOn = usual.format() == Format.TEXT && !withoutHabits;
+    if (goesOn && !desk.interruption().asked() && answer instanceof Answer.WithPlan found) {
+      Limits share = Habits.share(limits, took);
+      Watch waiting = new Comparing(desk.interruption()::asked, status);
+      goOn(() -> exitCode, ready, found, new After(share, waiting, printer));
     }
     return exitCode;
+  }
+
+  /** How long what comes after the letter may take, and where it goes. */
+  private record After(Limits limits, Watch watch, Printer printer) {}
+
+  /** The simplest plan in a third of the time at most, habits in what is left. */
+  private void goOn(IntSupplier asked, MakePlan.Ready ready, Answer.WithPlan found, After after) {
+    World world = ready.inputs().world();
+    long start = System.nanoTime();
+    Limits third = after.limits().part(3);
+    after
+        .printer()
+        .print(
+            ready,
+            found,
+            desk.interruption()
+                .guard(
+                    asked,
+                    () ->
+                        new FewerOrders(desk.planner()).than(found, world, third, after.watch())));
+    if (!desk.interruption().asked()) {
+      Limits rest = rest(after.limits(), start);
+      after
+          .printer()
+          .print(
+              ready,
+              found,
+              desk.interruption()
+                  .guard(
+                      asked,
+                      () -> new Habits(desk.planner()).compare(world, found, rest, after.watch())));
+    }
+  }
+
+  private static Limits rest(Limits limits, long start) {
+    Duration left = limits.time().minusNanos(System.nanoTime() - start);
+    return new Limits(left.compareTo(LEAST) < 0 ? LEAST : left, limits.rounds());
   }
 
   private Limits limits() {

@@ -9,6 +9,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Simplest;
 import io.frostlot.report.NoPlanReport;
 import io.frostlot.report.PlanReport;
 import java.nio.file.Path;
@@ -43,6 +44,13 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
   void print(MakePlan.Ready ready, Answer.WithPlan found, Comparison comparison) {
     terminal.clearStatus();
     terminal.out().print(report(ready, found).habits(comparison, terminal.columns()));
+    terminal.out().flush();
+  }
+
+  /** Goes on with the simplest plan beside the one shown. */
+  void print(MakePlan.Ready ready, Answer.WithPlan found, Simplest simplest) {
+    terminal.clearStatus();
+    terminal.out().print(report(ready, found).simplest(simplest, terminal.columns()));
     terminal.out().flush();
   }
 

@@ -33,6 +33,7 @@ import java.util.stream.Stream;
  * @param items everything that could be eaten, by id
  * @param joint what several keepers have agreed, or {@link Joint#ALONE}
  * @param pledges packs that are bought whatever they are good for
+ * @param mostOrders at most so many orders, or {@link #ANY_NUMBER}
  */
 public record World(
     Scenario scenario,
@@ -40,9 +41,14 @@ public record World(
     List<Slot> slots,
     SortedMap<String, Item> items,
     Joint joint,
-    List<Pledge> pledges) {
+    List<Pledge> pledges,
+    int mostOrders) {
+  public static final int ANY_NUMBER = Integer.MAX_VALUE;
 
   public World {
+    if (mostOrders < 0) {
+      throw new IllegalArgumentException("at most " + mostOrders + " orders");
+    }
     demands = List.copyOf(demands);
     slots = List.copyOf(slots);
     pledges = List.copyOf(pledges);
@@ -55,7 +61,7 @@ public record World(
       List<Slot> slots,
       SortedMap<String, Item> items,
       Joint joint) {
-    this(scenario, demands, slots, items, joint, List.of());
+    this(scenario, demands, slots, items, joint, List.of(), ANY_NUMBER);
   }
 
   /** A world of one keeper. */
@@ -156,26 +162,31 @@ public record World(
 
   /** The same world with only some of its slots: a habit, or a part of the search. */
   public World withSlots(List<Slot> some) {
-    return new World(scenario, demands, some, items, joint, pledges);
+    return new World(scenario, demands, some, items, joint, pledges, mostOrders);
   }
 
   /** The same world with only some of its meals. */
   public World withDemands(List<Demand> some) {
-    return new World(scenario, some, slots, items, joint, pledges);
+    return new World(scenario, some, slots, items, joint, pledges, mostOrders);
   }
 
   /** The same world with these pledges and no others. */
   public World withPledges(List<Pledge> some) {
-    return new World(scenario, demands, slots, items, joint, some);
+    return new World(scenario, demands, slots, items, joint, some, mostOrders);
+  }
+
+  /** The same world with at most so many orders. */
+  public World withMostOrders(int most) {
+    return new World(scenario, demands, slots, items, joint, pledges, most);
   }
 
   /** The same meals, deliveries and items under another scenario. */
   public World withScenario(Scenario other) {
-    return new World(other, demands, slots, items, joint, pledges);
+    return new World(other, demands, slots, items, joint, pledges, mostOrders);
   }
 
   /** The same world for one keeper: anybody may eat from any freezer. */
   public World alone() {
-    return new World(scenario, demands, slots, items, Joint.ALONE, pledges);
+    return new World(scenario, demands, slots, items, Joint.ALONE, pledges, mostOrders);
   }
 }

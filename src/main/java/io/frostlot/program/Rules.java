@@ -15,6 +15,7 @@ final class Rules {
         new OneOrder(world),
         new Availability(world),
         new PledgedPacks(world),
+        new MostOrders(world),
         new PackPrice(world),
         new PriceBreaks(world),
         new BoxesByTotal(world),

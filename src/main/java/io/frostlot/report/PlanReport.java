@@ -7,6 +7,7 @@ import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Simplest;
 import io.frostlot.plan.World;
 import java.util.List;
 
@@ -58,6 +59,13 @@ public record PlanReport(
   public String habits(Comparison comparison, int width) {
     Page page = new Page(width);
     new OtherHabits(comparison).write(this, page);
+    return page.toString();
+  }
+
+  /** What may follow the letter: the simplest plan beside the one shown. */
+  public String simplest(Simplest simplest, int width) {
+    Page page = new Page(width);
+    new SimplestPlan(simplest).write(this, page);
     return page.toString();
   }
 }

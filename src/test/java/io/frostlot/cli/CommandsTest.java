@@ -25,11 +25,14 @@ class CommandsTest {
     assertThat(run.out())
         .startsWith("Frostlot: what to order for Reading room\n")
         .contains(
-            "ORDER NEXT", "COMPARED WITH HABITS", "everything from Hillside Hatch (invented)");
+            "ORDER NEXT",
+            "THE SIMPLEST PLAN WITHIN 2 %",
+            "COMPARED WITH HABITS",
+            "everything from Hillside Hatch (invented)");
     assertThat(run.err()).isEmpty();
     assertThat(CommandRun.of("plan", GOOD, "--no-habits").out())
         .contains("ORDER NEXT")
-        .doesNotContain("COMPARED WITH HABITS");
+        .doesNotContain("THE SIMPLEST PLAN", "COMPARED WITH HABITS");
   }
 
   @Test
