@@ -22,7 +22,9 @@ final class Comparing implements Watch {
     long now = System.nanoTime();
     if (now - drawn > REDRAWN_NANOS) {
       drawn = now;
-      status.show(clock.time() + "  looking for simpler plans, comparing with habits; Ctrl-C leaves it out", false);
+      status.show(
+          clock.time() + "  looking for simpler plans, comparing with habits; Ctrl-C leaves it out",
+          false);
     }
     return stop.getAsBoolean();
   }

@@ -40,9 +40,7 @@ final class PlanJsonAnimals {
             one.text("animal", meal.animal())
                 .day("day", meal.day().intended())
                 .day("movedTo", meal.day().days().best())
-                .text(
-                    "place",
-                    meal.day().place().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .text("place", meal.day().place().name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .text("what", meal.what()));
   }
 

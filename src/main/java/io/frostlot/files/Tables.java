@@ -10,8 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The CSV files of a scenario folder. */
-record Tables(
-    Table animals, Table events, Table needs, Table freezers, Table stock, Table placed) {
+record Tables(Table animals, Table events, Table needs, Table freezers, Table stock, Table placed) {
 
   static Tables read(Path folder, Problems problems) {
     Tables tables =

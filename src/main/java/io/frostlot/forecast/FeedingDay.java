@@ -47,13 +47,11 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
       Animal animal, LocalDate intended, Period within, Set<LocalDate> taken) {
     Period own = around(intended, animal.programme().days(), within);
     Predicate<LocalDate> free =
-        day ->
-            animal.isLeftInPeaceAfter(day) && (day.equals(intended) || !taken.contains(day));
+        day -> animal.isLeftInPeaceAfter(day) && (day.equals(intended) || !taken.contains(day));
     Optional<LocalDate> near = nearest(intended, own, free);
     if (near.isPresent()) {
       LocalDate best = near.get();
-      Meal.Days days =
-          new Meal.Days(edge(best, -1, own, animal), best, edge(best, 1, own, animal));
+      Meal.Days days = new Meal.Days(edge(best, -1, own, animal), best, edge(best, 1, own, animal));
       return new FeedingDay(
           intended, days, best.equals(intended) ? Place.AS_INTENDED : Place.MOVED_WITHIN);
     }

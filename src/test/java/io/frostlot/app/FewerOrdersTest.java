@@ -39,8 +39,8 @@ class FewerOrdersTest {
   }
 
   /**
-   * At 0.001 a night: four orders 4.00; two pairs 4 + 2 x 7 x 0.001 = 4.014; one order 4 + (7 + 14 +
-   * 21) x 0.001 = 4.042; all within 4.08.
+   * At 0.001 a night: four orders 4.00; two pairs 4 + 2 x 7 x 0.001 = 4.014; one order 4 + (7 + 14
+   * + 21) x 0.001 = 4.042; all within 4.08.
    */
   @Test
   void one_order_is_the_simplest_where_waiting_costs_next_to_nothing() {

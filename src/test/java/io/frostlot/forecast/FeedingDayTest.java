@@ -53,15 +53,13 @@ class FeedingDayTest {
   }
 
   private static Meal.Days days(int earliest, int best, int latest) {
-    return new Meal.Days(
-        FIRST.plusDays(earliest), FIRST.plusDays(best), FIRST.plusDays(latest));
+    return new Meal.Days(FIRST.plusDays(earliest), FIRST.plusDays(best), FIRST.plusDays(latest));
   }
 
   @Test
   void leaves_a_meal_four_days_before_and_one_on_the_day() {
     assertThat(second(weekly(new Animal.Leeway(0, 0), on(11, 11))))
-        .isEqualTo(
-            new FeedingDay(FIRST.plusDays(7), days(7, 7, 7), FeedingDay.Place.AS_INTENDED));
+        .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(7, 7, 7), FeedingDay.Place.AS_INTENDED));
     assertThat(second(weekly(new Animal.Leeway(0, 0), on(7, 7))).place())
         .isEqualTo(FeedingDay.Place.AS_INTENDED);
   }
@@ -70,8 +68,7 @@ class FeedingDayTest {
   @Test
   void moves_to_the_nearest_of_its_own_days() {
     assertThat(second(weekly(new Animal.Leeway(3, 3), on(9, 9))))
-        .isEqualTo(
-            new FeedingDay(FIRST.plusDays(7), days(4, 5, 5), FeedingDay.Place.MOVED_WITHIN));
+        .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(4, 5, 5), FeedingDay.Place.MOVED_WITHIN));
     assertThat(second(weekly(new Animal.Leeway(1, 3), on(9, 9))))
         .isEqualTo(
             new FeedingDay(FIRST.plusDays(7), days(9, 9, 10), FeedingDay.Place.MOVED_WITHIN));
@@ -85,12 +82,13 @@ class FeedingDayTest {
             new FeedingDay(FIRST.plusDays(7), days(4, 4, 4), FeedingDay.Place.MOVED_OUTSIDE));
   }
 
-  /** Of days 7 to 12, day 10 is the third before the handling of day 13, and the first not clear. */
+  /**
+   * Of days 7 to 12, day 10 is the third before the handling of day 13, and the first not clear.
+   */
   @Test
   void keeps_what_is_left_of_its_days_clear() {
     assertThat(second(weekly(new Animal.Leeway(0, 5), on(13, 13))))
-        .isEqualTo(
-            new FeedingDay(FIRST.plusDays(7), days(7, 7, 9), FeedingDay.Place.AS_INTENDED));
+        .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(7, 7, 9), FeedingDay.Place.AS_INTENDED));
   }
 
   @Test
@@ -102,8 +100,7 @@ class FeedingDayTest {
   /** Handled on days 1 to 26: every day up to 25 has handling after it, 26 and 27 have none. */
   @Test
   void puts_no_two_meals_on_one_day() {
-    List<FeedingDay> all =
-        FeedingDay.of(weekly(new Animal.Leeway(0, 0), on(1, 26)), FOUR_WEEKS);
+    List<FeedingDay> all = FeedingDay.of(weekly(new Animal.Leeway(0, 0), on(1, 26)), FOUR_WEEKS);
     assertThat(all).extracting(day -> day.days().best()).doesNotHaveDuplicates();
     assertThat(all.get(0).days().best()).isEqualTo(FIRST.plusDays(26));
     assertThat(all.get(1).days().best()).isEqualTo(FIRST.plusDays(27));

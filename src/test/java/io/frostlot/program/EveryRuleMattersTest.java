@@ -27,7 +27,9 @@ class EveryRuleMattersTest {
           "combining", Set.of(Feature.SALE, Feature.DISCOUNT, Feature.SECOND_DISCOUNT),
           "whole-packs", Set.of(Feature.BOXES_WHOLE_PACKS, Feature.NEED));
 
-  /** Rules of joint orders, of what is asked for besides, and of programmes: in no tiny world yet. */
+  /**
+   * Rules of joint orders, of what is asked for besides, and of programmes: in no tiny world yet.
+   */
   private static final Set<String> IN_NO_TINY_WORLD =
       Set.of("bags-handed-out", "waiting-room", "pledged-packs", "most-orders", "adequacy");
 

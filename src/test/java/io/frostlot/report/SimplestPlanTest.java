@@ -36,8 +36,7 @@ class SimplestPlanTest {
   /** The plan shown stands in for another one of the same orders and money. */
   @Test
   void another_plan_is_told_with_its_orders_and_what_it_costs_more() {
-    String orders =
-        Integer.toString(shown.plan().plan().orders().size());
+    String orders = Integer.toString(shown.plan().plan().orders().size());
     assertThat(said(new Simplest(2, List.of(shown.plan()), true)))
         .contains(
             orders + " orders in place of " + orders,
