@@ -8,11 +8,14 @@ import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeSet;
 
 /**
- * Every meal is served by one of its options within its days, or counted as unmet.
+ * Every meal is served by one of its options within its days, and those that are planned or of the
+ * tail, or counted as unmet.
  *
  * <p>For each class c: sum over choices of served(c, x) + missed(c) = count(c). Missed must-meals
  * are the first level of the comparison, other missed meals of the planning the second; under "all"
@@ -85,12 +88,15 @@ final class MealsMet implements Rule {
   @Override
   public void judge(Plan plan, Books books) {
     Map<String, Demand> demands = world.demandsById();
+    LocalDate last = Timeline.date(Timeline.lastDay(world));
+    Period days = new Period(world.scenario().planning().from(), last);
     for (Feeding feeding : plan.feedings()) {
       Demand demand = demands.get(feeding.mealId());
       if (demand == null
           || feeding.meals() < 1
           || !demand.options().contains(feeding.option())
-          || !demand.meal().days().contains(feeding.day())) {
+          || !demand.meal().days().contains(feeding.day())
+          || !days.contains(feeding.day())) {
         books.breach(id(), feeding.mealId(), feeding, "an option of a planned meal, on its days");
       }
     }

@@ -187,16 +187,16 @@ final class Pins {
 
   private boolean counts(Decisions.Served served, Feeding feeding, Map<Var, Integer> meals) {
     var meal = served.demandClass().members().get(0).meal();
+    Timeline timeline = program.decisions().timeline();
+    int day = Timeline.day(feeding.day());
+    if (day < timeline.first() || day > timeline.last()) {
+      return false;
+    }
     if (!meal.id().equals(feeding.mealId())
         || !within(meal.days().earliest(), feeding.day(), meal.days().latest())) {
       return false;
     }
-    int segment =
-        program
-            .decisions()
-            .timeline()
-            .of(feeding.option().item())
-            .segment(Timeline.day(feeding.day()));
+    int segment = timeline.of(feeding.option().item()).segment(day);
     for (int x = 0; x < served.byChoice().size(); x++) {
       DemandClass.Choice choice = served.demandClass().choices().get(x);
       if (choice.option().equals(feeding.option()) && choice.segment() == segment) {
