@@ -1,7 +1,6 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Books;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
@@ -36,7 +35,7 @@ public final class FewerOrders {
     Share share = new Share(planner, limits, watch);
     List<Answer.Judged> simplest = List.of();
     int orders = shown.plan().plan().orders().size();
-    World asGood = meetsAll(shown.plan()) ? allMet(world) : world;
+    World asGood = shown.plan().standing().unmet() == 0 ? allMet(world) : world;
     List<Plan> known = List.of(shown.plan().plan());
     while (orders > 0) {
       Optional<Answer> found = share.answerFrom(known, asGood.withMostOrders(orders - 1), 2);
@@ -52,10 +51,6 @@ public final class FewerOrders {
       }
     }
     return new Simplest(WITHIN_PERCENT, simplest, true);
-  }
-
-  private static boolean meetsAll(Answer.Judged shown) {
-    return shown.standing().unmetMust() == 0 && shown.standing().unmetOther() == 0;
   }
 
   /** That too few orders meet too little is then seen at once, not level by level. */
@@ -84,9 +79,7 @@ public final class FewerOrders {
   }
 
   private static double most(Answer.Judged shown) {
-    Books books = shown.books();
-    double spent =
-        books.total(Books.Account.CASH).plus(books.total(Books.Account.RECKONED)).toDouble();
+    double spent = shown.books().withoutTail().toDouble();
     return shown.standing().money().toDouble() + spent * WITHIN_PERCENT / 100;
   }
 

@@ -93,7 +93,7 @@ final class Sheets {
 
   Shared make(Sharing sharing, Ways shown) {
     boolean subgroups = shown instanceof All;
-    Way own = way(group.terms().way());
+    Way own = Way.of(group.terms().way());
     Stream<Way> others = Stream.of(Way.values()).filter(way -> shown.has(way) && way != own);
     List<Shared.WayRow> ways =
         Stream.concat(Stream.of(own), others).map(way -> row(way, sharing, shown)).toList();
@@ -114,10 +114,6 @@ final class Sheets {
             parts.stream().flatMap(part -> TippedOver.of(part).stream()).toList(),
             contentment,
             subgroups ? game.widest() : 0));
-  }
-
-  private static Way way(String id) {
-    return Stream.of(Way.values()).filter(way -> way.id().equals(id)).findFirst().orElseThrow();
   }
 
   private double[] withExtra(double[] shared) {

@@ -205,9 +205,7 @@ final class SubgroupPlans {
     if (some.size() == 1) {
       return new Range(bound, money);
     }
-    boolean worse =
-        standing.unmetMust() + standing.unmetOther() > 0
-            || standing.shortfall() > shortfallAlone(some);
+    boolean worse = standing.unmet() > 0 || standing.shortfall() > shortfallAlone(some);
     if (!worse) {
       return new Range(bound, money);
     }

@@ -105,6 +105,6 @@ final class CompareCommand implements Callable<Integer> {
               case CSV -> CompareJson.csv(comparison.get());
             });
     terminal.out().flush();
-    return terminal.out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+    return terminal.printed();
   }
 }

@@ -9,12 +9,16 @@ record Desk(Planner planner, Terminal terminal, Interruption interruption) {
 
   /** Shows the problems, for which nothing was planned; returns the exit code. */
   int refuse(List<Problem> problems) {
+    return refuse(
+        problems,
+        (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
+            + "; nothing was planned.");
+  }
+
+  /** Shows the problems, and what comes of them; returns the exit code. */
+  int refuse(List<Problem> problems, String so) {
     problems.forEach(problem -> terminal.err().println(problem));
-    terminal
-        .err()
-        .println(
-            (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
-                + "; nothing was planned.");
+    terminal.err().println(so);
     return ExitCode.INPUT_PROBLEMS;
   }
 

@@ -63,7 +63,7 @@ final class Findings<T> {
           case JSON -> layout.json().apply(List.copyOf(found));
           case CSV -> layout.csv().apply(List.copyOf(found));
         });
-    return desk.terminal().out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+    return desk.terminal().printed();
   }
 
   private void print(String text) {

@@ -1,6 +1,7 @@
 package io.frostlot.cli;
 
 import io.frostlot.app.Bookkeeping;
+import io.frostlot.files.Currencies;
 import io.frostlot.files.LedgerBalances;
 import io.frostlot.plan.Ledger;
 import io.frostlot.plan.Payment;
@@ -16,11 +17,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code ledger FILE}: who owes what over many boxes, and entries by hand. */
 @Command(
@@ -33,8 +31,6 @@ import picocli.CommandLine.Spec;
 final class LedgerCommand implements Callable<Integer> {
   private static final String AMOUNT = "[0-9]{1,7}([.][0-9]{1,6})?";
   private final Desk desk;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE.csv", description = "The ledger; a new one is made by --add.")
   private Path file = Usual.NOT_GIVEN;
@@ -100,14 +96,12 @@ final class LedgerCommand implements Callable<Integer> {
               case JSON -> LedgerBalances.json(done.ledger(), payments, done.digest());
               case CSV -> LedgerBalances.csv(done.ledger());
             });
-    return desk.terminal().out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+    return desk.terminal().printed();
   }
 
   private Currency money() {
-    return Currency.getAvailableCurrencies().stream()
-        .filter(it -> it.getCurrencyCode().equals(currency) && it.getDefaultFractionDigits() >= 0)
-        .findFirst()
-        .orElseThrow(() -> wrong("--currency", currency, "an ISO 4217 code such as EUR"));
+    return Currencies.of(currency)
+        .orElseThrow(() -> options.wrong("--currency", currency, "an ISO 4217 code such as EUR"));
   }
 
   private Ledger.Entry entry(Currency money) {
@@ -115,17 +109,18 @@ final class LedgerCommand implements Callable<Integer> {
         Arrays.stream(Ledger.Kind.values())
             .filter(it -> it != Ledger.Kind.BOX && it.id().equals(kind))
             .findFirst()
-            .orElseThrow(() -> wrong("--add", kind, "one of " + kinds()));
+            .orElseThrow(() -> options.wrong("--add", kind, "one of " + kinds()));
     name("--from", giver);
     name("--to", receiver);
     if (giver.equals(receiver)) {
-      throw wrong("--to", receiver, "another than --from");
+      throw options.wrong("--to", receiver, "another than --from");
     }
     text("--box", box, 150);
     text("--note", note, 500);
     Money value = amount.matches(AMOUNT) ? new Money(new BigDecimal(amount)) : Money.ZERO;
     if (value.isZero() || !value.rounded(money.getDefaultFractionDigits()).equals(value)) {
-      throw wrong("--amount", amount, "an amount above 0 of whole minor units, such as 12.50");
+      throw options.wrong(
+          "--amount", amount, "an amount above 0 of whole minor units, such as 12.50");
     }
     return new Ledger.Entry(
         options.day(), found, new Payment(giver, receiver, value), new Ledger.About(box, note));
@@ -133,14 +128,14 @@ final class LedgerCommand implements Callable<Integer> {
 
   private void name(String option, String name) {
     if (name.isBlank() || !name.equals(name.strip())) {
-      throw wrong(option, name, "a name");
+      throw options.wrong(option, name, "a name");
     }
     text(option, name, 40);
   }
 
   private void text(String option, String text, int most) {
     if (text.length() > most || text.chars().anyMatch(Character::isISOControl)) {
-      throw wrong(option, text, "one line of at most " + most + " characters");
+      throw options.wrong(option, text, "one line of at most " + most + " characters");
     }
   }
 
@@ -149,11 +144,5 @@ final class LedgerCommand implements Callable<Integer> {
         .filter(it -> it != Ledger.Kind.BOX)
         .map(Ledger.Kind::id)
         .collect(Collectors.joining(", "));
-  }
-
-  private ParameterException wrong(String option, String found, String expected) {
-    String shown = found.isEmpty() ? "nothing" : "\"" + found + "\"";
-    return new ParameterException(
-        spec.commandLine(), option + ": found " + shown + ", expected " + expected);
   }
 }

@@ -33,8 +33,7 @@ final class LedgerOptions {
     try {
       return on.isEmpty() ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(on);
     } catch (DateTimeParseException e) {
-      throw new ParameterException(
-          spec.commandLine(), "--on: found \"" + on + "\", expected a date such as 2031-01-31");
+      throw wrong("--on", on, "a date such as 2031-01-31");
     }
   }
 
@@ -44,8 +43,13 @@ final class LedgerOptions {
 
   /** Shows why nothing was written; returns the exit code. */
   static int refuse(Desk desk, List<Problem> problems) {
-    problems.forEach(problem -> desk.terminal().err().println(problem));
-    desk.terminal().err().println("The ledger is as it was.");
-    return ExitCode.INPUT_PROBLEMS;
+    return desk.refuse(problems, "The ledger is as it was.");
+  }
+
+  /** A complaint about what was typed; to be thrown. */
+  ParameterException wrong(String option, String found, String expected) {
+    String shown = found.isEmpty() ? "nothing" : "\"" + found + "\"";
+    return new ParameterException(
+        spec.commandLine(), option + ": found " + shown + ", expected " + expected);
   }
 }

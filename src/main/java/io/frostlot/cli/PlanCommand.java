@@ -4,6 +4,8 @@ import io.frostlot.app.FewerOrders;
 import io.frostlot.app.Habits;
 import io.frostlot.app.MakePlan;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Simplest;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
@@ -122,28 +124,17 @@ final class PlanCommand implements Callable<Integer> {
   private void goOn(IntSupplier asked, MakePlan.Ready ready, Answer.WithPlan found, After after) {
     World world = ready.inputs().world();
     long start = System.nanoTime();
+    FewerOrders fewer = new FewerOrders(desk.planner());
     Limits third = after.limits().part(3);
-    after
-        .printer()
-        .print(
-            ready,
-            found,
-            desk.interruption()
-                .guard(
-                    asked,
-                    () ->
-                        new FewerOrders(desk.planner()).than(found, world, third, after.watch())));
+    Simplest simplest =
+        desk.interruption().guard(asked, () -> fewer.than(found, world, third, after.watch()));
+    after.printer().print(ready, found, simplest);
     if (!desk.interruption().asked()) {
+      Habits habits = new Habits(desk.planner());
       Limits rest = rest(after.limits(), start);
-      after
-          .printer()
-          .print(
-              ready,
-              found,
-              desk.interruption()
-                  .guard(
-                      asked,
-                      () -> new Habits(desk.planner()).compare(world, found, rest, after.watch())));
+      Comparison compared =
+          desk.interruption().guard(asked, () -> habits.compare(world, found, rest, after.watch()));
+      after.printer().print(ready, found, compared);
     }
   }
 

@@ -72,7 +72,7 @@ final class Progress implements Watch {
 
   private String standing(Answer.WithPlan found) {
     Standing standing = found.plan().standing();
-    int unmet = standing.unmetMust() + standing.unmetOther();
+    int unmet = standing.unmet();
     StringBuilder line = new StringBuilder("  best ").append(money(standing.money()));
     found.bound().ifPresent(bound -> line.append("  bound ").append(money(bound)));
     Optional<Gap> gap = Gap.of(found);

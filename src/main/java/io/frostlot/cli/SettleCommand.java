@@ -55,9 +55,7 @@ final class SettleCommand implements Callable<Integer> {
   public Integer call() {
     SettleBox.Outcome outcome = new SettleBox(new Glop()).settle(folder, invoice, usual.profiles());
     if (outcome instanceof SettleBox.Refused refused) {
-      refused.problems().forEach(problem -> desk.terminal().err().println(problem));
-      desk.terminal().err().println("Nothing was settled.");
-      return ExitCode.INPUT_PROBLEMS;
+      return desk.refuse(refused.problems(), "Nothing was settled.");
     }
     Settlement settlement = ((SettleBox.Done) outcome).settlement();
     for (Path file : Usual.given(ledger)) {
@@ -73,6 +71,6 @@ final class SettleCommand implements Callable<Integer> {
               case JSON -> SettlementFiles.json(settlement);
               case CSV -> SettlementFiles.csv(settlement);
             });
-    return desk.terminal().out().checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+    return desk.terminal().printed();
   }
 }

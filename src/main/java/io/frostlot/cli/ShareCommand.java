@@ -91,9 +91,7 @@ final class ShareCommand implements Callable<Integer> {
     ShareBox shareBox = new ShareBox(desk.planner(), new Glop());
     ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
     if (prepared instanceof ShareBox.Refused refused) {
-      refused.problems().forEach(problem -> desk.terminal().err().println(problem));
-      desk.terminal().err().println("Nothing was planned.");
-      return ExitCode.INPUT_PROBLEMS;
+      return desk.refuse(refused.problems(), "Nothing was planned.");
     }
     ShareBox.Ready ready = (ShareBox.Ready) prepared;
     boolean needed = allWays || ready.group().terms().needsSubgroups();

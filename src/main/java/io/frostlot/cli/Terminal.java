@@ -57,6 +57,11 @@ record Terminal(PrintStream out, PrintStream err, boolean watched, int columns) 
         : USUAL_COLUMNS;
   }
 
+  /** The exit code of an answer that was printed, or could not be. */
+  int printed() {
+    return out.checkError() ? ExitCode.FAULT : ExitCode.PLAN;
+  }
+
   /** As the POSIX utility says it; empty where there is none. */
   private static String windowSize() {
     try {

@@ -3,9 +3,17 @@ package io.frostlot.files;
 import java.util.Currency;
 import java.util.Optional;
 
-/** Reads ISO 4217 codes. */
-final class Currencies {
+/** ISO 4217 codes. */
+public final class Currencies {
   private Currencies() {}
+
+  /** Empty for an unknown code and for one without coins, such as XAU. */
+  public static Optional<Currency> of(String code) {
+    return Currency.getAvailableCurrencies().stream()
+        .filter(currency -> currency.getCurrencyCode().equals(code))
+        .filter(currency -> currency.getDefaultFractionDigits() >= 0)
+        .findFirst();
+  }
 
   /** Empty, with a problem added, for an unknown code and for one without coins, such as XAU. */
   static Optional<Currency> read(Json.Obj document, Problems problems) {
@@ -13,11 +21,7 @@ final class Currencies {
       return Optional.empty();
     }
     Json code = document.get("currency");
-    Optional<Currency> found =
-        Currency.getAvailableCurrencies().stream()
-            .filter(currency -> currency.getCurrencyCode().equals(document.text("currency")))
-            .filter(currency -> currency.getDefaultFractionDigits() >= 0)
-            .findFirst();
+    Optional<Currency> found = of(document.text("currency"));
     if (found.isEmpty()) {
       problems.add(
           new Problem(

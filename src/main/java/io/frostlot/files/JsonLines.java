@@ -5,12 +5,16 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import io.frostlot.plan.Payment;
+import io.frostlot.units.Money;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Writes indented JSON into memory, field by field; lines end with a line feed on every system. */
 final class JsonLines {
@@ -104,6 +108,17 @@ final class JsonLines {
           }
           json.writeEndArray();
         });
+  }
+
+  /** Who pays whom, in a list of that name. */
+  JsonLines payments(List<Payment> payments, Function<Money, String> amount) {
+    return list(
+        "payments",
+        payments,
+        (line, payment) ->
+            line.text("from", payment.from())
+                .text("to", payment.to())
+                .text("amount", amount.apply(payment.amount())));
   }
 
   JsonLines texts(String name, Iterable<String> texts) {

@@ -4,7 +4,6 @@ import io.frostlot.plan.Ledger;
 import io.frostlot.plan.Payment;
 import io.frostlot.units.Money;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * What a ledger comes to, as JSON, described by {@code ledger.schema.json}, and as CSV (RFC 4180),
@@ -31,34 +30,25 @@ public final class LedgerBalances {
                     (line, balance) ->
                         line.text("name", balance.getKey())
                             .text("owes", money(ledger, balance.getValue())))
-                .list(
-                    "payments",
-                    payments,
-                    (line, payment) ->
-                        line.text("from", payment.from())
-                            .text("to", payment.to())
-                            .text("amount", money(ledger, payment.amount()))));
+                .payments(payments, amount -> money(ledger, amount)));
   }
 
   public static String csv(Ledger ledger) {
-    StringBuilder text = new StringBuilder(line("name", "owes", "currency"));
+    StringBuilder text = new StringBuilder(OrderSheets.line(List.of("name", "owes", "currency")));
     ledger
         .balances()
         .forEach(
             (name, owes) ->
                 text.append(
-                    line(
-                        OrderSheets.harmless(name),
-                        money(ledger, owes),
-                        ledger.currency().getCurrencyCode())));
+                    OrderSheets.line(
+                        List.of(
+                            OrderSheets.harmless(name),
+                            money(ledger, owes),
+                            ledger.currency().getCurrencyCode()))));
     return text.toString();
   }
 
   private static String money(Ledger ledger, Money amount) {
     return amount.toText(ledger.currency().getDefaultFractionDigits());
-  }
-
-  private static String line(String... cells) {
-    return CSVFormat.RFC4180.format((Object[]) cells) + "\r\n";
   }
 }

@@ -9,7 +9,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * A ledger as CSV (RFC 4180), described by {@code ledger.table-schema.json}: one row an entry, each
@@ -102,11 +101,7 @@ public final class LedgerFile {
 
   private static void check(Row row, Row first, Problems problems) {
     String code = row.text("currency");
-    boolean known =
-        Currency.getAvailableCurrencies().stream()
-            .anyMatch(
-                it -> it.getCurrencyCode().equals(code) && it.getDefaultFractionDigits() >= 0);
-    if (!known) {
+    if (Currencies.of(code).isEmpty()) {
       row.wrong("currency", "an ISO 4217 code of money in use, such as EUR", "");
     } else if (!code.equals(first.text("currency"))) {
       row.wrong("currency", first.text("currency") + " as in the first row", "");
@@ -165,7 +160,7 @@ public final class LedgerFile {
 
   /** Writes it over what is there, whole or not at all; a problem where that cannot be. */
   public static Optional<Problem> write(Path path, Ledger ledger) {
-    StringBuilder text = new StringBuilder(line(SCHEMA.names()));
+    StringBuilder text = new StringBuilder(OrderSheets.line(SCHEMA.names()));
     String digest = FIRST;
     for (int i = 0; i < ledger.entries().size(); i++) {
       Ledger.Entry entry = ledger.entries().get(i);
@@ -174,7 +169,7 @@ public final class LedgerFile {
           new ArrayList<>(
               cells(entry, ledger.currency(), i + 1).stream().map(OrderSheets::harmless).toList());
       cells.add(digest);
-      text.append(line(cells));
+      text.append(OrderSheets.line(cells));
     }
     return new WholeFile(path).write(text.toString());
   }
@@ -190,9 +185,5 @@ public final class LedgerFile {
         entry.value().amount().toText(currency.getDefaultFractionDigits()),
         currency.getCurrencyCode(),
         entry.about().note());
-  }
-
-  private static String line(List<String> cells) {
-    return CSVFormat.RFC4180.format(cells.toArray()) + "\r\n";
   }
 }

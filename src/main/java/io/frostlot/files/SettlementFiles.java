@@ -3,7 +3,6 @@ package io.frostlot.files;
 import io.frostlot.plan.Settlement;
 import io.frostlot.units.Money;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * A settled invoice as JSON, described by {@code settlement.schema.json}, and as CSV (RFC 4180),
@@ -37,8 +36,8 @@ public final class SettlementFiles {
 
   public static String csv(Settlement settlement) {
     SettlementFiles files = new SettlementFiles(settlement);
-    StringBuilder text = new StringBuilder(line(HEADER));
-    settlement.now().sheets().forEach(sheet -> text.append(line(files.row(sheet))));
+    StringBuilder text = new StringBuilder(OrderSheets.line(HEADER));
+    settlement.now().sheets().forEach(sheet -> text.append(OrderSheets.line(files.row(sheet))));
     return text.toString();
   }
 
@@ -51,13 +50,7 @@ public final class SettlementFiles {
         .text("invoice", money(settlement.invoice().head().total()))
         .text("toPay", money(settlement.now().total()))
         .list("members", settlement.now().sheets(), this::sheet)
-        .list(
-            "payments",
-            settlement.now().payments(),
-            (line, payment) ->
-                line.text("from", payment.from())
-                    .text("to", payment.to())
-                    .text("amount", money(payment.amount())));
+        .payments(settlement.now().payments(), this::money);
   }
 
   private void sheet(JsonLines json, Settlement.Sheet sheet) {
@@ -95,9 +88,5 @@ public final class SettlementFiles {
 
   private String money(Money amount) {
     return amount.toText(decimals);
-  }
-
-  private static String line(List<String> cells) {
-    return CSVFormat.RFC4180.format(cells.toArray()) + "\r\n";
   }
 }

@@ -28,13 +28,7 @@ public final class ShareJson {
         .list("parts", shared.parts(), this::part)
         .list("members", shared.sheets(), this::member)
         .list("ways", shared.ways(), this::way)
-        .list(
-            "payments",
-            shared.payments(),
-            (line, payment) ->
-                line.text("from", payment.from())
-                    .text("to", payment.to())
-                    .text("amount", money(payment.amount())))
+        .payments(shared.payments(), this::money)
         .list("tipped", shared.findings().tipped(), this::tipped)
         .list(
             "contentment",

@@ -2,7 +2,6 @@ package io.frostlot.files;
 
 import io.frostlot.plan.Shared;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * What each member of a group collects, as CSV (RFC 4180), one row per bag or portion; described by
@@ -27,13 +26,13 @@ public final class ShareTable {
   private ShareTable() {}
 
   public static String of(Shared shared) {
-    StringBuilder text = new StringBuilder(line(HEADER));
+    StringBuilder text = new StringBuilder(OrderSheets.line(HEADER));
     String currency = shared.group().first().currency().getCurrencyCode();
     int decimals = Math.max(0, shared.group().first().currency().getDefaultFractionDigits());
     for (Shared.Sheet sheet : shared.sheets()) {
       for (Shared.Collected some : sheet.collected()) {
         text.append(
-            line(
+            OrderSheets.line(
                 List.of(
                     OrderSheets.harmless(sheet.keeper()),
                     OrderSheets.harmless(some.order().slot().supplier()),
@@ -50,9 +49,5 @@ public final class ShareTable {
       }
     }
     return text.toString();
-  }
-
-  private static String line(List<String> cells) {
-    return CSVFormat.RFC4180.format(cells.toArray()) + "\r\n";
   }
 }

@@ -165,6 +165,11 @@ public final class Books {
     return List.copyOf(uses);
   }
 
+  /** Cash and reckoned, which gaps are measured by. */
+  public Money withoutTail() {
+    return total(Account.CASH).plus(total(Account.RECKONED));
+  }
+
   public Money total(Account account) {
     return charges.stream()
         .filter(charge -> charge.account() == account)

@@ -24,9 +24,7 @@ public record Gap(double amount, double percent, OptionalDouble boxCharges) {
 
   private static Gap of(Answer.Judged judged, double bound) {
     double amount = Math.max(0, judged.standing().money().toDouble() - bound);
-    Books books = judged.books();
-    double spent =
-        books.total(Books.Account.CASH).plus(books.total(Books.Account.RECKONED)).toDouble();
+    double spent = judged.books().withoutTail().toDouble();
     double box = boxCharge(judged).map(Money::toDouble).orElse(0.0);
     return new Gap(
         amount,

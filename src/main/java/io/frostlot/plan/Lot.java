@@ -38,6 +38,14 @@ public record Lot(
   /** A part of a planned order. */
   public record Ordered(Slot slot) implements Origin {}
 
+  public Lot withPieces(int other) {
+    return new Lot(id, item, other, freezer, earliest, latest, useBy, origin);
+  }
+
+  public Lot withUseBy(LocalDate other) {
+    return new Lot(id, item, pieces, freezer, earliest, latest, other, origin);
+  }
+
   /** Day from which its life counts: its arrival, also where it was handed over later. */
   public LocalDate freshFrom() {
     return origin instanceof Ordered ordered ? ordered.slot().arrivesEarliest() : earliest;

@@ -19,6 +19,11 @@ public record Standing(int unmetMust, int unmetOther, long shortfall, Money mone
           .thenComparingLong(Standing::shortfall)
           .thenComparing(Standing::money);
 
+  /** Unmet meals of any importance. */
+  public int unmet() {
+    return unmetMust + unmetOther;
+  }
+
   /** Equal in everything that comes before money. */
   public boolean sameBeforeMoney(Standing other) {
     return unmetMust == other.unmetMust

@@ -2,6 +2,8 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Standing;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,10 +44,10 @@ final class Best {
 
   /** No plan can have levels before money below these, nor with them less money than the bound. */
   synchronized void prove(Map<Level, Double> levels, double money) {
-    int higher = provenLevels.isEmpty() ? 1 : compare(levels, provenLevels);
     if (distrusted) {
       return;
     }
+    int higher = provenLevels.isEmpty() ? 1 : compare(levels, provenLevels);
     if (higher > 0 || (higher == 0 && money > bound)) {
       provenLevels = Map.copyOf(levels);
       bound = money;
@@ -67,13 +69,9 @@ final class Best {
     if (provenLevels.isEmpty()) {
       return false;
     }
-    for (Level level : Level.values()) {
-      double difference = level(standing, level) - provenLevels.getOrDefault(level, 0.0);
-      if (level != Level.MONEY && Math.abs(difference) > EXACT) {
-        return difference < 0;
-      }
-    }
-    return level(standing, Level.MONEY) < bound - halfUnit - EXACT;
+    int higher = compare(beforeMoney(standing), provenLevels);
+    boolean cheaper = level(standing, Level.MONEY) < bound - halfUnit - EXACT;
+    return higher < 0 || (higher == 0 && cheaper);
   }
 
   /** Shows this one of the plans that are as good as the best, and no other. */
@@ -119,7 +117,15 @@ final class Best {
     return apart;
   }
 
-  /** The plan's value of a level before money. */
+  private static Map<Level, Double> beforeMoney(Standing standing) {
+    Map<Level, Double> levels = new EnumMap<>(Level.class);
+    for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
+      levels.put(level, level(standing, level));
+    }
+    return levels;
+  }
+
+  /** The plan's value of a level. */
   static double level(Standing standing, Level level) {
     return switch (level) {
       case UNMET_MUST -> standing.unmetMust();
@@ -134,9 +140,7 @@ final class Best {
         judged -> {
           double money = judged.standing().money().toDouble();
           boolean same =
-              !provenLevels.isEmpty()
-                  && provenLevels.entrySet().stream()
-                      .allMatch(e -> level(judged.standing(), e.getKey()) == e.getValue());
+              !provenLevels.isEmpty() && compare(beforeMoney(judged.standing()), provenLevels) == 0;
           if (!same || bound == Double.NEGATIVE_INFINITY) {
             return new Answer.BestFound(judged, OptionalDouble.empty());
           }

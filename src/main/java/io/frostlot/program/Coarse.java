@@ -37,13 +37,16 @@ final class Coarse {
   /** As fine as may be without being too large a program to solve often. */
   Coarse(World world) {
     World pooled = Pool.of(world);
-    program =
-        GRAINS.stream()
-            .map(grain -> of(pooled, grain))
-            .filter(coarse -> coarse.model().columns().size() <= MOST_COLUMNS)
-            .findFirst()
-            .orElseGet(() -> of(pooled, GRAINS.get(GRAINS.size() - 1)));
+    Program found = of(pooled, GRAINS.get(0));
+    for (int i = 1; i < GRAINS.size() && isLarge(found); i++) {
+      found = of(pooled, GRAINS.get(i));
+    }
+    program = found;
     new CoverRows(program).add();
+  }
+
+  private static boolean isLarge(Program program) {
+    return program.model().columns().size() > MOST_COLUMNS;
   }
 
   private static Program of(World world, Grain grain) {

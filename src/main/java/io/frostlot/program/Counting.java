@@ -61,16 +61,13 @@ final class Counting {
    * @param most nodes
    */
   boolean run(int most, BooleanSupplier stop, Progress progress) {
-    if (open.isEmpty() && numbered == 0) {
-      look(Double.NEGATIVE_INFINITY, List.of(), progress);
-    }
+    look(Double.NEGATIVE_INFINITY, List.of(), progress);
     progress.bound().accept(bound());
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
-      Node node = open.peek();
+      Node node = open.poll();
       if (node.bound() < cutoff.getAsDouble()) {
         branch(node, progress);
       }
-      open.remove(node);
       progress.bound().accept(bound());
     }
     return open.isEmpty();

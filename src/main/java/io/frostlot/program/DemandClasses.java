@@ -99,7 +99,7 @@ final class DemandClasses {
   private DemandClass.Choice choice(Option option, Meal.Days window, ItemDays days, int segment) {
     int start = timeline.firstDayOf(days.segments()[segment]);
     LocalDate day = Timeline.date(Math.max(start, Timeline.day(window.earliest())));
-    int spared = timeline.isHoldingCharged() ? timeline.nightsFrom(Timeline.day(day)) : 0;
-    return new DemandClass.Choice(option, segment, window.late(day), spared);
+    return new DemandClass.Choice(
+        option, segment, window.late(day), timeline.sparedNights(Timeline.day(day)));
   }
 }

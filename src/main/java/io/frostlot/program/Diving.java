@@ -87,9 +87,7 @@ final class Diving {
 
   private Simplex.End hold(Simplex simplex, List<Step> steps, Simplex.End before) {
     List<Simplex.Bounds> own = steps.stream().map(step -> simplex.bounds(step.column())).toList();
-    for (Step step : steps) {
-      simplex.bound(step.column(), Math.rint(step.value()), Math.rint(step.value()));
-    }
+    steps.forEach(step -> hold(simplex, step));
     Simplex.End end = simplex.solve();
     if (end.bound() - before.bound() < dear) {
       return end;
@@ -102,9 +100,11 @@ final class Diving {
     if (raised.bound() < end.bound()) {
       return raised;
     }
-    for (Step step : steps) {
-      simplex.bound(step.column(), Math.rint(step.value()), Math.rint(step.value()));
-    }
-    return end.isImpossible() ? end : simplex.solve();
+    steps.forEach(step -> hold(simplex, step));
+    return end;
+  }
+
+  private static void hold(Simplex simplex, Step step) {
+    simplex.bound(step.column(), Math.rint(step.value()), Math.rint(step.value()));
   }
 }

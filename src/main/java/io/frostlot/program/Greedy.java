@@ -16,12 +16,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * A first guess at once: meal after meal, eaten from what is there already, else a pack is bought
  * in the latest slot that comes in time, of the option that costs least for what could still be
- * eaten of it. Knows no freezer and no order terms: what it says is only a proposal to the program.
+ * eaten of it. Knows no freezer and no order terms: what it says is only where to begin.
  */
 final class Greedy {
   private final World world;
@@ -87,8 +88,8 @@ final class Greedy {
     there.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(batch);
   }
 
-  /** Packs to buy by slot and row. */
-  Map<Slot, Map<Pack, Integer>> propose() {
+  /** Deliveries to buy from. */
+  Set<Slot> deliveries() {
     world.demands().stream()
         .filter(demand -> !demand.tail())
         .sorted(Comparator.comparing((Demand demand) -> demand.meal().days().best()))
@@ -98,7 +99,7 @@ final class Greedy {
                 serve(demand);
               }
             });
-    return bought;
+    return bought.keySet();
   }
 
   private void serve(Demand demand) {

@@ -65,7 +65,7 @@ final class Improving implements Runnable {
     }
     if (best.plan().isEmpty()) {
       for (List<Slot> part : beginnings.parts()) {
-        sets.look(new Greedy(world.withSlots(part)).propose().keySet());
+        sets.look(new Greedy(world.withSlots(part)).deliveries());
       }
       sets.nextToSolve(value()).ifPresent(this::solve);
     }

@@ -121,15 +121,7 @@ final class KnownPlans {
   private Lot asKeptHere(Lot lot) {
     return lot.origin() instanceof Lot.InHand
         ? lot
-        : new Lot(
-            lot.id(),
-            lot.item(),
-            lot.pieces(),
-            lot.freezer(),
-            lot.earliest(),
-            lot.latest(),
-            world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom()),
-            lot.origin());
+        : lot.withUseBy(world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom()));
   }
 
   private boolean isSold(Order order) {

@@ -7,15 +7,12 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A relaxation: freezers in use are taken for one that has their room and the longest of their
+ * A relaxation: all freezers in use are taken for one that has their room and the longest of their
  * lives.
  */
 final class Pool {
@@ -23,40 +20,21 @@ final class Pool {
 
   /** The world with one freezer in place of all that are in use. */
   static World of(World world) {
-    return of(world, freezer -> true);
-  }
-
-  /** The world with one freezer in place of all that are in use and keep as long. */
-  static World byLife(World world) {
-    return of(world, Freezer::life);
-  }
-
-  private static World of(World world, Function<Freezer, Object> kind) {
-    Scenario.Larder larder = world.scenario().larder();
-    Map<Object, List<Freezer>> inUse =
-        larder.freezers().stream()
-            .filter(Freezer::inUse)
-            .collect(Collectors.groupingBy(kind, LinkedHashMap::new, Collectors.toList()));
-    if (inUse.values().stream().allMatch(alike -> alike.size() < 2)) {
+    List<Freezer> inUse =
+        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+    if (inUse.size() < 2) {
       return world;
     }
-    Map<String, Freezer> pooled = new LinkedHashMap<>();
-    inUse
-        .values()
-        .forEach(
-            alike -> {
-              Freezer pool = pool(alike);
-              alike.forEach(freezer -> pooled.put(freezer.name(), pool));
-            });
-    List<Freezer> freezers = new ArrayList<>(new LinkedHashSet<>(pooled.values()));
+    Freezer pool = pool(inUse);
+    Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
+    Scenario.Larder larder = world.scenario().larder();
+    List<Freezer> freezers = new ArrayList<>(List.of(pool));
     larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
     Scenario.Larder one =
         new Scenario.Larder(
             freezers,
             larder.stock().stream()
-                .map(
-                    lot ->
-                        pooled.containsKey(lot.freezer()) ? lot.in(pooled.get(lot.freezer())) : lot)
+                .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
                 .toList(),
             larder.placed());
     return world.withScenario(world.scenario().withLarder(one)).alone();

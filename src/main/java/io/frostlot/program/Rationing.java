@@ -48,16 +48,7 @@ record Rationing(List<Lot> lots, List<Feeding> feedings, List<Discard> discards)
     int left = lot.pieces() - pieces;
     lots.remove(lot);
     if (left > 0) {
-      lots.add(
-          new Lot(
-              lot.id(),
-              lot.item(),
-              left,
-              lot.freezer(),
-              lot.earliest(),
-              lot.latest(),
-              lot.useBy(),
-              lot.origin()));
+      lots.add(lot.withPieces(left));
     }
     discards.removeIf(some -> some.lotId().equals(lot.id()));
     feedings.sort(Comparator.comparing(Feeding::day));

@@ -27,6 +27,9 @@ final class Supplements {
 
   /** Sets of deliveries beside those of a plan; none where it meets all meals. */
   List<Set<Slot>> of(Answer.Judged plan) {
+    if (plan.standing().unmet() == 0) {
+      return List.of();
+    }
     Set<Slot> own =
         plan.plan().orders().stream()
             .map(Order::slot)

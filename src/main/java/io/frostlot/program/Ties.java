@@ -27,7 +27,7 @@ final class Ties {
 
   private final Attempt attempt;
   private final Program program;
-  private final Weights weights;
+  private final Linear objective;
   private final LongSupplier millisLeft;
   private final List<Model.Row> held = new ArrayList<>();
   private final Counts counts;
@@ -38,7 +38,7 @@ final class Ties {
     this.millisLeft = millisLeft;
     attempt = new Attempt(world, new Judging(world, apart));
     program = attempt.program();
-    weights = Weights.of(world);
+    objective = Weights.of(world).objective(program.model());
     chosen = proven;
     new CoverRows(program).add();
     counts = new Counts(program);
@@ -68,11 +68,9 @@ final class Ties {
       }
     }
     if (leastMoney(exact) && least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
-      Linear objective = weights.objective(program.model());
-      double[] point = attempt.pointOf(chosen, objective, budget());
-      Optional.of(point)
-          .filter(found -> found.length > 0)
-          .flatMap(found -> attempt.finish(objective, found, OptionalInt.empty()))
+      Optional.of(attempt.pointOf(chosen, objective, budget()))
+          .filter(point -> point.length > 0)
+          .flatMap(this::finished)
           .filter(plan -> plan.standing().equals(chosen.standing()))
           .ifPresent(plan -> chosen = plan);
     }
@@ -84,8 +82,7 @@ final class Ties {
     Linear money = program.model().objective(Level.MONEY);
     Consumer<double[]> whole =
         point ->
-            attempt
-                .finish(weights.objective(program.model()), point, OptionalInt.empty())
+            finished(point)
                 .filter(plan -> plan.standing().compareTo(chosen.standing()) < 0)
                 .ifPresent(plan -> chosen = plan);
     boolean finished =
@@ -109,8 +106,7 @@ final class Ties {
     double[] value = {amount.at(pointOf(chosen))};
     Consumer<double[]> whole =
         point ->
-            attempt
-                .finish(weights.objective(program.model()), point, OptionalInt.empty())
+            finished(point)
                 .filter(plan -> plan.standing().equals(chosen.standing()))
                 .filter(plan -> amount.at(pointOf(plan)) < value[0])
                 .ifPresent(
@@ -121,6 +117,10 @@ final class Ties {
     boolean finished = count(amount, () -> value[0] - step / 2, whole);
     held.add(Model.extra(-Model.INFINITY, amount, value[0] + step / 4));
     return finished;
+  }
+
+  private Optional<Answer.Judged> finished(double[] point) {
+    return attempt.finish(objective, point, OptionalInt.empty());
   }
 
   private Scip.Budget budget() {

@@ -82,6 +82,11 @@ final class Timeline {
     return Math.max(0, day(world.scenario().planning().to()) + 1 - day);
   }
 
+  /** Planning nights that a meal on a day spares its pieces, where a night is charged; else 0. */
+  int sparedNights(int day) {
+    return isHoldingCharged() ? nightsFrom(day) : 0;
+  }
+
   boolean isHoldingCharged() {
     return !world.scenario().policy().charges().holding().isZero();
   }

@@ -88,7 +88,7 @@ final class InShort implements Sections.Section {
             .mapToInt(demand -> demand.meal().count())
             .sum();
     Standing standing = report.answer().plan().standing();
-    int unmet = standing.unmetMust() + standing.unmetOther();
+    int unmet = standing.unmet();
     int late = report.outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
     return (unmet == 0 ? "all " + planned + " met" : unmet + " of " + planned + " NOT MET")
         + (late == 0 ? "" : ", " + late + " late")

@@ -74,7 +74,7 @@ public final class ShareReport {
 
   private void sure(Shared.Part part, Page page) {
     Standing standing = part.answer().plan().standing();
-    int unmet = standing.unmetMust() + standing.unmetOther();
+    int unmet = standing.unmet();
     if (unmet > 0) {
       page.say(
           Wording.count(unmet, "meal is", "meals are") + " not met; see the members' own plans.");

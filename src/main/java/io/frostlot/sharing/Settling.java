@@ -82,13 +82,8 @@ public final class Settling {
             some ->
                 some.size() == members.size() ? Range.exactly(total.toDouble()) : Range.exactly(0));
     Bill bill = new Bill(game, members.stream().map(m -> burden(invoice, after, m)).toList());
-    Way way =
-        Stream.of(Way.values())
-            .filter(it -> it.id().equals(group.terms().way()))
-            .findFirst()
-            .orElseThrow();
     if (!group.terms().needsPlan()) {
-      return sharing.of(bill, way);
+      return sharing.of(bill, Way.of(group.terms().way()));
     }
     double agreed = members.stream().mapToDouble(m -> agreed(invoice, m)).sum();
     double[] shares = bill.ownAndPart(bill.common() - agreed, burden -> 1);

@@ -7,6 +7,7 @@ import static io.frostlot.sharing.Axiom.STAND_ALONE;
 import static io.frostlot.sharing.Axiom.SYMMETRY;
 
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A way to share what cannot be counted by the piece. */
 public enum Way {
@@ -25,6 +26,11 @@ public enum Way {
   Way(String id, String says) {
     this.id = id;
     this.says = says;
+  }
+
+  /** The one of an id; throws NoSuchElementException where there is none. */
+  public static Way of(String id) {
+    return Stream.of(values()).filter(way -> way.id.equals(id)).findFirst().orElseThrow();
   }
 
   /** As typed in files and on the command line. */

@@ -50,18 +50,6 @@ final class FeedingMutations {
         new Lot.Ordered(slot));
   }
 
-  static Lot sized(Lot lot, int pieces) {
-    return new Lot(
-        lot.id(),
-        lot.item(),
-        pieces,
-        lot.freezer(),
-        lot.earliest(),
-        lot.latest(),
-        lot.useBy(),
-        lot.origin());
-  }
-
   private Plan fed(Plan plan, Feeding before, List<Feeding> after) {
     List<Feeding> feedings = new ArrayList<>(plan.feedings());
     feedings.remove(before);
@@ -136,7 +124,7 @@ final class FeedingMutations {
     int pieces = 1 + random.nextInt(lot.pieces() - 1);
     List<Lot> lots = new ArrayList<>(plan.lots());
     lots.remove(lot);
-    lots.add(sized(lot, lot.pieces() - pieces));
+    lots.add(lot.withPieces(lot.pieces() - pieces));
     lots.add(lot(slot, lot.item(), pieces, freezer));
     return new Plan(plan.orders(), lots, plan.feedings(), plan.discards());
   }

@@ -93,7 +93,7 @@ final class Mutations {
         int change = Math.max(left, -lot.pieces());
         lots.remove(lot);
         if (lot.pieces() + change > 0) {
-          lots.add(FeedingMutations.sized(lot, lot.pieces() + change));
+          lots.add(lot.withPieces(lot.pieces() + change));
         }
         left -= change;
       }

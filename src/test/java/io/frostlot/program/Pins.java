@@ -215,7 +215,7 @@ final class Pins {
   /** Within a segment the program feeds on the day that costs least. */
   private boolean costsTheSame(DemandClass.Choice choice, LocalDate day, long late) {
     Timeline timeline = program.decisions().timeline();
-    int spared = timeline.isHoldingCharged() ? timeline.nightsFrom(Timeline.day(day)) : 0;
-    return choice.lateDays() == late && choice.sparedNights() == spared;
+    return choice.lateDays() == late
+        && choice.sparedNights() == timeline.sparedNights(Timeline.day(day));
   }
 }
