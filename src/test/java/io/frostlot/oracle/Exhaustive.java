@@ -27,6 +27,7 @@ public final class Exhaustive {
   private final boolean anyPiece;
   private final TotalLimits limits;
   private final Margins margins;
+  private final Programmes programmes;
 
   /** The best there is. */
   public record Found(Standing standing, Plan plan) {}
@@ -39,6 +40,7 @@ public final class Exhaustive {
     tiny = new Tiny(world);
     limits = new TotalLimits(world);
     margins = new Margins(tiny, world.demands().size() + limits.size());
+    programmes = new Programmes(tiny, world.demands().size() + limits.size() + margins.size());
   }
 
   /** Empty where no plan keeps every rule. */
@@ -89,7 +91,7 @@ public final class Exhaustive {
             cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
       }
     }
-    int counts = world.demands().size() + limits.size() + margins.size();
+    int counts = world.demands().size() + limits.size() + margins.size() + programmes.size();
     return new State(new int[counts], cells, Cells.NONE, false, false);
   }
 
@@ -121,6 +123,7 @@ public final class Exhaustive {
       addMeals(day, stages);
       stages.add(larder.night(day));
     }
+    stages.add(programmes.end());
     return stages;
   }
 
@@ -140,7 +143,7 @@ public final class Exhaustive {
   }
 
   private void addMeals(int day, List<Stage> stages) {
-    Meals meals = new Meals(tiny, margins, anyPiece);
+    Meals meals = new Meals(tiny, margins, programmes, anyPiece);
     for (int index = 0; index < world.demands().size(); index++) {
       Demand demand = world.demands().get(index);
       if (demand.meal().days().contains(tiny.date(day))) {

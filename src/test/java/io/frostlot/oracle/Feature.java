@@ -37,5 +37,6 @@ public enum Feature {
   END_OF_DAY,
   ALL_MEALS,
   OTHER_CURRENCY,
-  MARGIN
+  MARGIN,
+  ADEQUACY
 }

@@ -13,6 +13,7 @@ import io.frostlot.plan.Policy;
 final class Meals {
   private final Tiny tiny;
   private final Margins margins;
+  private final Programmes programmes;
   private final boolean anyPiece;
 
   /**
@@ -20,9 +21,10 @@ final class Meals {
    *
    * @param anyPiece not only the oldest piece of a freezer may be eaten
    */
-  Meals(Tiny tiny, Margins margins, boolean anyPiece) {
+  Meals(Tiny tiny, Margins margins, Programmes programmes, boolean anyPiece) {
     this.tiny = tiny;
     this.margins = margins;
+    this.programmes = programmes;
     this.anyPiece = anyPiece;
   }
 
@@ -80,7 +82,8 @@ final class Meals {
       for (int o = fromOption; o < demand.options().size(); o++) {
         Option option = demand.options().get(o);
         Trail more = trail.then(new Move.Eaten(demand, tiny.date(day), option));
-        State begun = margins.eat(state.withCount(index, served + 1), option, day);
+        State counted = programmes.eat(state.withCount(index, served + 1), index, o);
+        State begun = margins.eat(counted, option, day);
         take(option, option.pieces(), begun, score.plus(Score.money(lateCharge)), more, o);
       }
     }

@@ -87,7 +87,10 @@ final class TinyKeeper {
 
   Scenario.Collection collection() {
     List<Animal> animals = new ArrayList<>();
-    int count = dice.between(1, 2);
+    if (dice.has(Feature.ADEQUACY)) {
+      animals.add(daily());
+    }
+    int count = animals.isEmpty() ? dice.between(1, 2) : 0;
     for (int i = 1; i <= count; i++) {
       animals.add(animal("animal " + i));
     }
@@ -114,6 +117,25 @@ final class TinyKeeper {
             new MealSize.Fixed(target, tolerance),
             dice.oneOf(Importance.values()),
             leeway),
+        List.of(),
+        Period.ALWAYS);
+  }
+
+  /** Eats every day, more than the small and less than the big. */
+  private Animal daily() {
+    Grams target = Grams.of(dice.between(13, 17));
+    MealSize.Tolerance tolerance =
+        new MealSize.Tolerance(Percent.of("50"), Percent.of(dice.oneOf("125", "170")));
+    return new Animal(
+        "animal 1",
+        new Curve.Constant(Grams.of(200)),
+        planning.from(),
+        new Animal.Diet(Set.of("mouse"), Grams.of(30), dice.between(1, 2)),
+        new Animal.Programme(
+            new Schedule.Every(1, day(0)),
+            new MealSize.Fixed(target, tolerance),
+            dice.oneOf(Importance.values()),
+            Animal.Leeway.NONE),
         List.of(),
         Period.ALWAYS);
   }

@@ -97,6 +97,9 @@ public final class TinyWorlds {
         new Policy.Safety(
             dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
             dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO),
-        Policy.Adequacy.NONE);
+        new Policy.Adequacy(
+            dice.has(Feature.ADEQUACY),
+            Percent.of("90"),
+            Percent.of(dice.has(Feature.ADEQUACY) ? dice.oneOf("105", "110") : "105")));
   }
 }

@@ -24,14 +24,13 @@ class EveryRuleMattersTest {
   /** Features of worlds in which rules matter that seldom do. */
   private static final Map<String, Set<Feature>> SELDOM =
       Map.of(
+          "adequacy", Set.of(Feature.ADEQUACY),
           "combining", Set.of(Feature.SALE, Feature.DISCOUNT, Feature.SECOND_DISCOUNT),
           "whole-packs", Set.of(Feature.BOXES_WHOLE_PACKS, Feature.NEED));
 
-  /**
-   * Rules of joint orders, of what is asked for besides, and of programmes: in no tiny world yet.
-   */
+  /** Rules of joint orders and of what is asked for besides: in no tiny world yet. */
   private static final Set<String> IN_NO_TINY_WORLD =
-      Set.of("bags-handed-out", "waiting-room", "pledged-packs", "most-orders", "adequacy");
+      Set.of("bags-handed-out", "waiting-room", "pledged-packs", "most-orders");
 
   @Test
   void leaving_any_rule_out_is_noticed() {

@@ -1,0 +1,131 @@
+package io.frostlot.oracle;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.keeping.Animal;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Policy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * How far what is fed over four meals in a row lies outside its band of the programme, in percent
+ * of the programme, rounded up over all runs (a thousandth does not count); meals that are not met
+ * count neither way. Planning days are fewer than eight weeks. Remembers by which option each meal
+ * was served, in the counts of a state.
+ *
+ * <p>Where no choice of options comes to within the band, it is widened to the nearest that one
+ * does, the heavier of two.
+ */
+final class Programmes {
+  private static final int IN_A_ROW = 4;
+  private static final double NOTHING = 0.001;
+  private final Tiny tiny;
+  private final int first;
+  private final List<List<Integer>> runs = new ArrayList<>();
+
+  /**
+   * Programmes of a tiny world.
+   *
+   * @param first of their counts in a state
+   */
+  Programmes(Tiny tiny, int first) {
+    this.tiny = tiny;
+    this.first = first;
+    if (tiny.world.scenario().policy().adequacy().asked()) {
+      tiny.world.scenario().collection().animals().forEach(this::addRuns);
+    }
+  }
+
+  private void addRuns(Animal animal) {
+    List<Integer> meals = new ArrayList<>();
+    for (int index = 0; index < tiny.world.demands().size(); index++) {
+      Demand demand = tiny.world.demands().get(index);
+      boolean own = demand.meal().eater().equals(animal.name()) && !demand.tail();
+      if (own && !demand.options().isEmpty()) {
+        meals.add(index);
+      }
+    }
+    for (int i = 0; i + IN_A_ROW <= meals.size(); i++) {
+      runs.add(meals.subList(i, i + IN_A_ROW));
+    }
+  }
+
+  /** Counts that they need: one for each demand. */
+  int size() {
+    return runs.isEmpty() ? 0 : tiny.world.demands().size();
+  }
+
+  /** A meal is served by one of its options. */
+  State eat(State state, int demand, int option) {
+    boolean counts = runs.stream().anyMatch(run -> run.contains(demand));
+    return counts ? state.withCount(first + demand, option + 1) : state;
+  }
+
+  /** When everything is over it is seen how far off it was. */
+  Stage end() {
+    return (state, trail, next) -> {
+      double off = runs.stream().mapToDouble(run -> percentOff(run, state)).sum();
+      State cleared = state;
+      for (int count = first; count < first + size(); count++) {
+        cleared = cleared.withCount(count, 0);
+      }
+      long shortfall = (long) Math.ceil(Math.max(0, off - NOTHING));
+      next.add(cleared, new Score(0, 0, shortfall, 0), trail);
+    };
+  }
+
+  private double percentOff(List<Integer> run, State state) {
+    long fed = 0;
+    double programme = 0;
+    double met = 0;
+    for (int index : run) {
+      Demand demand = tiny.world.demands().get(index);
+      double target = demand.meal().prey().window().target().milligrams();
+      programme += target;
+      int served = state.counts()[first + index];
+      if (served > 0) {
+        met += target;
+        fed += milligrams(demand.options().get(served - 1));
+      }
+    }
+    double[] band = band(run, programme);
+    double share = met / programme;
+    double off = Math.max(band[0] * share - fed, fed - band[1] * share);
+    return 100 * Math.max(0, off) / programme;
+  }
+
+  private static long milligrams(Option option) {
+    return option.item().grams().mean().milligrams() * option.pieces();
+  }
+
+  private double[] band(List<Integer> run, double programme) {
+    Policy.Adequacy asked = tiny.world.scenario().policy().adequacy();
+    double least = Math.ceil(programme * asked.least().value().doubleValue() / 100);
+    double most = Math.floor(programme * asked.most().value().doubleValue() / 100);
+    double nearest = Double.NaN;
+    double distance = Double.POSITIVE_INFINITY;
+    for (long sum : sums(run, 0)) {
+      double off = Math.max(0, Math.max(least - sum, sum - most));
+      if (off <= distance) {
+        nearest = sum;
+        distance = off;
+      }
+    }
+    return new double[] {Math.min(least, nearest), Math.max(most, nearest)};
+  }
+
+  /** What the options can reach, all meals met, rising. */
+  private Set<Long> sums(List<Integer> run, int from) {
+    if (from == run.size()) {
+      return Set.of(0L);
+    }
+    Set<Long> sums = new TreeSet<>();
+    for (long rest : sums(run, from + 1)) {
+      tiny.world.demands().get(run.get(from)).options().stream()
+          .forEach(option -> sums.add(rest + milligrams(option)));
+    }
+    return sums;
+  }
+}
