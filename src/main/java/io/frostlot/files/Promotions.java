@@ -92,7 +92,6 @@ final class Promotions {
                 json.yes("combinable")));
       }
     }
-    sales.sort(Comparator.comparing(Sale::id));
     return sales;
   }
 

@@ -22,8 +22,8 @@ import java.util.Map;
  * <p>For row p, sale v and price step l: sum over v of under(p, v, l) &lt;= atStep(p, l); sum over
  * p, l &lt;= min(limit, useful) taken(v). Saving per pack under a percentage: price(l) - price(l) x
  * (1 - percent), rounded half-up; under a price: price(l) - that price; of each full group of n
- * packs of one row and price step n - m are free. Where a line has packs at several steps, those
- * under a sale are the ones that make the line cost least.
+ * packs of one row n - m are free. {@link SaleSteps} says which, where a line has packs at several
+ * steps.
  */
 final class Sales implements Rule {
   private final World world;
@@ -64,12 +64,14 @@ final class Sales implements Rule {
     Map<String, Linear> inTotal = new LinkedHashMap<>();
     Map<String, Sale> sales = new LinkedHashMap<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
-      Map<Var, Linear> atStep = new LinkedHashMap<>();
+      Map<OrderDecisions.PackDecision, SaleSteps> steps = new LinkedHashMap<>();
       for (Sale sale : order.supplier().salesOn(order.slot())) {
         Linear inOrder = new Linear();
         for (OrderDecisions.PackDecision pack : order.packs().values()) {
           if (sale.covers(pack.pack())) {
-            inOrder.plus(offer(new Offer(order, pack, sale), atStep, program));
+            SaleSteps ofRow =
+                steps.computeIfAbsent(pack, k -> new SaleSteps(id(), pack, program.model()));
+            inOrder.plus(offer(new Offer(order, pack, sale), ofRow, program));
           }
         }
         double most = Math.min(program.most(inOrder), sale.limits().perOrder());
@@ -81,7 +83,7 @@ final class Sales implements Rule {
             .atMost(
                 id(), inOrder.copy().plus(-most, order.promotion(sale.id(), program.model())), 0);
       }
-      atStep.forEach((packs, under) -> program.model().atMost(id(), under.plus(-1, packs), 0));
+      steps.values().forEach(SaleSteps::impose);
     }
     inTotal.forEach(
         (name, packs) -> {
@@ -94,24 +96,22 @@ final class Sales implements Rule {
   private record Offer(OrderDecisions order, OrderDecisions.PackDecision pack, Sale sale) {}
 
   /** Packs of one row under one sale, all steps together. */
-  private Linear offer(Offer offer, Map<Var, Linear> atStep, Program program) {
+  private Linear offer(Offer offer, SaleSteps steps, Program program) {
     Linear packs = new Linear();
     OrderDecisions.PackDecision pack = offer.pack();
-    double most = program.model().column(pack.count()).most();
-    for (int step = 0; step < pack.atStep().size(); step++) {
-      Var under = program.model().whole(0, most);
-      packs.plus(1, under);
-      atStep.computeIfAbsent(pack.atStep().get(step), k -> new Linear()).plus(1, under);
+    Sale.Terms terms = offer.sale().terms();
+    List<Var> under = steps.under();
+    List<Linear> free =
+        terms instanceof Sale.TakeAndPay group ? steps.free(under, group) : List.of();
+    for (int step = 0; step < under.size(); step++) {
+      packs.plus(1, under.get(step));
       Money price = price(pack.pack(), pack.priceBreak(), step);
-      Money saving = price.minus(salePrice(price, offer.sale().terms()));
-      Linear change = new Linear().plus(-saving.toDouble(), under);
-      if (offer.sale().terms() instanceof Sale.TakeAndPay group) {
-        Var groups = program.model().whole(0, Math.floor(most / group.take()));
-        Linear open = Linear.of(under).plus(-group.take(), groups);
-        program.model().row(id(), 0, open, group.take() - 1.0);
-        change = new Linear().plus(-price.times(group.take() - group.pay()).toDouble(), groups);
-      }
-      offer.order().sums().markUnderSale(new Linear().plus(price.toDouble(), under));
+      Money saving = price.minus(salePrice(price, terms));
+      Linear change =
+          free.isEmpty()
+              ? new Linear().plus(-saving.toDouble(), under.get(step))
+              : new Linear().plus(-price.toDouble(), free.get(step));
+      offer.order().sums().markUnderSale(new Linear().plus(price.toDouble(), under.get(step)));
       offer.order().sums().addToSaleGoods(change);
       program.charge(this, change);
     }
@@ -159,33 +159,28 @@ final class Sales implements Rule {
 
   private void charge(Order order, Order.Line line, List<Sale> taken, Books books) {
     PriceBreak steps = world.supplier(order.slot().supplier()).breakOf(line.pack());
-    int[] atStep = PriceBreaks.atStep(line.packs(), steps);
-    int[] under = taken.stream().mapToInt(sale -> line.underSale().get(sale.id())).toArray();
-    int[][] split =
-        SaleSplit.cheapest(
-            atStep,
-            under,
-            (sale, step, packs) ->
-                saving(price(line.pack(), steps, step), taken.get(sale).terms(), packs).toDouble());
+    int[] left = PriceBreaks.atStep(line.packs(), steps);
     Books.Ledger ledger = books.ledger(order.slot());
-    for (int sale = 0; sale < under.length; sale++) {
-      for (int step = 0; step < atStep.length; step++) {
-        int packs = split[sale][step];
+    for (Sale sale : taken) {
+      int[] under = SaleSteps.first(line.underSale().get(sale.id()), left);
+      int[] free =
+          sale.terms() instanceof Sale.TakeAndPay group
+              ? SaleSteps.free(under, group)
+              : new int[under.length];
+      for (int step = 0; step < under.length; step++) {
+        left[step] -= under[step];
         Money price = price(line.pack(), steps, step);
-        Money saving = saving(price, taken.get(sale).terms(), packs);
-        Money full = price.times(packs);
+        Money saving =
+            price
+                .minus(salePrice(price, sale.terms()))
+                .times(under[step])
+                .plus(price.times(free[step]));
+        Money full = price.times(under[step]);
         ledger.addGoods(full.negated(), false);
         ledger.addGoods(full.minus(saving), true);
         books.cash(id(), order.slot(), saving.negated());
       }
     }
-  }
-
-  private Money saving(Money price, Sale.Terms terms, int packs) {
-    if (terms instanceof Sale.TakeAndPay group) {
-      return price.times((long) (packs / group.take()) * (group.take() - group.pay()));
-    }
-    return price.minus(salePrice(price, terms)).times(packs);
   }
 
   private void check(Sale sale, long packs, int limit, Books books) {

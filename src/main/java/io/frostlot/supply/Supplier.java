@@ -1,6 +1,7 @@
 package io.frostlot.supply;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -30,6 +31,7 @@ public record Supplier(
    * @param dated day of the prices
    * @param packs in canonical order, ids unique
    * @param breaks at most one per pack id
+   * @param sales by name
    */
   public record PriceSheet(
       LocalDate dated, List<Pack> packs, List<PriceBreak> breaks, List<Sale> sales) {
@@ -43,7 +45,7 @@ public record Supplier(
                   })
               .toList();
       breaks = List.copyOf(breaks);
-      sales = List.copyOf(sales);
+      sales = sales.stream().sorted(Comparator.comparing(Sale::id)).toList();
     }
 
     public PriceSheet withPacks(List<Pack> others) {

@@ -12,7 +12,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Every way in which the packs of one row can be bought, some of them under sales. */
+/**
+ * Every way in which the packs of one row can be bought, some of them under sales: those of the
+ * first sale are the dearest, those of the next the dearest of the rest; free are the cheapest of a
+ * sale.
+ */
 final class OracleLine {
   private final Pack pack;
   private final List<Sale> sales;
@@ -55,15 +59,14 @@ final class OracleLine {
 
   Set<Way> ways() {
     Set<Way> ways = new LinkedHashSet<>();
-    List<List<Long>> under = new ArrayList<>();
-    sales.forEach(sale -> under.add(new ArrayList<>()));
-    assign(0, 0, under, ways);
+    assign(0, List.of(), ways);
     return ways;
   }
 
-  /** Gives each pack to no sale or to one; packs of one price in the order of the sales. */
-  private void assign(int next, long regular, List<List<Long>> under, Set<Way> ways) {
-    if (next == unitPrices.length) {
+  /** Gives any number of the packs that are left to the next sale. */
+  private void assign(int given, List<List<Long>> under, Set<Way> ways) {
+    if (under.size() == sales.size()) {
+      long regular = sum(prices(given, unitPrices.length));
       long goods = regular;
       for (int s = 0; s < under.size(); s++) {
         goods += cost(sales.get(s), under.get(s));
@@ -71,20 +74,24 @@ final class OracleLine {
       ways.add(new Way(goods, regular, under.stream().map(List::size).toList()));
       return;
     }
-    long price = unitPrices[next];
-    assign(next + 1, regular + price, under, ways);
-    for (int s = 0; s < under.size(); s++) {
-      if (sales.get(s).covers(pack)) {
-        List<Long> packs = under.get(s);
-        packs.add(price);
-        assign(next + 1, regular, under, ways);
-        packs.remove(packs.size() - 1);
-      }
+    int most = sales.get(under.size()).covers(pack) ? unitPrices.length : given;
+    for (int next = given; next <= most; next++) {
+      List<List<Long>> more = new ArrayList<>(under);
+      more.add(prices(given, next));
+      assign(next, more, ways);
     }
   }
 
+  /** Prices fall from pack to pack, or stay. */
+  private List<Long> prices(int from, int before) {
+    return Arrays.stream(unitPrices, from, before).boxed().toList();
+  }
+
+  private static long sum(List<Long> prices) {
+    return prices.stream().mapToLong(p -> p).sum();
+  }
+
   private long cost(Sale sale, List<Long> packs) {
-    long full = packs.stream().mapToLong(p -> p).sum();
     if (sale.terms() instanceof Sale.PercentOff off) {
       Percent left = new Percent(BigDecimal.valueOf(100).subtract(off.percent().value()));
       return packs.stream().mapToLong(price -> Amounts.share(price, left, decimals)).sum();
@@ -93,8 +100,7 @@ final class OracleLine {
       return packs.size() * Amounts.rounded(Amounts.of(fixed.price()), decimals);
     }
     Sale.TakeAndPay group = (Sale.TakeAndPay) sale.terms();
-    int free = packs.size() / group.take() * (group.take() - group.pay());
-    return full
-        - packs.stream().sorted((a, b) -> Long.compare(b, a)).limit(free).mapToLong(p -> p).sum();
+    int paid = packs.size() - packs.size() / group.take() * (group.take() - group.pay());
+    return sum(packs.subList(0, paid));
   }
 }

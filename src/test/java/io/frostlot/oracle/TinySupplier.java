@@ -106,9 +106,7 @@ final class TinySupplier {
         }
       }
       PriceBreak.Counting counting =
-          dice.has(Feature.SALE) || dice.oneIn(2) // steps with sales are not planned with
-              ? PriceBreak.Counting.ALL_UNITS
-              : PriceBreak.Counting.INCREMENTAL;
+          dice.oneIn(2) ? PriceBreak.Counting.ALL_UNITS : PriceBreak.Counting.INCREMENTAL;
       breaks.add(new PriceBreak(pack.id(), counting, steps));
     }
     return breaks;
