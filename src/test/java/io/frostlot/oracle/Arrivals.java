@@ -74,7 +74,8 @@ final class Arrivals {
     State after = new State(state.counts(), state.cells(), state.recent(), true, true);
     for (int limit = 0; limit < limits.size(); limit++) {
       int index = firstLimit + limit;
-      after = after.withCount(index, after.counts()[index] + candidate.uses()[limit]);
+      int used = after.counts()[index] + candidate.uses()[limit];
+      after = after.withCount(index, limits.counted(limit, used));
     }
     return after;
   }

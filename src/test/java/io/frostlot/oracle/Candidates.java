@@ -103,12 +103,13 @@ final class Candidates {
 
   /**
    * Packs that could be eaten, rounded up; without a limit where more could pay all the same: by a
-   * threshold, a step or a group of the price ladder, or for safety.
+   * threshold, a step or a group of the price ladder, for safety, or since they are pledged.
    */
   private int mostUseful(Slot slot, Pack pack) {
     Supplier supplier = world.supplier(slot.supplier());
     boolean more =
         !world.scenario().policy().safety().equals(Policy.Safety.NONE)
+            || world.pledges().stream().anyMatch(pledge -> pledge.counts(slot, pack))
             || supplier.terms().minimum().from().toDouble() > 0
             || !supplier.terms().discounts().isEmpty()
             || !supplier.terms().freeShipping().isEmpty()

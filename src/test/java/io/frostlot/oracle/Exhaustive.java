@@ -124,6 +124,7 @@ public final class Exhaustive {
       stages.add(larder.night(day));
     }
     stages.add(programmes.end());
+    stages.add(limits.end(world.demands().size()));
     return stages;
   }
 

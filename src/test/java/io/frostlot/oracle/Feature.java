@@ -38,5 +38,7 @@ public enum Feature {
   ALL_MEALS,
   OTHER_CURRENCY,
   MARGIN,
-  ADEQUACY
+  ADEQUACY,
+  PLEDGE,
+  MOST_ORDERS
 }

@@ -1,9 +1,11 @@
 package io.frostlot.oracle;
 
+import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
@@ -76,7 +78,19 @@ public final class TinyWorlds {
     while (slots.size() > MOST_SLOTS) {
       slots.remove(dice.between(0, slots.size() - 1));
     }
-    return world.withSlots(slots);
+    World few = world.withSlots(slots);
+    World pledged = dice.has(Feature.PLEDGE) ? few.withPledges(List.of(pledge(dice, few))) : few;
+    return dice.has(Feature.MOST_ORDERS)
+        ? pledged.withMostOrders(dice.oneIn(6) ? 0 : 1)
+        : pledged;
+  }
+
+  private static Pledge pledge(Dice dice, World world) {
+    Supplier supplier = dice.oneOf(world.scenario().suppliers());
+    List<String> rows =
+        dice.someOf(supplier.sheet().packs()).stream().map(Pack::id).toList();
+    Period dates = dice.oneIn(2) ? Period.ALWAYS : dice.days(3);
+    return new Pledge(supplier.id(), Set.copyOf(rows), dates, dice.between(1, 2));
   }
 
   private static Policy policy(Dice dice) {

@@ -1,6 +1,7 @@
 package io.frostlot.oracle;
 
 import io.frostlot.plan.Order;
+import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Sale;
@@ -15,12 +16,21 @@ import java.util.function.ToIntFunction;
 
 /**
  * What ties the orders of a plan together: packs under a sale and packs to be had over all orders,
- * one order per supplier and order date.
+ * one order per supplier and order date, no more orders than asked for, packs that are pledged.
  */
 final class TotalLimits {
   private final List<Limit> limits = new ArrayList<>();
 
-  private record Limit(int most, ToIntFunction<Order> use) {}
+  /** Packs or orders; of what is pledged no more is counted than is asked for. */
+  private record Limit(int least, int most, ToIntFunction<Order> use) {
+    static Limit most(int most, ToIntFunction<Order> use) {
+      return new Limit(0, most, use);
+    }
+
+    int counted(int used) {
+      return least > 0 ? Math.min(used, least) : used;
+    }
+  }
 
   private record OrderDay(String supplier, LocalDate day) {}
 
@@ -28,20 +38,26 @@ final class TotalLimits {
     for (Supplier supplier : world.scenario().suppliers()) {
       for (Sale sale : supplier.sheet().sales()) {
         if (sale.limits().inTotal() < Pack.UNLIMITED) {
-          limits.add(new Limit(sale.limits().inTotal(), order -> underSale(order, supplier, sale)));
+          limits.add(Limit.most(sale.limits().inTotal(), order -> underSale(order, supplier, sale)));
         }
       }
       for (Pack pack : supplier.sheet().packs()) {
         if (pack.available().inTotal() < Pack.UNLIMITED) {
-          limits.add(new Limit(pack.available().inTotal(), order -> packs(order, supplier, pack)));
+          limits.add(Limit.most(pack.available().inTotal(), order -> packs(order, supplier, pack)));
         }
       }
     }
     Map<OrderDay, Integer> slots = new HashMap<>();
     for (Slot slot : world.slots()) {
       if (slots.merge(new OrderDay(slot.supplier(), slot.ordered()), 1, Integer::sum) == 2) {
-        limits.add(new Limit(1, order -> sameOrderDay(order, slot) ? 1 : 0));
+        limits.add(Limit.most(1, order -> sameOrderDay(order, slot) ? 1 : 0));
       }
+    }
+    if (world.mostOrders() < World.ANY_NUMBER) {
+      limits.add(Limit.most(world.mostOrders(), order -> 1));
+    }
+    for (Pledge pledge : world.pledges()) {
+      limits.add(new Limit(pledge.packs(), Pack.UNLIMITED, order -> pledged(order, pledge)));
     }
   }
 
@@ -61,6 +77,18 @@ final class TotalLimits {
         : 0;
   }
 
+  private static int pledged(Order order, Pledge pledge) {
+    boolean counts =
+        order.slot().supplier().equals(pledge.supplier())
+            && pledge.orderDates().contains(order.slot().ordered());
+    return counts
+        ? order.lines().stream()
+            .filter(line -> pledge.packIds().contains(line.pack().id()))
+            .mapToInt(Order.Line::packs)
+            .sum()
+        : 0;
+  }
+
   private static boolean sameOrderDay(Order order, Slot slot) {
     return order.slot().supplier().equals(slot.supplier())
         && order.slot().ordered().equals(slot.ordered());
@@ -72,6 +100,29 @@ final class TotalLimits {
 
   int most(int limit) {
     return limits.get(limit).most;
+  }
+
+  /** Used up so far, as far as it matters. */
+  int counted(int limit, int used) {
+    return limits.get(limit).counted(used);
+  }
+
+  /**
+   * When everything is over, what was pledged has been bought.
+   *
+   * @param first of the limits in the counts of a state
+   */
+  Stage end(int first) {
+    return (state, trail, next) -> {
+      State cleared = state;
+      for (int limit = 0; limit < limits.size(); limit++) {
+        if (state.counts()[first + limit] < limits.get(limit).least) {
+          return;
+        }
+        cleared = cleared.withCount(first + limit, 0);
+      }
+      next.add(cleared, Score.ZERO, trail);
+    };
   }
 
   int[] uses(Order order) {

@@ -28,21 +28,38 @@ class EveryRuleMattersTest {
           "combining", Set.of(Feature.SALE, Feature.DISCOUNT, Feature.SECOND_DISCOUNT),
           "whole-packs", Set.of(Feature.BOXES_WHOLE_PACKS, Feature.NEED));
 
-  /** Rules of joint orders and of what is asked for besides: in no tiny world yet. */
-  private static final Set<String> IN_NO_TINY_WORLD =
-      Set.of("bags-handed-out", "waiting-room", "pledged-packs", "most-orders");
+  /**
+   * Rules of joint orders, and a world by hand in which each matters: several keepers would be too
+   * much to try everything for.
+   */
+  private static final Map<String, JointByHand> BY_HAND =
+      Map.of("bags-handed-out", JointByHand.WHOLE_BAGS, "waiting-room", JointByHand.WAITING);
 
   @Test
   void leaving_any_rule_out_is_noticed() {
     List<String> often =
         new ArrayList<>(Rules.of(TinyWorlds.of(0)).stream().map(Rule::id).toList());
     often.removeAll(SELDOM.keySet());
-    often.removeAll(IN_NO_TINY_WORLD);
+    often.removeAll(BY_HAND.keySet());
     List<String> open = unnoticed(often, Set.of());
     SELDOM.forEach((rule, features) -> open.addAll(unnoticed(List.of(rule), features)));
     assertThat(open)
         .as("rules that may be left out unnoticed (see package-info of io.frostlot.oracle)")
         .isEmpty();
+  }
+
+  @Test
+  void leaving_out_a_rule_of_joint_orders_is_noticed() {
+    BY_HAND.forEach(
+        (left, world) -> {
+          Optional<Standing> expected = Optional.of(world.best());
+          assertThat(LevelByLevel.comesTo(expected, world.world(), rule -> true))
+              .as("with every rule, " + world)
+              .isTrue();
+          assertThat(LevelByLevel.comesTo(expected, world.world(), rule -> !rule.id().equals(left)))
+              .as(left)
+              .isFalse();
+        });
   }
 
   private static List<String> unnoticed(List<String> rules, Set<Feature> features) {

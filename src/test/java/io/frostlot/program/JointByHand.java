@@ -1,0 +1,70 @@
+package io.frostlot.program;
+
+import static io.frostlot.program.SmallWorld.MOUSE;
+import static io.frostlot.program.SmallWorld.day;
+
+import io.frostlot.plan.Cutting;
+import io.frostlot.plan.Joint;
+import io.frostlot.plan.Standing;
+import io.frostlot.plan.Waiting;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Delivery;
+import io.frostlot.supply.Pack;
+import io.frostlot.units.Litres;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Ann and Bo order together: bags of ten mice at 10.00, once, on day 1; Ann needs five mice on day
+ * 1, Bo five on day 3. A mouse takes a litre.
+ */
+enum JointByHand {
+  /** No bag may be cut, so it takes two. */
+  WHOLE_BAGS(new Cutting(Map.of(), false), Set.of(), "0", Faces.costs("20")),
+
+  /** One bag is cut; of five mice that Bo collects on day 2, Ann has room for four: one is unmet. */
+  WAITING(Cutting.ANY, Set.of(day(2)), "4", Faces.unmet(1, "10"));
+
+  private static final Pack BAG = SmallWorld.pack(MOUSE, 10, "10.00");
+  private final Cutting cutting;
+  private final Set<LocalDate> collected;
+  private final String litresKept;
+  private final Standing best;
+
+  JointByHand(Cutting cutting, Set<LocalDate> collected, String litresKept, Standing best) {
+    this.cutting = cutting;
+    this.collected = collected;
+    this.litresKept = litresKept;
+    this.best = best;
+  }
+
+  /** Derived by hand. */
+  Standing best() {
+    return best;
+  }
+
+  World world() {
+    Delivery once =
+        new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
+    World alone =
+        new SmallWorld(3, SmallSupplier.selling(BAG).delivery(once))
+            .freezers(
+                SmallWorld.freezer("A", "20", Freezer.Life.of(9)),
+                SmallWorld.freezer("B", "20", Freezer.Life.of(9)))
+            .need(1, 5)
+            .need(3, 5)
+            .world();
+    Waiting waiting = new Waiting(Litres.of(new BigDecimal(litresKept)), 9);
+    Joint joint =
+        new Joint(
+            Map.of("A", "ann", "B", "bo", "day 1", "ann", "day 3", "bo"),
+            Map.of(),
+            cutting,
+            new Joint.Collecting("ann", collected, waiting));
+    return new World(alone.scenario(), alone.demands(), alone.slots(), alone.items(), joint);
+  }
+}
