@@ -5,7 +5,6 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
@@ -13,10 +12,12 @@ import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Random worlds of a few days, items and meals: small enough to try everything, and with limits
@@ -80,17 +81,23 @@ public final class TinyWorlds {
     }
     World few = world.withSlots(slots);
     World pledged = dice.has(Feature.PLEDGE) ? few.withPledges(List.of(pledge(dice, few))) : few;
-    return dice.has(Feature.MOST_ORDERS)
-        ? pledged.withMostOrders(dice.oneIn(6) ? 0 : 1)
-        : pledged;
+    return dice.has(Feature.MOST_ORDERS) ? pledged.withMostOrders(dice.oneIn(8) ? 0 : 1) : pledged;
   }
 
+  /** Of packs small enough that it can be kept more often than not. */
   private static Pledge pledge(Dice dice, World world) {
-    Supplier supplier = dice.oneOf(world.scenario().suppliers());
-    List<String> rows =
-        dice.someOf(supplier.sheet().packs()).stream().map(Pack::id).toList();
-    Period dates = dice.oneIn(2) ? Period.ALWAYS : dice.days(3);
-    return new Pledge(supplier.id(), Set.copyOf(rows), dates, dice.between(1, 2));
+    List<Supplier> open =
+        world.scenario().suppliers().stream()
+            .filter(s -> world.slots().stream().anyMatch(slot -> slot.supplier().equals(s.id())))
+            .toList();
+    Supplier supplier = dice.oneOf(open.isEmpty() ? world.scenario().suppliers() : open);
+    Set<String> rows = new TreeSet<>();
+    dice.someOf(supplier.sheet().packs()).forEach(pack -> rows.add(pack.id()));
+    supplier.sheet().packs().stream()
+        .min(Comparator.comparing(pack -> pack.packed().grams()))
+        .ifPresent(pack -> rows.add(pack.id()));
+    Period dates = dice.oneIn(4) ? dice.days(3) : Period.ALWAYS;
+    return new Pledge(supplier.id(), rows, dates, dice.oneIn(4) ? 2 : 1);
   }
 
   private static Policy policy(Dice dice) {

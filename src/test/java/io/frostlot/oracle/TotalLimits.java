@@ -38,7 +38,8 @@ final class TotalLimits {
     for (Supplier supplier : world.scenario().suppliers()) {
       for (Sale sale : supplier.sheet().sales()) {
         if (sale.limits().inTotal() < Pack.UNLIMITED) {
-          limits.add(Limit.most(sale.limits().inTotal(), order -> underSale(order, supplier, sale)));
+          limits.add(
+              Limit.most(sale.limits().inTotal(), order -> underSale(order, supplier, sale)));
         }
       }
       for (Pack pack : supplier.sheet().packs()) {

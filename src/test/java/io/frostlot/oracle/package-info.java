@@ -15,8 +15,8 @@
  *       {@code Stage} that {@code Exhaustive} puts into its place of the day ({@code Margins} is an
  *       example that remembers numbers in the counts of a {@code State});
  *   <li>where more pieces than can be eaten may pay because of it: {@code Candidates.mostUseful};
- *   <li>the rule out of {@code EveryRuleMattersTest.IN_NO_TINY_WORLD}, and into {@code SELDOM}
- *       where it takes more than a few dozen worlds to be noticed.
+ *   <li>the rule into {@code EveryRuleMattersTest.SELDOM} where it takes more than a few dozen
+ *       worlds to be noticed.
  * </ol>
  */
 @NullMarked

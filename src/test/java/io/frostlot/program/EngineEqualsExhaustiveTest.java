@@ -116,6 +116,6 @@ class EngineEqualsExhaustiveTest {
               ? demand
               : new Demand(demand.meal(), demand.options(), false, Money.of(apart.size() + 1)));
     }
-    return new World(world.scenario(), apart, world.slots(), world.items());
+    return world.withDemands(apart);
   }
 }

@@ -26,7 +26,9 @@ enum JointByHand {
   /** No bag may be cut, so it takes two. */
   WHOLE_BAGS(new Cutting(Map.of(), false), Set.of(), "0", Faces.costs("20")),
 
-  /** One bag is cut; of five mice that Bo collects on day 2, Ann has room for four: one is unmet. */
+  /**
+   * One bag is cut; of five mice that Bo collects on day 2, Ann has room for four: one is unmet.
+   */
   WAITING(Cutting.ANY, Set.of(day(2)), "4", Faces.unmet(1, "10"));
 
   private static final Pack BAG = SmallWorld.pack(MOUSE, 10, "10.00");
@@ -48,8 +50,7 @@ enum JointByHand {
   }
 
   World world() {
-    Delivery once =
-        new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
+    Delivery once = new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
     World alone =
         new SmallWorld(3, SmallSupplier.selling(BAG).delivery(once))
             .freezers(

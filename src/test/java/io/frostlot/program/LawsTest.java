@@ -74,7 +74,8 @@ class LawsTest {
   private static World changed(World world, Scenario scenario) {
     List<Slot> slots = new ArrayList<>(world.slots());
     Set<Slot> before = Set.copyOf(World.of(world.scenario()).slots());
-    World changed = World.of(scenario);
+    World changed =
+        World.of(scenario).withPledges(world.pledges()).withMostOrders(world.mostOrders());
     changed.slots().stream().filter(slot -> !before.contains(slot)).forEach(slots::add);
     return changed.withSlots(slots.stream().sorted().toList());
   }

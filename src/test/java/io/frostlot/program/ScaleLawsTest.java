@@ -43,9 +43,13 @@ class ScaleLawsTest {
             Feature.SECOND_DISCOUNT,
             Feature.TAX,
             Feature.ALL_MEALS,
+            Feature.PLEDGE,
             Feature.OTHER_CURRENCY));
     World world = TinyWorlds.of(seed, features);
-    World doubled = World.of(Doubled.of(world.scenario())).withSlots(world.slots());
+    World doubled =
+        World.of(Doubled.of(world.scenario()))
+            .withSlots(world.slots())
+            .withMostOrders(world.mostOrders());
 
     Standing once = Faces.best(world).standing();
     Standing twice = Faces.best(doubled).standing();
