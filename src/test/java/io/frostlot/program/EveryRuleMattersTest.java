@@ -33,7 +33,7 @@ class EveryRuleMattersTest {
    * much to try everything for.
    */
   private static final Map<String, JointByHand> BY_HAND =
-      Map.of("bags-handed-out", JointByHand.WHOLE_BAGS, "waiting-room", JointByHand.WAITING);
+      Map.of("bags-handed-out", JointByHand.wholeBags(), "waiting-room", JointByHand.waiting());
 
   @Test
   void leaving_any_rule_out_is_noticed() {

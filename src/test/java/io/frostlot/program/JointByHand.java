@@ -21,35 +21,27 @@ import java.util.Set;
 /**
  * Ann and Bo order together: bags of ten mice at 10.00, once, on day 1; Ann needs five mice on day
  * 1, Bo five on day 3. A mouse takes a litre.
+ *
+ * @param best derived by hand
  */
-enum JointByHand {
+record JointByHand(World world, Standing best) {
+  private static final Pack BAG = SmallWorld.pack(MOUSE, 10, "10.00");
+
   /** No bag may be cut, so it takes two. */
-  WHOLE_BAGS(new Cutting(Map.of(), false), Set.of(), "0", Faces.costs("20")),
+  static JointByHand wholeBags() {
+    return new JointByHand(
+        world(new Cutting(Map.of(), false), Set.of(), Waiting.NONE), Faces.costs("20"));
+  }
 
   /**
    * One bag is cut; of five mice that Bo collects on day 2, Ann has room for four: one is unmet.
    */
-  WAITING(Cutting.ANY, Set.of(day(2)), "4", Faces.unmet(1, "10"));
-
-  private static final Pack BAG = SmallWorld.pack(MOUSE, 10, "10.00");
-  private final Cutting cutting;
-  private final Set<LocalDate> collected;
-  private final String litresKept;
-  private final Standing best;
-
-  JointByHand(Cutting cutting, Set<LocalDate> collected, String litresKept, Standing best) {
-    this.cutting = cutting;
-    this.collected = collected;
-    this.litresKept = litresKept;
-    this.best = best;
+  static JointByHand waiting() {
+    Waiting fourLitres = new Waiting(Litres.of(new BigDecimal("4")), 9);
+    return new JointByHand(world(Cutting.ANY, Set.of(day(2)), fourLitres), Faces.unmet(1, "10"));
   }
 
-  /** Derived by hand. */
-  Standing best() {
-    return best;
-  }
-
-  World world() {
+  private static World world(Cutting cutting, Set<LocalDate> collected, Waiting waiting) {
     Delivery once = new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
     World alone =
         new SmallWorld(3, SmallSupplier.selling(BAG).delivery(once))
@@ -59,13 +51,9 @@ enum JointByHand {
             .need(1, 5)
             .need(3, 5)
             .world();
-    Waiting waiting = new Waiting(Litres.of(new BigDecimal(litresKept)), 9);
+    Map<String, String> whose = Map.of("A", "ann", "B", "bo", "day 1", "ann", "day 3", "bo");
     Joint joint =
-        new Joint(
-            Map.of("A", "ann", "B", "bo", "day 1", "ann", "day 3", "bo"),
-            Map.of(),
-            cutting,
-            new Joint.Collecting("ann", collected, waiting));
+        new Joint(whose, Map.of(), cutting, new Joint.Collecting("ann", collected, waiting));
     return new World(alone.scenario(), alone.demands(), alone.slots(), alone.items(), joint);
   }
 }
