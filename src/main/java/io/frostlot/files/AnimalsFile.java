@@ -2,7 +2,9 @@ package io.frostlot.files;
 
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
+import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Importance;
+import io.frostlot.keeping.MealSize;
 import io.frostlot.keeping.PieceLimit;
 import io.frostlot.keeping.Schedule;
 import io.frostlot.units.Grams;
@@ -39,26 +41,31 @@ final class AnimalsFile {
     if (row.has("from") && row.has("until") && row.date("until").isBefore(row.date("from"))) {
       row.wrong("until", "a day from " + row.date("from") + " on", "");
     }
+    FeedingDays fed = scenario.rooms().of(row);
+    if (row.isSound()) {
+      Rooms.check(row, fed, schedule(row));
+    }
     return new MealSizeCells(row)
         .read(scenario)
         .filter(size -> limited && row.isSound())
-        .map(
-            size ->
-                new Animal(
-                    row.text("name"),
-                    curve(row),
-                    row.date("weighed"),
-                    new Animal.Diet(Set.copyOf(kinds), pieceLimit(row), row.integer("most_pieces")),
-                    new Animal.Programme(
-                        schedule(row),
-                        size,
-                        Importance.valueOf(
-                            row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
-                        new Animal.Leeway(row.integer("early_days"), row.integer("late_days"))),
-                    row.periods("fasts").stream().sorted(Days.BY_START).toList(),
-                    new Period(
-                        row.dateOr("from", Period.ALWAYS.from()),
-                        row.dateOr("until", Period.ALWAYS.to()))));
+        .map(size -> animal(row, size).withFeedingDays(fed));
+  }
+
+  private static Animal animal(Row row, MealSize size) {
+    return new Animal(
+        row.text("name"),
+        curve(row),
+        row.date("weighed"),
+        new Animal.Diet(
+            Set.copyOf(row.texts("kinds")), pieceLimit(row), row.integer("most_pieces")),
+        new Animal.Programme(
+            schedule(row),
+            size,
+            Importance.valueOf(row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
+            new Animal.Leeway(row.integer("early_days"), row.integer("late_days"))),
+        row.periods("fasts").stream().sorted(Days.BY_START).toList(),
+        new Period(
+            row.dateOr("from", Period.ALWAYS.from()), row.dateOr("until", Period.ALWAYS.to())));
   }
 
   private static void checkCurve(Row row) {

@@ -31,7 +31,7 @@ final class PlanJsonAnimals {
     }
   }
 
-  /** Meals moved clear of handling. */
+  /** Meals moved clear of handling, and to days on which somebody feeds. */
   static void write(JsonLines json, Scenario scenario) {
     json.list(
         "movedMeals",
@@ -40,8 +40,13 @@ final class PlanJsonAnimals {
             one.text("animal", meal.animal())
                 .day("day", meal.day().intended())
                 .day("movedTo", meal.day().days().best())
-                .text("place", meal.day().place().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .text("what", meal.what()));
+                .text("place", word(meal.day().place()))
+                .text("cause", word(meal.reason().cause()))
+                .text("what", meal.reason().what()));
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static BigDecimal tenths(double percent) {

@@ -21,10 +21,12 @@ final class ScenarioFile {
   private final Kinds kinds = Kinds.shipped();
   private final Map<String, MealSize.ByMass> mealTables = new TreeMap<>();
   private boolean allMealTablesKnown;
+  private final Rooms rooms;
 
   private ScenarioFile(JsonSchema.Checked json, Problems problems) {
     this.json = json;
     this.problems = problems;
+    rooms = Rooms.read(json, problems);
   }
 
   /** Reads what can be read; nothing is left out without a problem. */
@@ -132,6 +134,10 @@ final class ScenarioFile {
   /** Could all of them be read, so that one that is not found does not exist? */
   boolean allMealTablesKnown() {
     return allMealTablesKnown;
+  }
+
+  Rooms rooms() {
+    return rooms;
   }
 
   List<Period> away() {

@@ -11,12 +11,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * When one meal of an animal is due, moved clear of handling: to the nearest day of its own days,
- * else to the nearest on which the animal eats and has no other meal, else left where it was. No
- * meal is dropped. Of two days as near the earlier is taken.
+ * When one meal of an animal is due, moved to days on which somebody feeds it and clear of
+ * handling: to the nearest such day of its own days, else to the nearest such day on which the
+ * animal eats and has no other meal, else to one of its own days on which somebody feeds it, else
+ * left where it was. No meal is dropped. Of two days as near the earlier is taken.
  *
  * @param intended best day by the schedule
- * @param days on which the meal may come, all of them clear unless {@code place} says otherwise
+ * @param days on which the meal may come, all of them as above unless {@code place} says otherwise
  */
 public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
   /** Where a meal came to lie. */
@@ -27,7 +28,9 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
     /** Before or after all of its days. */
     MOVED_OUTSIDE,
     /** No day is clear: it comes before handling all the same. */
-    NOT_CLEAR
+    NOT_CLEAR,
+    /** Nobody is there to feed it on any day that it could be moved to: somebody must be found. */
+    NOBODY_FEEDS
   }
 
   /** All feeding days of an animal whose intended day lies in a period, by intended day. */
@@ -46,21 +49,26 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
   private static FeedingDay place(
       Animal animal, LocalDate intended, Period within, Set<LocalDate> taken) {
     Period own = around(intended, animal.programme().days(), within);
-    Predicate<LocalDate> free =
-        day -> animal.isLeftInPeaceAfter(day) && (day.equals(intended) || !taken.contains(day));
-    Optional<LocalDate> near = nearest(intended, own, free);
+    Predicate<LocalDate> fed = animal.feedingDays()::contains;
+    Predicate<LocalDate> clear = fed.and(animal::isLeftInPeaceAfter);
+    Predicate<LocalDate> free = day -> day.equals(intended) || !taken.contains(day);
+    Optional<LocalDate> near = own.nearest(intended, clear.and(free));
     if (near.isPresent()) {
       LocalDate best = near.get();
-      Meal.Days days = new Meal.Days(edge(best, -1, own, animal), best, edge(best, 1, own, animal));
-      return new FeedingDay(
-          intended, days, best.equals(intended) ? Place.AS_INTENDED : Place.MOVED_WITHIN);
+      Place place = best.equals(intended) ? Place.AS_INTENDED : Place.MOVED_WITHIN;
+      return new FeedingDay(intended, Meal.Days.of(best, own, clear), place);
     }
-    return nearest(intended, within, free.and(animal::eatsOn))
-        .map(day -> new FeedingDay(intended, new Meal.Days(day, day, day), Place.MOVED_OUTSIDE))
+    Optional<LocalDate> outside = within.nearest(intended, clear.and(free).and(animal::eatsOn));
+    if (outside.isPresent()) {
+      LocalDate day = outside.get();
+      return new FeedingDay(intended, new Meal.Days(day, day, day), Place.MOVED_OUTSIDE);
+    }
+    return own.nearest(intended, fed.and(free))
+        .map(day -> new FeedingDay(intended, Meal.Days.of(day, own, fed), Place.NOT_CLEAR))
         .orElseGet(
             () ->
                 new FeedingDay(
-                    intended, new Meal.Days(own.from(), intended, own.to()), Place.NOT_CLEAR));
+                    intended, new Meal.Days(own.from(), intended, own.to()), Place.NOBODY_FEEDS));
   }
 
   private static Period around(LocalDate best, Animal.Leeway leeway, Period within) {
@@ -69,30 +77,5 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
     return new Period(
         earliest.isBefore(within.from()) ? within.from() : earliest,
         latest.isAfter(within.to()) ? within.to() : latest);
-  }
-
-  private static Optional<LocalDate> nearest(
-      LocalDate to, Period within, Predicate<LocalDate> allowed) {
-    LocalDate before = to;
-    LocalDate after = to;
-    while (within.contains(before) || within.contains(after)) {
-      for (LocalDate day : List.of(before, after)) {
-        if (within.contains(day) && allowed.test(day)) {
-          return Optional.of(day);
-        }
-      }
-      before = before.minusDays(1);
-      after = after.plusDays(1);
-    }
-    return Optional.empty();
-  }
-
-  /** The last clear day in one direction. */
-  private static LocalDate edge(LocalDate from, int step, Period within, Animal animal) {
-    LocalDate day = from;
-    while (within.contains(day.plusDays(step)) && animal.isLeftInPeaceAfter(day.plusDays(step))) {
-      day = day.plusDays(step);
-    }
-    return day;
   }
 }

@@ -3,8 +3,13 @@ package io.frostlot.forecast;
 import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.units.Grams;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Identical meals of one eater on the same days; an animal's meal has count 1.
@@ -23,13 +28,66 @@ public record Meal(
     }
   }
 
-  /** Earliest, best and latest day. */
-  public record Days(LocalDate earliest, LocalDate best, LocalDate latest) {
+  /**
+   * Days on which a meal may come.
+   *
+   * @param closed days from the earliest to the latest on which it may not; neither of them, nor
+   *     the best
+   */
+  public record Days(LocalDate earliest, LocalDate best, LocalDate latest, Set<LocalDate> closed) {
     public Days {
+      closed = Set.copyOf(closed);
       if (best.isBefore(earliest) || latest.isBefore(best)) {
         throw new IllegalArgumentException(
             "meal days out of order: " + earliest + ", " + best + ", " + latest);
       }
+      if (closed.contains(earliest) || closed.contains(best) || closed.contains(latest)) {
+        throw new IllegalArgumentException("a meal on a closed day: " + closed);
+      }
+    }
+
+    /** All days from the earliest to the latest. */
+    public Days(LocalDate earliest, LocalDate best, LocalDate latest) {
+      this(earliest, best, latest, Set.of());
+    }
+
+    /**
+     * The open days of a period.
+     *
+     * @param best one of them
+     */
+    public static Days of(LocalDate best, Period within, Predicate<LocalDate> open) {
+      List<LocalDate> all = within.days().filter(open).toList();
+      LocalDate earliest = all.get(0);
+      LocalDate latest = all.get(all.size() - 1);
+      Set<LocalDate> closed =
+          new Period(earliest, latest)
+              .days()
+              .filter(day -> !open.test(day))
+              .collect(Collectors.toSet());
+      return new Days(earliest, best, latest, closed);
+    }
+
+    /** The first of them in a period; empty where none is. */
+    public Optional<LocalDate> first(Period within) {
+      return nearest(within.from(), within);
+    }
+
+    /** The one in a period that is nearest to the best day; empty where none is. */
+    public Optional<LocalDate> nearestToBest(Period within) {
+      return nearest(best, within);
+    }
+
+    private Optional<LocalDate> nearest(LocalDate to, Period within) {
+      if (latest.isBefore(within.from()) || earliest.isAfter(within.to())) {
+        return Optional.empty();
+      }
+      LocalDate from = within.from().isBefore(earliest) ? earliest : within.from();
+      LocalDate end = within.to().isAfter(latest) ? latest : within.to();
+      LocalDate start = to.isBefore(from) ? from : to.isAfter(end) ? end : to;
+      return closed.isEmpty()
+          ? Optional.of(start)
+          : new Period(from, end).nearest(start, day -> !closed.contains(day));
     }
 
     /** Days after the best day, 0 when on it or before. */
@@ -38,7 +96,7 @@ public record Meal(
     }
 
     public boolean contains(LocalDate day) {
-      return !day.isBefore(earliest) && !day.isAfter(latest);
+      return !day.isBefore(earliest) && !day.isAfter(latest) && !closed.contains(day);
     }
   }
 

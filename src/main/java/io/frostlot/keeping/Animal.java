@@ -17,6 +17,7 @@ import java.util.Set;
  * @param fasts periods without meals, not overlapping
  * @param present first to last day on which it is fed here
  * @param handling when it is handled; meals keep clear of that
+ * @param feedingDays when somebody feeds it
  */
 public record Animal(
     String name,
@@ -26,14 +27,15 @@ public record Animal(
     Programme programme,
     List<Period> fasts,
     Period present,
-    List<Handling> handling) {
+    List<Handling> handling,
+    FeedingDays feedingDays) {
 
   public Animal {
     fasts = List.copyOf(fasts);
     handling = List.copyOf(handling);
   }
 
-  /** An animal that is not handled. */
+  /** An animal that is not handled, and fed on any day. */
   public Animal(
       String name,
       Curve growth,
@@ -42,16 +44,21 @@ public record Animal(
       Programme programme,
       List<Period> fasts,
       Period present) {
-    this(name, growth, weighed, diet, programme, fasts, present, List.of());
+    this(name, growth, weighed, diet, programme, fasts, present, List.of(), FeedingDays.ANY);
   }
 
   /** The same animal under another name. */
   public Animal named(String other) {
-    return new Animal(other, growth, weighed, diet, programme, fasts, present, handling);
+    return new Animal(
+        other, growth, weighed, diet, programme, fasts, present, handling, feedingDays);
   }
 
   public Animal withHandling(List<Handling> other) {
-    return new Animal(name, growth, weighed, diet, programme, fasts, present, other);
+    return new Animal(name, growth, weighed, diet, programme, fasts, present, other, feedingDays);
+  }
+
+  public Animal withFeedingDays(FeedingDays other) {
+    return new Animal(name, growth, weighed, diet, programme, fasts, present, handling, other);
   }
 
   /**

@@ -12,6 +12,9 @@ public sealed interface Schedule {
   /** Feeding days within a period, in order. */
   List<LocalDate> days(Period within);
 
+  /** Meals in a week, on average over many. */
+  double mealsInSevenDays();
+
   /**
    * Every so many days, counted from one known feeding day.
    *
@@ -23,6 +26,11 @@ public sealed interface Schedule {
       if (intervalDays < 1) {
         throw new IllegalArgumentException("feeding interval of " + intervalDays + " days");
       }
+    }
+
+    @Override
+    public double mealsInSevenDays() {
+      return 7.0 / intervalDays;
     }
 
     @Override
@@ -45,12 +53,13 @@ public sealed interface Schedule {
     }
 
     @Override
+    public double mealsInSevenDays() {
+      return weekdays.size();
+    }
+
+    @Override
     public List<LocalDate> days(Period within) {
-      return within
-          .from()
-          .datesUntil(within.to().plusDays(1))
-          .filter(day -> weekdays.contains(day.getDayOfWeek()))
-          .toList();
+      return within.days().filter(day -> weekdays.contains(day.getDayOfWeek())).toList();
     }
   }
 }

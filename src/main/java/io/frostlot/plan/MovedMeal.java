@@ -2,16 +2,30 @@ package io.frostlot.plan;
 
 import io.frostlot.forecast.FeedingDay;
 import io.frostlot.keeping.Animal;
-import io.frostlot.keeping.Handling;
+import io.frostlot.keeping.FeedingDays;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A meal that does not come as intended since the animal is handled.
+ * A meal that does not come as intended, since the animal is handled or nobody feeds it then.
  *
- * @param what it is handled for
+ * @param reason why not on the intended day
  */
-public record MovedMeal(String animal, FeedingDay day, String what) {
+public record MovedMeal(String animal, FeedingDay day, Reason reason) {
+  /**
+   * Why.
+   *
+   * @param what an animal is handled for, or a room that is not fed on that weekday; may be empty
+   */
+  public record Reason(Cause cause, String what) {}
+
+  /** What kept it from its day; what is planned by the week stands last. */
+  public enum Cause {
+    HANDLING,
+    KEEPER_AWAY,
+    ROOM_NOT_FED
+  }
 
   /** Those of the planning days, by animal and intended day. */
   public static List<MovedMeal> of(Scenario scenario) {
@@ -23,14 +37,24 @@ public record MovedMeal(String animal, FeedingDay day, String what) {
   private static Stream<MovedMeal> of(Animal animal, Scenario scenario) {
     return FeedingDay.of(animal, scenario.planning()).stream()
         .filter(day -> day.place() != FeedingDay.Place.AS_INTENDED)
-        .map(day -> new MovedMeal(animal.name(), day, what(animal, day)));
+        .map(day -> new MovedMeal(animal.name(), day, reason(animal, day.intended())));
   }
 
-  private static String what(Animal animal, FeedingDay day) {
+  private static Reason reason(Animal animal, LocalDate intended) {
+    FeedingDays fed = animal.feedingDays();
     return animal.handling().stream()
-        .filter(it -> it.disturbs(day.intended()))
-        .map(Handling::what)
+        .filter(it -> it.disturbs(intended))
+        .map(it -> new Reason(Cause.HANDLING, it.what()))
         .findFirst()
-        .orElse("");
+        .orElseGet(
+            () ->
+                fed.isAway(intended)
+                    ? new Reason(Cause.KEEPER_AWAY, "")
+                    : new Reason(Cause.ROOM_NOT_FED, fed.room()));
+  }
+
+  /** Does it only keep to the weekdays of its room, on one of its own days? */
+  public boolean isByTheWeek() {
+    return reason.cause() == Cause.ROOM_NOT_FED && day.place() == FeedingDay.Place.MOVED_WITHIN;
   }
 }

@@ -7,11 +7,11 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Money;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Merges meals exactly: two of them are one class when the program cannot tell them apart. */
 final class DemandClasses {
@@ -88,18 +88,24 @@ final class DemandClasses {
       int to = Math.min(timeline.at(window.latest()), timeline.last());
       for (int segment = days.segment(from); from <= to && segment <= days.segment(to); segment++) {
         if (possible.test(keeper, option.item(), segment)) {
-          choices.add(choice(option, window, days, segment));
+          choice(option, window, days, segment).ifPresent(choices::add);
         }
       }
     }
     return choices;
   }
 
-  /** On the first day within a segment, which is the least late and spares most nights. */
-  private DemandClass.Choice choice(Option option, Meal.Days window, ItemDays days, int segment) {
-    int start = timeline.firstDayOf(days.segments()[segment]);
-    LocalDate day = Timeline.date(Math.max(start, Timeline.day(window.earliest())));
-    return new DemandClass.Choice(
-        option, segment, window.late(day), timeline.sparedNights(Timeline.day(day)));
+  /**
+   * On the first day within a segment, which is the least late and spares most nights; empty where
+   * the meal may come on none of its days.
+   */
+  private Optional<DemandClass.Choice> choice(
+      Option option, Meal.Days window, ItemDays days, int segment) {
+    return window
+        .first(days.days(segment, timeline))
+        .map(
+            day ->
+                new DemandClass.Choice(
+                    option, segment, window.late(day), timeline.sparedNights(Timeline.day(day))));
   }
 }

@@ -3,6 +3,7 @@ package io.frostlot.program;
 import io.frostlot.forecast.Meal;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.MealRun;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,11 +86,9 @@ final class HandingOut {
    * The least late day of the meal within the choice's segment, the first where nights are charged.
    */
   private LocalDate day(Demand demand, DemandClass.Choice choice) {
-    ItemDays days = timeline.of(choice.option().item());
-    Meal.Days window = demand.meal().days();
-    int from = Math.max(days.segments()[choice.segment()], Timeline.day(window.earliest()));
-    int to = Math.min(days.segmentEnd(choice.segment()), Timeline.day(window.latest()));
-    int best = timeline.isHoldingCharged() ? from : Timeline.day(window.best());
-    return Timeline.date(Math.max(from, Math.min(to, best)));
+    Period segment = timeline.of(choice.option().item()).days(choice.segment(), timeline);
+    Meal.Days days = demand.meal().days();
+    return (timeline.isHoldingCharged() ? days.first(segment) : days.nearestToBest(segment))
+        .orElseThrow();
   }
 }

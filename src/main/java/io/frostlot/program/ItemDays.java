@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.units.Period;
 import java.util.Arrays;
 
 /**
@@ -30,6 +31,13 @@ record ItemDays(int[] intervals, int[] segments, int last) {
 
   int segmentEnd(int segment) {
     return segment + 1 < segments.length ? segments[segment + 1] - 1 : last;
+  }
+
+  /** All days of a segment. */
+  Period days(int segment, Timeline timeline) {
+    return new Period(
+        Timeline.date(timeline.firstDayOf(segments[segment])),
+        Timeline.date(timeline.firstDayOf(segmentEnd(segment) + 1) - 1));
   }
 
   private static int locate(int[] starts, int day) {

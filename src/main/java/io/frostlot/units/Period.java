@@ -1,6 +1,9 @@
 package io.frostlot.units;
 
 import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Days from the first to the last, both included.
@@ -23,5 +26,27 @@ public record Period(LocalDate from, LocalDate to) {
 
   public boolean overlaps(Period other) {
     return !other.to.isBefore(from) && !other.from.isAfter(to);
+  }
+
+  /** Every day, in order. */
+  public Stream<LocalDate> days() {
+    return from.datesUntil(to.plusDays(1));
+  }
+
+  /** The allowed day that is nearest to a day, of two as near the earlier; empty where none is. */
+  public Optional<LocalDate> nearest(LocalDate day, Predicate<LocalDate> allowed) {
+    LocalDate before = day;
+    LocalDate after = day;
+    while (!before.isBefore(from) || !after.isAfter(to)) {
+      if (contains(before) && allowed.test(before)) {
+        return Optional.of(before);
+      }
+      if (contains(after) && allowed.test(after)) {
+        return Optional.of(after);
+      }
+      before = before.minusDays(1);
+      after = after.plusDays(1);
+    }
+    return Optional.empty();
   }
 }

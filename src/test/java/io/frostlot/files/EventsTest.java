@@ -44,7 +44,7 @@ class EventsTest {
                     LocalDate.parse("2031-01-10"),
                     new Meal.Days(day, day, LocalDate.parse("2031-01-13")),
                     FeedingDay.Place.MOVED_WITHIN),
-                "show"));
+                new MovedMeal.Reason(MovedMeal.Cause.HANDLING, "show")));
     assertThat(World.of(scenario).demands())
         .extracting(Demand::meal)
         .filteredOn(meal -> meal.id().equals("Amber 2031-01-10"))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
+import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Handling;
 import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
@@ -11,9 +12,12 @@ import io.frostlot.keeping.Schedule;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -64,11 +68,19 @@ class FeedingDayTest {
         .isEqualTo(FeedingDay.Place.AS_INTENDED);
   }
 
+  private static Meal.Days closed(Meal.Days days, int... closed) {
+    Set<LocalDate> dates =
+        IntStream.of(closed).mapToObj(FIRST::plusDays).collect(Collectors.toSet());
+    return new Meal.Days(days.earliest(), days.best(), days.latest(), dates);
+  }
+
   /** Handled on day 9, so none on 6, 7 and 8: 5 is two days off, as 9 is, and the earlier. */
   @Test
   void moves_to_the_nearest_of_its_own_days() {
     assertThat(second(weekly(new Animal.Leeway(3, 3), on(9, 9))))
-        .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(4, 5, 5), FeedingDay.Place.MOVED_WITHIN));
+        .isEqualTo(
+            new FeedingDay(
+                FIRST.plusDays(7), closed(days(4, 5, 10), 6, 7, 8), FeedingDay.Place.MOVED_WITHIN));
     assertThat(second(weekly(new Animal.Leeway(1, 3), on(9, 9))))
         .isEqualTo(
             new FeedingDay(FIRST.plusDays(7), days(9, 9, 10), FeedingDay.Place.MOVED_WITHIN));
@@ -105,5 +117,54 @@ class FeedingDayTest {
     assertThat(all.get(0).days().best()).isEqualTo(FIRST.plusDays(26));
     assertThat(all.get(1).days().best()).isEqualTo(FIRST.plusDays(27));
     assertThat(all.get(2).place()).isEqualTo(FeedingDay.Place.NOT_CLEAR);
+  }
+
+  private static Animal fedOn(Animal animal, Set<DayOfWeek> weekdays, int awayFrom, int awayTo) {
+    List<Period> away =
+        awayTo < awayFrom
+            ? List.of()
+            : List.of(new Period(FIRST.plusDays(awayFrom), FIRST.plusDays(awayTo)));
+    return animal.withFeedingDays(new FeedingDays("rack", weekdays, away));
+  }
+
+  /** Day 7 is a Monday; of days 6 to 11, 8 and 11 are a Tuesday and a Friday. */
+  @Test
+  void moves_to_the_weekdays_of_its_room() {
+    Animal rack =
+        fedOn(weekly(new Animal.Leeway(1, 4)), Set.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY), 0, -1);
+    assertThat(second(rack))
+        .isEqualTo(
+            new FeedingDay(
+                FIRST.plusDays(7), closed(days(8, 8, 11), 9, 10), FeedingDay.Place.MOVED_WITHIN));
+  }
+
+  /**
+   * Of days 6 to 10, 9 and 10 are left; of 6 to 8 none, and 4 is three days off as 10 is; in the
+   * end nobody is there at all.
+   */
+  @Test
+  void moves_off_the_days_away_and_drops_no_meal() {
+    Animal any = fedOn(weekly(new Animal.Leeway(1, 3)), FeedingDays.ANY.weekdays(), 6, 8);
+    assertThat(second(any))
+        .isEqualTo(
+            new FeedingDay(FIRST.plusDays(7), days(9, 9, 10), FeedingDay.Place.MOVED_WITHIN));
+    Animal longer = fedOn(weekly(new Animal.Leeway(1, 1)), FeedingDays.ANY.weekdays(), 5, 9);
+    assertThat(second(longer))
+        .isEqualTo(
+            new FeedingDay(FIRST.plusDays(7), days(4, 4, 4), FeedingDay.Place.MOVED_OUTSIDE));
+    Animal always = fedOn(weekly(new Animal.Leeway(1, 1)), FeedingDays.ANY.weekdays(), 0, 60);
+    assertThat(second(always))
+        .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(6, 7, 8), FeedingDay.Place.NOBODY_FEEDS));
+  }
+
+  /** Handled for all the time, and nobody there on day 7: a day with somebody comes first. */
+  @Test
+  void is_fed_by_somebody_before_it_is_left_in_peace() {
+    Animal busy =
+        fedOn(weekly(new Animal.Leeway(1, 1), on(0, 60)), FeedingDays.ANY.weekdays(), 7, 7);
+    assertThat(second(busy))
+        .isEqualTo(
+            new FeedingDay(
+                FIRST.plusDays(7), closed(days(6, 6, 8), 7), FeedingDay.Place.NOT_CLEAR));
   }
 }

@@ -30,6 +30,7 @@ public enum Feature {
   NEED,
   TWO_PIECES,
   LEEWAY,
+  FEEDING_DAYS,
   TAIL,
   HOLDING,
   EFFORT,

@@ -4,6 +4,7 @@ import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Need;
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
+import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.keeping.Schedule;
@@ -16,6 +17,7 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,7 +96,15 @@ final class TinyKeeper {
     for (int i = 1; i <= count; i++) {
       animals.add(animal("animal " + i));
     }
+    if (dice.has(Feature.FEEDING_DAYS)) {
+      animals.replaceAll(animal -> animal.withFeedingDays(feedingDays()));
+    }
     return new Scenario.Collection(animals, dice.has(Feature.NEED) ? List.of(need()) : List.of());
+  }
+
+  private FeedingDays feedingDays() {
+    List<Period> away = dice.oneIn(3) ? List.of(dice.days(1)) : List.of();
+    return new FeedingDays("rack", Set.copyOf(dice.someOf(List.of(DayOfWeek.values()))), away);
   }
 
   private Animal animal(String name) {
