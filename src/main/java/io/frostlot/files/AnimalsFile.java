@@ -4,12 +4,15 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
 import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Importance;
+import io.frostlot.keeping.Lateness;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.keeping.PieceLimit;
+import io.frostlot.keeping.Plate;
 import io.frostlot.keeping.Schedule;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Period;
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,13 +45,15 @@ final class AnimalsFile {
       row.wrong("until", "a day from " + row.date("from") + " on", "");
     }
     FeedingDays fed = scenario.rooms().of(row);
+    Plate plate = new PlateCells(row).read();
     if (row.isSound()) {
       Rooms.check(row, fed, schedule(row));
     }
     return new MealSizeCells(row)
         .read(scenario)
         .filter(size -> limited && row.isSound())
-        .map(size -> animal(row, size).withFeedingDays(fed));
+        .map(size -> animal(row, size).withFeedingDays(fed))
+        .map(animal -> animal.withDiet(animal.diet().withPlate(plate)));
   }
 
   private static Animal animal(Row row, MealSize size) {
@@ -62,10 +67,21 @@ final class AnimalsFile {
             schedule(row),
             size,
             Importance.valueOf(row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
-            new Animal.Leeway(row.integer("early_days"), row.integer("late_days"))),
+            new Animal.Leeway(row.integer("early_days"), row.integer("late_days"), lateness(row))),
         row.periods("fasts").stream().sorted(Days.BY_START).toList(),
         new Period(
             row.dateOr("from", Period.ALWAYS.from()), row.dateOr("until", Period.ALWAYS.to())));
+  }
+
+  private static List<Lateness> lateness(Row row) {
+    List<Lateness> limits = new ArrayList<>();
+    if (row.has("most_late_meals")) {
+      limits.add(new Lateness(Lateness.Counted.MEALS, row.integer("most_late_meals")));
+    }
+    if (row.has("most_late_days")) {
+      limits.add(new Lateness(Lateness.Counted.DAYS, row.integer("most_late_days")));
+    }
+    return limits;
   }
 
   private static void checkCurve(Row row) {

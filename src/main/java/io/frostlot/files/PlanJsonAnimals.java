@@ -22,6 +22,7 @@ final class PlanJsonAnimals {
         .number("targetGrams", fed.grams().target().toDecimal())
         .number("met", fed.meals().met())
         .number("late", fed.meals().late())
+        .number("lateDays", fed.meals().lateDays())
         .number("unmet", fed.meals().unmet());
     if (fed.fourMeals().isEmpty()) {
       json.nothing("leanestFourPercent").nothing("richestFourPercent");

@@ -4,6 +4,7 @@ import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Period;
+import io.frostlot.units.SizeBand;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -106,11 +107,22 @@ public record Meal(
    * @param window grams of the whole meal
    * @param largestPiece no piece of the item may be above
    * @param mostPieces at most so many pieces of one item
+   * @param kept nothing else than this size, at most one, where it would do
    */
   public record Prey(
-      Set<String> kinds, MealSize.Window window, Grams largestPiece, int mostPieces) {
+      Set<String> kinds,
+      MealSize.Window window,
+      Grams largestPiece,
+      int mostPieces,
+      Set<SizeBand> kept) {
     public Prey {
       kinds = Set.copyOf(kinds);
+      kept = Set.copyOf(kept);
+    }
+
+    /** Of any size that would do. */
+    public Prey(Set<String> kinds, MealSize.Window window, Grams largestPiece, int mostPieces) {
+      this(kinds, window, largestPiece, mostPieces, Set.of());
     }
   }
 }

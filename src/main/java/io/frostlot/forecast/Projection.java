@@ -4,10 +4,13 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Period;
+import io.frostlot.units.SizeBand;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Turns feeding programmes and growth into dated meals, and meals into the options that would do.
@@ -32,7 +35,8 @@ public final class Projection {
                   diet.kinds(),
                   programme.size().windowFor(animal.massOn(day)),
                   diet.largest().forMass(animal.massOn(day)),
-                  diet.mostPieces()),
+                  diet.mostPieces(),
+                  diet.plate().kept()),
               programme.importance()));
     }
     return meals;
@@ -40,9 +44,27 @@ public final class Projection {
 
   /**
    * The options that would do: n pieces whose mean grams lie in the window, no piece above the
-   * animal's largest, fewest pieces first within an item.
+   * animal's largest, fewest pieces first within an item; of a size that is kept to where one of
+   * that size would do, else of the next larger one of its kind, else of any.
    */
   public static List<Option> options(Meal meal, Collection<Item> items) {
+    List<Option> all = allOptions(meal, items);
+    return meal.prey().kept().stream()
+        .findFirst()
+        .flatMap(kept -> nearest(kept, all))
+        .map(band -> all.stream().filter(option -> option.band().equals(band)).toList())
+        .orElse(all);
+  }
+
+  /** The least size of its kind that is not smaller; empty where no option is. */
+  private static Optional<SizeBand> nearest(SizeBand kept, List<Option> options) {
+    return options.stream()
+        .map(Option::band)
+        .filter(band -> band.kind().equals(kept.kind()) && band.doubling() >= kept.doubling())
+        .min(Comparator.comparingInt(SizeBand::doubling));
+  }
+
+  private static List<Option> allOptions(Meal meal, Collection<Item> items) {
     Meal.Prey prey = meal.prey();
     List<Option> options = new ArrayList<>();
     for (Item item : items) {

@@ -57,6 +57,11 @@ public record Animal(
     return new Animal(name, growth, weighed, diet, programme, fasts, present, other, feedingDays);
   }
 
+  public Animal withDiet(Diet other) {
+    return new Animal(
+        name, growth, weighed, other, programme, fasts, present, handling, feedingDays);
+  }
+
   public Animal withFeedingDays(FeedingDays other) {
     return new Animal(name, growth, weighed, diet, programme, fasts, present, handling, other);
   }
@@ -67,8 +72,14 @@ public record Animal(
    * @param kinds kinds of prey accepted, at least one
    * @param largest the largest single piece it may get
    * @param mostPieces pieces per meal, at least 1
+   * @param plate what it should be given of all that
    */
-  public record Diet(Set<String> kinds, PieceLimit largest, int mostPieces) {
+  public record Diet(Set<String> kinds, PieceLimit largest, int mostPieces, Plate plate) {
+    /** Anything that it accepts. */
+    public Diet(Set<String> kinds, PieceLimit largest, int mostPieces) {
+      this(kinds, largest, mostPieces, Plate.ANY);
+    }
+
     public Diet(Set<String> kinds, Grams largestPiece, int mostPieces) {
       this(kinds, new PieceLimit.OfGrams(largestPiece), mostPieces);
     }
@@ -80,6 +91,10 @@ public record Animal(
             "a diet needs a kind and a piece: " + kinds + ", " + mostPieces);
       }
     }
+
+    public Diet withPlate(Plate other) {
+      return new Diet(kinds, largest, mostPieces, other);
+    }
   }
 
   /**
@@ -89,11 +104,20 @@ public record Animal(
    */
   public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {}
 
-  /** Days by which a meal may come before or after its best day. */
-  public record Leeway(int early, int late) {
+  /**
+   * Days by which a meal may come before or after its best day.
+   *
+   * @param limits how late all of them together should be at most
+   */
+  public record Leeway(int early, int late, List<Lateness> limits) {
     public static final Leeway NONE = new Leeway(0, 0);
 
+    public Leeway(int early, int late) {
+      this(early, late, List.of());
+    }
+
     public Leeway {
+      limits = List.copyOf(limits);
       if (early < 0 || late < 0) {
         throw new IllegalArgumentException("negative leeway: " + early + ", " + late);
       }

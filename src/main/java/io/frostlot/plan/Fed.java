@@ -2,7 +2,6 @@ package io.frostlot.plan;
 
 import io.frostlot.units.Grams;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -29,8 +28,12 @@ public record Fed(String animal, Amount grams, Meals meals, List<Double> fourMea
     }
   }
 
-  /** Numbers of meals; those that are late are met too. */
-  public record Meals(long met, long late, long unmet) {}
+  /**
+   * Numbers of meals; those that are late are met too.
+   *
+   * @param lateDays by which they are late in all
+   */
+  public record Meals(long met, long late, long lateDays, long unmet) {}
 
   /** Is it fed otherwise than its growth was forecast with? */
   public boolean differsFromForecast() {
@@ -49,8 +52,7 @@ public record Fed(String animal, Amount grams, Meals meals, List<Double> fourMea
 
   /** All animals that have a meal, by name. */
   public static List<Fed> of(World world, Plan plan) {
-    Map<String, Feeding> feedings = new HashMap<>();
-    plan.feedings().forEach(feeding -> feedings.put(feeding.mealId(), feeding));
+    Map<String, Feeding> feedings = plan.feedingsByMeal();
     List<Fed> all = new ArrayList<>();
     MealRuns.mealsByAnimal(world).forEach((animal, meals) -> all.add(of(animal, meals, feedings)));
     return all;
@@ -58,12 +60,15 @@ public record Fed(String animal, Amount grams, Meals meals, List<Double> fourMea
 
   private static Fed of(String animal, List<Demand> meals, Map<String, Feeding> feedings) {
     long late = 0;
+    long lateDays = 0;
     long met = 0;
     for (Demand demand : meals) {
       Feeding feeding = feedings.get(demand.meal().id());
       if (feeding != null) {
         met++;
-        late += demand.meal().days().late(feeding.day()) > 0 ? 1 : 0;
+        long daysLate = demand.meal().days().late(feeding.day());
+        late += daysLate > 0 ? 1 : 0;
+        lateDays += daysLate;
       }
     }
     List<Double> fourMeals = new ArrayList<>();
@@ -76,7 +81,7 @@ public record Fed(String animal, Amount grams, Meals meals, List<Double> fourMea
     return new Fed(
         animal,
         new Amount(MealRun.met(meals, feedings).grams(), MealRun.target(meals)),
-        new Meals(met, late, meals.size() - met),
+        new Meals(met, late, lateDays, meals.size() - met),
         fourMeals);
   }
 }

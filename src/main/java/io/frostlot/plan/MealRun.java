@@ -64,6 +64,11 @@ public record MealRun(List<Demand> meals, Band band) {
     return new MealRun(meals, reachable);
   }
 
+  /** The animal that eats them. */
+  public String eater() {
+    return meals.get(0).meal().eater();
+  }
+
   /** What is intended for one meal. */
   public static Grams target(Demand demand) {
     return demand.meal().prey().window().target();

@@ -21,7 +21,7 @@ public final class MealRuns {
   private MealRuns() {}
 
   /** Planning meals of each animal, by name and day; rows of needs are no animals. */
-  static Map<String, List<Demand>> mealsByAnimal(World world) {
+  public static Map<String, List<Demand>> mealsByAnimal(World world) {
     Map<String, List<Demand>> byAnimal = new TreeMap<>();
     for (Animal animal : world.scenario().collection().animals()) {
       byAnimal.put(animal.name(), new ArrayList<>());

@@ -24,6 +24,13 @@ public record Plan(
     discards = List.copyOf(discards);
   }
 
+  /** Feedings of meals of count 1, by meal id. */
+  public Map<String, Feeding> feedingsByMeal() {
+    Map<String, Feeding> byMeal = new HashMap<>();
+    feedings.forEach(feeding -> byMeal.put(feeding.mealId(), feeding));
+    return byMeal;
+  }
+
   /** Meals served, by meal id. */
   public Map<String, Integer> served() {
     Map<String, Integer> served = new HashMap<>();

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRun;
 import io.frostlot.plan.MealRuns;
@@ -12,9 +13,12 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Over any four meals in a row, and over any eight weeks, the grams fed to an animal stay within a
@@ -27,7 +31,7 @@ import java.util.Set;
  * programme, rounded up to a whole percent (a thousandth does not count), gives way before a meal
  * does and comes before money.
  */
-final class Adequacy implements Rule {
+final class Adequacy implements Tying {
   private static final BigDecimal NOTHING = new BigDecimal("0.001");
   static final String ID = "adequacy";
   private static final int MANY = 300;
@@ -129,9 +133,35 @@ final class Adequacy implements Rule {
   }
 
   @Override
+  public Map<String, List<Demand>> tied() {
+    Map<String, Set<Demand>> byAnimal = new TreeMap<>();
+    runs.forEach(
+        run ->
+            byAnimal
+                .computeIfAbsent(run.eater(), animal -> new LinkedHashSet<>())
+                .addAll(run.meals()));
+    Map<String, List<Demand>> tied = new TreeMap<>();
+    byAnimal.forEach((animal, meals) -> tied.put(animal, List.copyOf(meals)));
+    return tied;
+  }
+
+  @Override
+  public Object wish(String animal) {
+    return "";
+  }
+
+  @Override
+  public Set<String> lacking(Plan plan) {
+    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    return runs.stream()
+        .filter(run -> run.percentOff(feedings).signum() > 0)
+        .map(MealRun::eater)
+        .collect(Collectors.toSet());
+  }
+
+  @Override
   public void judge(Plan plan, Books books) {
-    Map<String, Feeding> feedings = new HashMap<>();
-    plan.feedings().forEach(feeding -> feedings.put(feeding.mealId(), feeding));
+    Map<String, Feeding> feedings = plan.feedingsByMeal();
     BigDecimal off = NOTHING.negate();
     for (MealRun run : runs) {
       off = off.add(run.percentOff(feedings));

@@ -1,13 +1,8 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.Feeding;
-import io.frostlot.plan.MealRun;
-import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -26,16 +21,10 @@ final class Apart {
     return animals.size();
   }
 
-  /** Takes apart the animals that share a class with one that this plan feeds out of its band. */
+  /** Takes apart the animals that share a class with one for which this plan falls short. */
   void learn(Program program, World world, Plan plan) {
-    Map<String, Feeding> feedings = new HashMap<>();
-    plan.feedings().forEach(feeding -> feedings.put(feeding.mealId(), feeding));
     Set<String> off = new TreeSet<>();
-    for (MealRun run : MealRuns.of(world)) {
-      if (run.percentOff(feedings).signum() > 0) {
-        off.add(run.meals().get(0).meal().eater());
-      }
-    }
+    Rules.tying(world).forEach(rule -> off.addAll(rule.lacking(plan)));
     for (Decisions.Served served : program.decisions().served()) {
       DemandClass c = served.demandClass();
       Set<String> eaters = new TreeSet<>();

@@ -4,19 +4,18 @@ import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Importance;
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.MealRun;
-import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Which meals must be told apart since adequacy ties those of one animal together: by its place
- * among the animal's meals, and by the animal, unless others are fed exactly like it.
+ * Which meals must be told apart since a rule ties those of one animal together: by its place among
+ * the animal's meals, and by the animal, unless others are fed exactly like it.
  */
 final class MealTies {
   /** Of a meal that nothing ties to others. */
@@ -45,18 +44,29 @@ final class MealTies {
    * @param apart animals that share with no other
    */
   MealTies(World world, Set<String> apart) {
-    Map<String, List<Demand>> byAnimal = new TreeMap<>();
-    for (MealRun run : MealRuns.of(world)) {
-      List<Demand> tied =
-          byAnimal.computeIfAbsent(run.meals().get(0).meal().eater(), name -> new ArrayList<>());
-      run.meals().stream()
-          .filter(demand -> byMeal.putIfAbsent(demand.meal().id(), NONE) == null)
-          .forEach(tied::add);
+    List<Tying> rules = Rules.tying(world);
+    Map<String, Set<String>> tied = new HashMap<>();
+    for (Tying rule : rules) {
+      rule.tied()
+          .forEach(
+              (animal, meals) ->
+                  meals.forEach(
+                      demand ->
+                          tied.computeIfAbsent(animal, name -> new HashSet<>())
+                              .add(demand.meal().id())));
     }
-    Map<List<Likeness>, String> first = new HashMap<>();
+    Map<String, List<Demand>> byAnimal = new TreeMap<>();
+    for (Demand demand : world.demands()) {
+      String eater = demand.meal().eater();
+      if (tied.getOrDefault(eater, Set.of()).contains(demand.meal().id())) {
+        byAnimal.computeIfAbsent(eater, name -> new ArrayList<>()).add(demand);
+      }
+    }
+    Map<List<Object>, String> first = new HashMap<>();
     byAnimal.forEach(
         (animal, meals) -> {
-          List<Likeness> fed = meals.stream().map(Likeness::of).toList();
+          List<Object> fed = new ArrayList<>(meals.stream().map(Likeness::of).toList());
+          rules.forEach(rule -> fed.add(rule.wish(animal)));
           String name = apart.contains(animal) ? animal : first.computeIfAbsent(fed, f -> animal);
           for (int i = 0; i < meals.size(); i++) {
             byMeal.put(meals.get(i).meal().id(), new Tie(name, i));

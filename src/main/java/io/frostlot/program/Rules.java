@@ -34,12 +34,20 @@ final class Rules {
         new FreezerSpace(world),
         new MealsMet(world),
         new LateMeals(world),
+        new LateLimits(world),
+        new KindShares(world),
+        new SeldomChanges(world),
         new Adequacy(world),
         new SafetyCover(world),
         new SafetyMargin(world),
         new Holding(world),
         new Effort(world),
         new Tail(world));
+  }
+
+  /** Rules that tie the meals of one animal together. */
+  static List<Tying> tying(World world) {
+    return of(world).stream().filter(Tying.class::isInstance).map(Tying.class::cast).toList();
   }
 
   static Program program(World world) {

@@ -10,6 +10,7 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Percent;
+import io.frostlot.units.SizeBand;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -24,7 +25,7 @@ import java.util.TreeSet;
 
 /**
  * Before a delivery comes a share of what was eaten since the one before is left, size band by size
- * band; a band is the pieces of one kind whose mean grams lie between two powers of two.
+ * band (see {@link SizeBand}).
  *
  * <p>For each band b and delivery day t (latest arrivals), t' the one before or the first planning
  * day: short(b, t) &gt;= ceil(margin x eaten(b, t' .. t - 1)) - left(b, night before t). In the
@@ -56,9 +57,9 @@ final class SafetyMargin implements Rule {
     return true;
   }
 
-  private record Band(String keeper, String kind, int doubling) {
+  private record Band(String keeper, SizeBand size) {
     Band(String keeper, Item item) {
-      this(keeper, item.kind(), Math.getExponent(item.grams().mean().toDouble()));
+      this(keeper, SizeBand.of(item.kind(), item.grams().mean()));
     }
   }
 

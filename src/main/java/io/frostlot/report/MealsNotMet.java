@@ -47,6 +47,14 @@ final class MealsNotMet implements Sections.Section {
               + amount
               + ": percent of the programme below or above the band, summed over any four meals in"
               + " a row and any eight weeks of each animal.";
+      case "late-limits" ->
+          "Limits on late meals by " + Wording.count(amount, "meal or day", "meals or days") + ".";
+      case "kind-shares" ->
+          "Shares of kinds by "
+              + Wording.count(amount, "meal", "meals")
+              + ", summed over any eight weeks of each animal.";
+      case "seldom-changes" ->
+          "Keeping to kind and size by " + Wording.count(amount, "change", "changes") + ".";
       case "safety-cover" -> "Days of cover by " + amount + " piece-days.";
       default -> "Safety margin by " + Wording.count(amount, "piece", "pieces") + ".";
     };

@@ -82,7 +82,7 @@ final class Meals {
       for (int o = fromOption; o < demand.options().size(); o++) {
         Option option = demand.options().get(o);
         Trail more = trail.then(new Move.Eaten(demand, tiny.date(day), option));
-        State counted = programmes.eat(state.withCount(index, served + 1), index, o);
+        State counted = programmes.eat(state.withCount(index, served + 1), index, o, day);
         State begun = margins.eat(counted, option, day);
         take(option, option.pieces(), begun, score.plus(Score.money(lateCharge)), more, o);
       }

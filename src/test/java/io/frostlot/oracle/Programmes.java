@@ -24,6 +24,7 @@ final class Programmes {
   private final Tiny tiny;
   private final int first;
   private final List<List<Integer>> runs = new ArrayList<>();
+  private final Wishes wishes;
 
   /**
    * Programmes of a tiny world.
@@ -36,6 +37,7 @@ final class Programmes {
     if (tiny.world.scenario().policy().adequacy().asked()) {
       tiny.world.scenario().collection().animals().forEach(this::addRuns);
     }
+    wishes = new Wishes(tiny, first + own());
   }
 
   private void addRuns(Animal animal) {
@@ -52,15 +54,20 @@ final class Programmes {
     }
   }
 
-  /** Counts that they need: one for each demand. */
+  /** Counts that they need: one for each demand; and those of wishes. */
   int size() {
+    return own() + wishes.size();
+  }
+
+  private int own() {
     return runs.isEmpty() ? 0 : tiny.world.demands().size();
   }
 
-  /** A meal is served by one of its options. */
-  State eat(State state, int demand, int option) {
+  /** A meal is served by one of its options on a day. */
+  State eat(State state, int demand, int option, int day) {
+    State remembered = wishes.eat(state, demand, option, day);
     boolean counts = runs.stream().anyMatch(run -> run.contains(demand));
-    return counts ? state.withCount(first + demand, option + 1) : state;
+    return counts ? remembered.withCount(first + demand, option + 1) : remembered;
   }
 
   /** When everything is over it is seen how far off it was. */
@@ -71,7 +78,7 @@ final class Programmes {
       for (int count = first; count < first + size(); count++) {
         cleared = cleared.withCount(count, 0);
       }
-      long shortfall = (long) Math.ceil(Math.max(0, off - NOTHING));
+      long shortfall = (long) Math.ceil(Math.max(0, off - NOTHING)) + wishes.shortfall(state);
       next.add(cleared, new Score(0, 0, shortfall, 0), trail);
     };
   }

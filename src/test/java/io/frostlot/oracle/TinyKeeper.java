@@ -6,7 +6,9 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
 import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Importance;
+import io.frostlot.keeping.Lateness;
 import io.frostlot.keeping.MealSize;
+import io.frostlot.keeping.Plate;
 import io.frostlot.keeping.Schedule;
 import io.frostlot.plan.Scenario;
 import io.frostlot.storage.Freezer;
@@ -17,11 +19,13 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
+import io.frostlot.units.SizeBand;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * A random keeper: one to three animals, one or two freezers, what lies in them and is under way.
@@ -89,8 +93,11 @@ final class TinyKeeper {
 
   Scenario.Collection collection() {
     List<Animal> animals = new ArrayList<>();
-    if (dice.has(Feature.ADEQUACY)) {
-      animals.add(daily());
+    if (dice.has(Feature.ADEQUACY)
+        || dice.has(Feature.KIND_SHARES)
+        || dice.has(Feature.SELDOM_CHANGES)) {
+      Animal animal = daily();
+      animals.add(animal.withDiet(animal.diet().withPlate(plate())));
     }
     int count = animals.isEmpty() ? dice.between(1, 2) : 0;
     for (int i = 1; i <= count; i++) {
@@ -115,13 +122,15 @@ final class TinyKeeper {
         new MealSize.Tolerance(Percent.of(dice.oneIn(4) ? "50" : "75"), Percent.of("125"));
     Animal.Leeway leeway =
         dice.has(Feature.LEEWAY)
-            ? new Animal.Leeway(dice.between(0, 1), dice.between(0, 2))
-            : Animal.Leeway.NONE;
+            ? new Animal.Leeway(dice.between(0, 1), dice.between(0, 2), limits())
+            : dice.has(Feature.LATE_LIMIT)
+                ? new Animal.Leeway(0, dice.between(1, 2), limits())
+                : Animal.Leeway.NONE;
     return new Animal(
         name,
         new Curve.Constant(Grams.of(200)),
         planning.from(),
-        new Animal.Diet(Set.of("mouse"), Grams.of(big ? 30 : 15), two ? 2 : 1),
+        new Animal.Diet(Set.of("mouse", "rat"), Grams.of(big ? 30 : 15), two ? 2 : 1),
         new Animal.Programme(
             new Schedule.Every(dice.between(2, 4), day(dice.between(0, 3))),
             new MealSize.Fixed(target, tolerance),
@@ -129,6 +138,29 @@ final class TinyKeeper {
             leeway),
         List.of(),
         Period.ALWAYS);
+  }
+
+  private List<Lateness> limits() {
+    return dice.has(Feature.LATE_LIMIT)
+        ? List.of(new Lateness(dice.oneOf(Lateness.Counted.values()), dice.between(0, 1)))
+        : List.of();
+  }
+
+  /** Of the 56 meals of eight weeks, 2 % are one. */
+  private Plate plate() {
+    TreeMap<String, Percent> shares = new TreeMap<>();
+    if (dice.has(Feature.KIND_SHARES)) {
+      shares.put(dice.oneOf("mouse", "rat"), Percent.of(dice.oneOf("0", "2", "4")));
+    }
+    if (!dice.has(Feature.SELDOM_CHANGES)) {
+      return new Plate(shares, new Plate.Free());
+    }
+    Item item = dice.oneOf(items);
+    Set<SizeBand> before =
+        dice.oneIn(2) ? Set.of() : Set.of(SizeBand.of(item.kind(), item.grams().mean()));
+    return new Plate(
+        shares,
+        dice.oneIn(2) ? new Plate.Keep(before) : new Plate.Seldom(dice.between(2, 4), before));
   }
 
   /** Eats every day, more than the small and less than the big. */
@@ -140,7 +172,7 @@ final class TinyKeeper {
         "animal 1",
         new Curve.Constant(Grams.of(200)),
         planning.from(),
-        new Animal.Diet(Set.of("mouse"), Grams.of(30), dice.between(1, 2)),
+        new Animal.Diet(Set.of("mouse", "rat"), Grams.of(30), dice.between(1, 2)),
         new Animal.Programme(
             new Schedule.Every(1, day(0)),
             new MealSize.Fixed(target, tolerance),
@@ -156,7 +188,7 @@ final class TinyKeeper {
     boolean big = isBig(dice.oneOf(items));
     return new Need(
         "guests",
-        "mouse",
+        big && dice.has(Feature.KIND_SHARES) ? "rat" : "mouse",
         Grams.of(big ? 15 : 5),
         Grams.of(big ? 25 : 15),
         dice.between(1, 3),

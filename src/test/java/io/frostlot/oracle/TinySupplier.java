@@ -55,7 +55,8 @@ final class TinySupplier {
         new Item.Spread(
             Grams.of(grams - 2), Grams.of(grams + dice.between(-1, 1)), Grams.of(grams + 2), false);
     Litres litres = new Litres(20_000 + grams * 1500L + dice.between(0, 9) * 111L);
-    return new Item(id + "/" + name, name, "mouse", name, spread, litres);
+    String kind = grams > 10 && dice.has(Feature.KIND_SHARES) ? "rat" : "mouse";
+    return new Item(id + "/" + name, name, kind, name, spread, litres);
   }
 
   private List<Pack> packs(Item item) {

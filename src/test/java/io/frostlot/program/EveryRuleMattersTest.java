@@ -25,6 +25,9 @@ class EveryRuleMattersTest {
   private static final Map<String, Set<Feature>> SELDOM =
       Map.of(
           "adequacy", Set.of(Feature.ADEQUACY),
+          "late-limits", Set.of(Feature.LATE_LIMIT),
+          "kind-shares", Set.of(Feature.KIND_SHARES),
+          "seldom-changes", Set.of(Feature.SELDOM_CHANGES),
           "combining", Set.of(Feature.SALE, Feature.DISCOUNT, Feature.SECOND_DISCOUNT),
           "whole-packs", Set.of(Feature.BOXES_WHOLE_PACKS, Feature.NEED));
 

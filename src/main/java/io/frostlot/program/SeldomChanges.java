@@ -1,0 +1,182 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.keeping.Animal;
+import io.frostlot.keeping.Plate;
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import io.frostlot.units.SizeBand;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * An animal keeps to its kind and size of prey, or changes at most once in some meals in a row; a
+ * size that would do no more may be left at any time.
+ *
+ * <p>For each animal, meal i of its planning meals by best day, and band b (see {@link SizeBand})
+ * among the options of meal i: left(i, b) &gt;= served(i - 1, b) - served(i, b) - missed(i); meal 0
+ * is what it took before the planning days. A meal is a change where some left(i, b) is 1. It
+ * keeps: beyond &gt;= sum of left over all i and b. At most one change in n meals: beyond &gt;= sum
+ * of left over any n meals in a row and all b - 1. The sum of beyond, in changes, gives way before
+ * a meal does.
+ */
+final class SeldomChanges implements Tying {
+  private final Map<String, Plate.Change> changes = new TreeMap<>();
+  private final Map<String, List<Demand>> tied = new TreeMap<>();
+
+  SeldomChanges(World world) {
+    for (Animal animal : world.scenario().collection().animals()) {
+      Plate.Change change = animal.diet().plate().change();
+      if (change instanceof Plate.Keep || change instanceof Plate.Seldom) {
+        changes.put(animal.name(), change);
+      }
+    }
+    if (!changes.isEmpty()) {
+      tied.putAll(MealRuns.mealsByAnimal(world));
+      tied.keySet().retainAll(changes.keySet());
+    }
+  }
+
+  @Override
+  public String id() {
+    return "seldom-changes";
+  }
+
+  @Override
+  public String says() {
+    return changes.size()
+        + (changes.size() == 1 ? " animal keeps" : " animals keep")
+        + " to kind and size of prey, or seldom change.";
+  }
+
+  @Override
+  public boolean relaxable() {
+    return true;
+  }
+
+  @Override
+  public Map<String, List<Demand>> tied() {
+    return tied;
+  }
+
+  @Override
+  public Object wish(String animal) {
+    return changes.getOrDefault(animal, new Plate.Free());
+  }
+
+  /** Meals in a row in which changes are counted, and how many of them are right. */
+  private record Row(int from, int before, int allowed) {}
+
+  private static List<Row> rows(Plate.Change change, int meals) {
+    if (!(change instanceof Plate.Seldom seldom)) {
+      return List.of(new Row(0, meals, 0));
+    }
+    List<Row> rows = new ArrayList<>();
+    int length = Math.min(seldom.meals(), meals);
+    for (int from = 0; from + length <= meals; from++) {
+      rows.add(new Row(from, from + length, 1));
+    }
+    return rows;
+  }
+
+  private static Set<SizeBand> bands(Demand demand) {
+    Set<SizeBand> bands = new LinkedHashSet<>();
+    demand.options().stream().map(Option::band).forEach(bands::add);
+    return bands;
+  }
+
+  @Override
+  public void impose(Program program) {
+    for (FedAlike alike : FedAlike.of(program, tied)) {
+      Plate.Change change = changes.get(alike.animals().get(0));
+      List<Linear> left = left(alike, change.before(), program.model());
+      for (Row row : rows(change, left.size())) {
+        Linear sum = new Linear();
+        left.subList(row.from(), row.before()).forEach(some -> sum.plus(some));
+        Var beyond = program.model().real(0, Model.INFINITY);
+        double allowed = (double) row.allowed() * alike.count();
+        program.model().atMost(id(), sum.plus(-1, beyond), allowed);
+        program.model().minimise(Level.SHORTFALL, Linear.of(beyond));
+      }
+    }
+  }
+
+  /** Changes at each meal, of all the animals. */
+  private List<Linear> left(FedAlike alike, Set<SizeBand> before, Model model) {
+    List<Linear> left = new ArrayList<>();
+    for (int i = 0; i < alike.meals().size(); i++) {
+      Decisions.Served now = alike.meals().get(i);
+      Linear changes = new Linear();
+      for (SizeBand band : bands(alike.demands().get(i))) {
+        Linear staying = of(band, now).plus(1, now.missed());
+        Linear there =
+            i > 0
+                ? of(band, alike.meals().get(i - 1))
+                : Linear.constant(before.contains(band) ? alike.count() : 0);
+        if (i > 0 ? !there.hasNoTerms() : before.contains(band)) {
+          Var some = model.real(0, alike.count());
+          model.atLeast(id(), Linear.of(some).minus(there).plus(staying), 0);
+          changes.plus(1, some);
+        }
+      }
+      left.add(changes);
+    }
+    return left;
+  }
+
+  /** Meals that are served by a size. */
+  private static Linear of(SizeBand band, Decisions.Served served) {
+    Linear sum = new Linear();
+    for (int x = 0; x < served.byChoice().size(); x++) {
+      if (served.demandClass().choices().get(x).option().band().equals(band)) {
+        sum.plus(1, served.byChoice().get(x));
+      }
+    }
+    return sum;
+  }
+
+  private long beyond(String animal, Map<String, Feeding> feedings) {
+    List<Demand> meals = tied.get(animal);
+    Plate.Change change = changes.get(animal);
+    int[] changed = new int[meals.size()];
+    Set<SizeBand> had = change.before();
+    for (int i = 0; i < changed.length; i++) {
+      Feeding feeding = feedings.get(meals.get(i).meal().id());
+      Set<SizeBand> has = feeding == null ? Set.of() : Set.of(feeding.option().band());
+      boolean other = feeding != null && !has.equals(had);
+      changed[i] = other && had.stream().anyMatch(bands(meals.get(i))::contains) ? 1 : 0;
+      had = has;
+    }
+    long sum = 0;
+    for (Row row : rows(change, changed.length)) {
+      int count = Arrays.stream(changed, row.from(), row.before()).sum();
+      sum += Math.max(0, count - row.allowed());
+    }
+    return sum;
+  }
+
+  @Override
+  public Set<String> lacking(Plan plan) {
+    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    Set<String> lacking = new TreeSet<>(tied.keySet());
+    lacking.removeIf(animal -> beyond(animal, feedings) == 0);
+    return lacking;
+  }
+
+  @Override
+  public void judge(Plan plan, Books books) {
+    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    books.shortfall(
+        id(), tied.keySet().stream().mapToLong(animal -> beyond(animal, feedings)).sum());
+  }
+}
