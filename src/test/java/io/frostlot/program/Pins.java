@@ -79,15 +79,8 @@ final class Pins {
     Set<String> promotions = order == null ? Set.of() : order.promotions();
     possible &= hold(decisions).containsAll(promotions);
     decisions
-        .supplier()
-        .discountsOn(decisions.slot())
-        .forEach(
-            discount -> {
-              Var taken = decisions.promotions().get(discount.id());
-              if (taken != null) {
-                pin(Linear.of(taken), promotions.contains(discount.id()) ? 1 : 0);
-              }
-            });
+        .promotions()
+        .forEach((id, taken) -> pin(Linear.of(taken), promotions.contains(id) ? 1 : 0));
   }
 
   /** Promotions that hold for an order. */
