@@ -163,7 +163,7 @@ public final class CompareSuppliers {
     for (Demand demand : base.demands()) {
       int fewest =
           demand.options().stream()
-              .filter(option -> option.item().equals(pack.item()))
+              .filter(option -> pack.piecesOf(option.item()) > 0)
               .mapToInt(option -> option.pieces())
               .min()
               .orElse(0);

@@ -74,7 +74,7 @@ final class FreezerLosses {
   private BigDecimal perPiece(Item item) {
     return plan.world().scenario().suppliers().stream()
         .flatMap(supplier -> supplier.sheet().packs().stream())
-        .filter(pack -> pack.item().equals(item))
+        .filter(pack -> pack.piecesOf(item) > 0)
         .map(FreezerLosses::perPiece)
         .min(BigDecimal::compareTo)
         .orElse(BigDecimal.ZERO);

@@ -7,6 +7,7 @@ import io.frostlot.plan.Pledge;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
@@ -128,7 +129,8 @@ final class SaleCurve {
   private Set<String> items(World world) {
     return world.supplier(deal.supplier()).sheet().packs().stream()
         .filter(deal.sale()::covers)
-        .map(pack -> pack.item().id())
+        .flatMap(Pack::items)
+        .map(Item::id)
         .collect(Collectors.toSet());
   }
 }

@@ -6,6 +6,7 @@ import io.frostlot.plan.Group;
 import io.frostlot.plan.Keeper;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Waiting;
+import io.frostlot.supply.Pack;
 import io.frostlot.units.Litres;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -123,6 +124,18 @@ public final class GroupFolder {
 
   /** All plan the same days, in the same money, by the same policy. */
   private void agree(Json.Obj member, Scenario scenario) {
+    boolean sorted =
+        scenario.suppliers().stream()
+            .flatMap(supplier -> supplier.sheet().packs().stream())
+            .anyMatch(Pack::sorted);
+    if (sorted) {
+      problems.add(
+          new Problem(
+              member.get("scenario").where(),
+              "sortBags",
+              "bags as they are sold",
+              "Bags of a joint order are handed out before anybody sorts them."));
+    }
     for (Scenario first : scenarios.values().stream().limit(1).toList()) {
       Json typed = member.get("scenario");
       if (!first.planning().equals(scenario.planning())) {

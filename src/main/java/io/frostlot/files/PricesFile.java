@@ -40,7 +40,10 @@ final class PricesFile {
    */
   record Prices(List<Pack> packs, boolean whole) {
     Optional<Item> item(String name) {
-      return packs.stream().map(Pack::item).filter(item -> item.name().equals(name)).findFirst();
+      return packs.stream()
+          .flatMap(pack -> Stream.concat(Stream.of(pack.item()), pack.sortedAtHome().items()))
+          .filter(item -> item.name().equals(name))
+          .findFirst();
     }
 
     Optional<Pack> pack(String id) {

@@ -1,6 +1,7 @@
 package io.frostlot.files;
 
 import io.frostlot.plan.Scenario;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Period;
 import java.nio.file.Files;
@@ -75,9 +76,19 @@ public final class ScenarioFolder {
             file.currency().orElseThrow(),
             collection,
             larder,
-            offers.stream().flatMap(offer -> offer.supplier().stream()).toList(),
+            offers.stream()
+                .flatMap(offer -> offer.supplier().stream())
+                .map(supplier -> file.root().yes("sortBags") ? sorted(supplier) : supplier)
+                .toList(),
             file.away(),
             PolicyPart.read(file.root().object("policy"))));
+  }
+
+  private static Supplier sorted(Supplier supplier) {
+    return supplier.withSheet(
+        supplier
+            .sheet()
+            .withPacks(supplier.sheet().packs().stream().map(Pack::sortedAtHome).toList()));
   }
 
   private List<ProfileFile.Offer> offers(ScenarioFile file) {

@@ -1,7 +1,6 @@
 package io.frostlot.plan;
 
 import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -78,8 +77,8 @@ final class Leftovers {
         .filter(order -> lot.origin().equals(new Lot.Ordered(order.slot())))
         .flatMap(order -> order.lines().stream())
         .map(Order.Line::pack)
-        .filter(pack -> pack.item().equals(lot.item()))
-        .mapToInt(Pack::pieces)
+        .mapToInt(pack -> pack.piecesOf(lot.item()))
+        .filter(pieces -> pieces > 0)
         .min();
   }
 }

@@ -91,7 +91,16 @@ final class LotCheck {
       }
       order
           .lines()
-          .forEach(line -> expect(new Lot.Ordered(slot), line.pack().item().id(), line.pieces()));
+          .forEach(
+              line ->
+                  line.pack()
+                      .parts()
+                      .forEach(
+                          part ->
+                              expect(
+                                  new Lot.Ordered(slot),
+                                  part.item().id(),
+                                  (long) line.packs() * part.pieces())));
     }
   }
 

@@ -25,7 +25,7 @@ final class TailPrice {
       for (Pack pack : supplier.sheet().packs()) {
         BigDecimal price =
             pack.price().amount().divide(BigDecimal.valueOf(pack.pieces()), MathContext.DECIMAL32);
-        perPiece.merge(pack.item().id(), price, BigDecimal::min);
+        pack.items().forEach(item -> perPiece.merge(item.id(), price, BigDecimal::min));
       }
     }
   }

@@ -74,7 +74,9 @@ public record World(
   public static World of(Scenario scenario) {
     SortedMap<String, Item> items = new TreeMap<>();
     Stream.of(
-            scenario.suppliers().stream().flatMap(s -> s.sheet().packs().stream()).map(Pack::item),
+            scenario.suppliers().stream()
+                .flatMap(s -> s.sheet().packs().stream())
+                .flatMap(Pack::items),
             scenario.larder().stock().stream().map(StockLot::item),
             scenario.larder().placed().stream().map(PlacedLot::item))
         .flatMap(s -> s)

@@ -32,7 +32,8 @@ final class AnyPacks {
         supplier.isPickUp()
             || supplier.boxing().way() != Boxing.Way.WHOLE_PACKS
             || BoxFit.fits(pack, supplier.boxing().limits());
-    long packs = pieces / pack.pieces() + 1 + FILLERS;
+    int fewest = pack.parts().stream().mapToInt(Pack.Part::pieces).min().orElseThrow();
+    long packs = pieces / fewest + 1 + FILLERS;
     return fits ? (int) Math.min(packs, pack.available().perDelivery()) : 0;
   }
 }

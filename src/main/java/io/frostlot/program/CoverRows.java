@@ -159,8 +159,10 @@ final class CoverRows {
 
   /** Not rounded: pieces of two packs may make one meal. */
   private static double mealsOf(Pack pack, Map<String, Integer> fewestPieces) {
-    Integer fewest = fewestPieces.get(pack.item().id());
-    return fewest == null ? 0 : (double) pack.pieces() / fewest;
+    return pack.parts().stream()
+        .filter(part -> fewestPieces.containsKey(part.item().id()))
+        .mapToDouble(part -> (double) part.pieces() / fewestPieces.get(part.item().id()))
+        .sum();
   }
 
   /** Meals that what is in hand or under way could serve at most. */

@@ -108,7 +108,7 @@ final class Decisions {
                           .map(coming -> new Place(freezer, coming)))
               .toList();
       order.packs().keySet().stream()
-          .map(Pack::item)
+          .flatMap(Pack::items)
           .distinct()
           .forEach(
               item ->

@@ -10,6 +10,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
+import io.frostlot.supply.Pack;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -126,12 +127,12 @@ final class EveryPiece implements Rule {
       expected.put("placed " + lot.id(), lot.pieces());
     }
     for (Order order : plan.orders()) {
-      order
-          .lines()
-          .forEach(
-              line ->
-                  expected.merge(
-                      order.slot() + " " + line.pack().item().id(), line.pieces(), Integer::sum));
+      for (Order.Line line : order.lines()) {
+        for (Pack.Part part : line.pack().parts()) {
+          int pieces = line.packs() * part.pieces();
+          expected.merge(order.slot() + " " + part.item().id(), pieces, Integer::sum);
+        }
+      }
     }
     for (Lot lot : plan.lots()) {
       expected.merge(origin(lot), -lot.pieces(), Integer::sum);

@@ -68,9 +68,12 @@ final class Greedy {
     }
     for (Slot slot : world.slots()) {
       for (Pack pack : world.supplier(slot.supplier()).sheet().packs()) {
-        offers
-            .computeIfAbsent(pack.item().id(), id -> new ArrayList<>())
-            .add(new Offer(slot, pack));
+        pack.items()
+            .forEach(
+                item ->
+                    offers
+                        .computeIfAbsent(item.id(), id -> new ArrayList<>())
+                        .add(new Offer(slot, pack)));
       }
     }
     for (StockLot lot : world.scenario().larder().stock()) {
@@ -167,7 +170,8 @@ final class Greedy {
             .mapToInt(n -> n)
             .sum();
     Pack pack = offer.pack();
-    double shared = Math.max(option.pieces(), Math.min(pack.pieces(), eatable / 2.0));
+    int pieces = pack.piecesOf(option.item());
+    double shared = Math.max(option.pieces(), Math.min(pieces, eatable / 2.0));
     boolean open = bought.containsKey(offer.slot());
     double opening =
         open ? 0 : world.supplier(offer.slot().supplier()).shipping().rate().firstBox().toDouble();
@@ -178,10 +182,11 @@ final class Greedy {
   private void buy(Choice choice, int pieces) {
     Pack pack = choice.offer().pack();
     Slot slot = choice.offer().slot();
-    int packs = (pieces + pack.pieces() - 1) / pack.pieces();
+    int own = pack.piecesOf(choice.option().item());
+    int packs = (pieces + own - 1) / own;
     bought.computeIfAbsent(slot, s -> new LinkedHashMap<>()).merge(pack, packs, Integer::sum);
     int from = Timeline.day(slot.arrivesLatest());
     int useBy = Timeline.day(slot.arrivesEarliest()) + longestLife - 1;
-    add(pack.item(), new Batch(from, useBy, packs * pack.pieces()));
+    pack.parts().forEach(part -> add(part.item(), new Batch(from, useBy, packs * part.pieces())));
   }
 }

@@ -115,8 +115,9 @@ final class OrderDecisions {
   Linear pieces(Item item) {
     Linear sum = new Linear();
     for (PackDecision pack : packs.values()) {
-      if (pack.pack().item().equals(item)) {
-        sum.plus(pack.pack().pieces(), pack.count());
+      int pieces = pack.pack().piecesOf(item);
+      if (pieces > 0) {
+        sum.plus(pieces, pack.count());
       }
     }
     return sum;

@@ -5,6 +5,7 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +49,8 @@ final class Supplements {
         .filter(
             supplier ->
                 supplier.sheet().packs().stream()
-                    .anyMatch(pack -> items.contains(pack.item().id())))
+                    .flatMap(Pack::items)
+                    .anyMatch(item -> items.contains(item.id())))
         .flatMap(
             supplier ->
                 world.slots().stream()

@@ -7,6 +7,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
@@ -135,7 +136,8 @@ final class Timeline {
     Map<String, List<Slot>> byItem = new HashMap<>();
     for (Slot slot : world.slots()) {
       world.supplier(slot.supplier()).sheet().packs().stream()
-          .map(pack -> pack.item().id())
+          .flatMap(Pack::items)
+          .map(Item::id)
           .distinct()
           .forEach(id -> byItem.computeIfAbsent(id, k -> new ArrayList<>()).add(slot));
     }

@@ -87,14 +87,19 @@ final class UsefulPacks {
     }
     long packs = 0;
     for (String keeper : world.keepers()) {
-      long pieces = usefulPieces(slot, new Eaten(keeper, pack.item().id()));
-      packs += (pieces + pack.pieces() - 1) / pack.pieces();
+      packs += pack.parts().stream().mapToLong(part -> useful(slot, keeper, part)).max().orElse(0);
     }
     long padding = Math.max(padding(supplier, slot, pack), pledged(slot, pack));
     if (packs == 0 && padding == 0) {
       return 0;
     }
     return (int) Math.min(packs + padding, pack.available().perDelivery());
+  }
+
+  /** Packs for which a part of them could be of use. */
+  private long useful(Slot slot, String keeper, Pack.Part part) {
+    long pieces = usefulPieces(slot, new Eaten(keeper, part.item().id()));
+    return (pieces + part.pieces() - 1) / part.pieces();
   }
 
   private long pledged(Slot slot, Pack pack) {

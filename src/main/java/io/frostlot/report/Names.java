@@ -41,7 +41,8 @@ record Names(World world) {
     return suppliers.stream()
         .filter(
             supplier ->
-                supplier.sheet().packs().stream().anyMatch(pack -> pack.item().equals(item)))
+                supplier.sheet().packs().stream()
+                    .anyMatch(pack -> pack.item().equals(item) || pack.piecesOf(item) > 0))
         .findFirst();
   }
 }

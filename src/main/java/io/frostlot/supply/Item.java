@@ -35,8 +35,40 @@ public record Item(
       return least.compareTo(grams) <= 0 && grams.compareTo(most) <= 0;
     }
 
+    /** Can its pieces be told apart by weighing? */
+    public boolean isSortable() {
+      return least.compareTo(most) < 0;
+    }
+
+    /**
+     * One half of a bag sorted at its mean: with d half of the smaller of mean - least and most -
+     * mean, the lighter half lies from least to mean and weighs mean - d a piece, the heavier half
+     * from mean to most and mean + d.
+     */
+    Spread half(boolean heavier) {
+      long middle = mean.milligrams();
+      long d = Math.min(middle - least.milligrams(), most.milligrams() - middle) / 2;
+      return heavier
+          ? new Spread(mean, new Grams(middle + d), most, guessed)
+          : new Spread(least, new Grams(middle - d), mean, guessed);
+    }
+
     public static Spread exactly(Grams grams) {
       return new Spread(grams, grams, grams, false);
     }
+  }
+
+  /** The pieces of one half of its bags, sorted by weight; they take room by their grams. */
+  Item half(boolean heavier) {
+    String half = heavier ? ", heavier half" : ", lighter half";
+    Spread spread = grams.half(heavier);
+    double share = spread.mean().toDouble() / grams.mean().toDouble();
+    return new Item(
+        id + half,
+        name + half,
+        kind,
+        sizeWord,
+        spread,
+        new Litres((long) Math.ceil(litres.microlitres() * share)));
   }
 }

@@ -151,6 +151,19 @@ class ShareCommandTest {
         .contains("found a policy of its own, expected the policy of the first member's scenario");
   }
 
+  @Test
+  void members_may_not_sort_bags_before_they_are_handed_out() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "bo/scenario.json",
+            """
+            {"name": "Test", "from": "2031-01-01", "planningDays": 30, "currency": "EUR",
+             "suppliers": ["north"], "sortBags": true}
+            """);
+
+    assertThat(share().err()).contains("found sortBags, expected bags as they are sold");
+  }
+
   /** Ten mice wanted by name of size, 10 + 20 alone, and together with ann's five 20 + 20. */
   @Test
   void a_member_may_just_list_what_it_wants() throws IOException {

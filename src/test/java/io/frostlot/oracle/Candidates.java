@@ -79,7 +79,10 @@ final class Candidates {
     }
     Pack pack = rows.get(row);
     fill(slot, rows, row + 1, room, chosen, visit);
-    long each = pack.pieces() * pack.item().litres().microlitres();
+    long each =
+        pack.parts().stream()
+            .mapToLong(part -> part.pieces() * part.item().litres().microlitres())
+            .sum();
     int most = Math.min(mostUseful(slot, pack), pack.available().perDelivery());
     for (int packs = 1; packs <= most && packs * each <= room; packs++) {
       chosen.put(pack, packs);
@@ -116,7 +119,12 @@ final class Candidates {
             || supplier.sheet().breaks().stream().anyMatch(b -> b.packId().equals(pack.id()))
             || supplier.sheet().sales().stream()
                 .anyMatch(s -> s.covers(pack) && s.terms() instanceof Sale.TakeAndPay);
-    return more ? Pack.UNLIMITED : (edible(slot, pack.item()) + pack.pieces() - 1) / pack.pieces();
+    return more
+        ? Pack.UNLIMITED
+        : pack.parts().stream()
+            .mapToInt(part -> (edible(slot, part.item()) + part.pieces() - 1) / part.pieces())
+            .max()
+            .orElse(0);
   }
 
   private int edible(Slot slot, Item item) {
@@ -147,7 +155,13 @@ final class Candidates {
     priced
         .order()
         .lines()
-        .forEach(line -> pieces.merge(line.pack().item(), line.pieces(), Integer::sum));
+        .forEach(
+            line ->
+                line.pack()
+                    .parts()
+                    .forEach(
+                        part ->
+                            pieces.merge(part.item(), line.packs() * part.pieces(), Integer::sum)));
     return new Candidate(priced.order(), priced.cost(), pieces, limits.uses(priced.order()));
   }
 }

@@ -34,6 +34,7 @@ public enum Feature {
   LATE_LIMIT,
   KIND_SHARES,
   SELDOM_CHANGES,
+  SORTED_BAGS,
   TAIL,
   HOLDING,
   EFFORT,

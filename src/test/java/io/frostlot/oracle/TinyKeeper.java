@@ -126,11 +126,12 @@ final class TinyKeeper {
             : dice.has(Feature.LATE_LIMIT)
                 ? new Animal.Leeway(0, dice.between(1, 2), limits())
                 : Animal.Leeway.NONE;
+    int spread = dice.has(Feature.SORTED_BAGS) && dice.oneIn(2) ? 1 : big ? 10 : 5;
     return new Animal(
         name,
         new Curve.Constant(Grams.of(200)),
         planning.from(),
-        new Animal.Diet(Set.of("mouse", "rat"), Grams.of(big ? 30 : 15), two ? 2 : 1),
+        new Animal.Diet(Set.of("mouse", "rat"), Grams.of((big ? 20 : 10) + spread), two ? 2 : 1),
         new Animal.Programme(
             new Schedule.Every(dice.between(2, 4), day(dice.between(0, 3))),
             new MealSize.Fixed(target, tolerance),

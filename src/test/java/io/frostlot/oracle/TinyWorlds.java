@@ -5,6 +5,7 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
@@ -58,6 +59,9 @@ public final class TinyWorlds {
             .map(pack -> pack.item())
             .distinct()
             .toList();
+    if (dice.has(Feature.SORTED_BAGS)) {
+      suppliers.replaceAll(TinyWorlds::sorted);
+    }
     TinyKeeper keeper = new TinyKeeper(dice, planning, items);
     return withFewSlots(
         dice,
@@ -72,6 +76,11 @@ public final class TinyWorlds {
                 suppliers,
                 dice.oneIn(10) ? List.of(dice.days(0)) : List.of(),
                 policy(dice))));
+  }
+
+  private static Supplier sorted(Supplier supplier) {
+    List<Pack> packs = supplier.sheet().packs().stream().map(Pack::sortedAtHome).toList();
+    return supplier.withSheet(supplier.sheet().withPacks(packs));
   }
 
   private static World withFewSlots(Dice dice, World world) {
