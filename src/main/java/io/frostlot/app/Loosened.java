@@ -1,5 +1,7 @@
 package io.frostlot.app;
 
+import io.frostlot.keeping.Animal;
+import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
@@ -11,6 +13,7 @@ import io.frostlot.supply.Supplier;
 import io.frostlot.units.Litres;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -40,6 +43,12 @@ record Loosened(String says, World world) {
     if (!policy.safety().equals(Policy.Safety.NONE)) {
       all.add(new Loosened("without safety margins", careless(world)));
     }
+    addAnimals(world, "with anything on the plate that an animal accepts", Loosened::anyPlate, all);
+    addAnimals(
+        world,
+        "without limits on late meals",
+        animal -> animal.withProgramme(animal.programme().withoutLateLimits()),
+        all);
     if (scenario.suppliers().stream().anyMatch(it -> !it.terms().minimum().from().isZero())) {
       all.add(new Loosened("without minimum orders", suppliers(world, Loosened::anyOrder)));
     }
@@ -51,6 +60,23 @@ record Loosened(String says, World world) {
       all.add(new Loosened("with as many packs as one likes", suppliers(world, Loosened::plenty)));
     }
     return all;
+  }
+
+  /** Other wishes for animals, where any animal has such; what it could eat stays as it is. */
+  private static void addAnimals(
+      World world, String says, UnaryOperator<Animal> change, List<Loosened> all) {
+    Scenario scenario = world.scenario();
+    List<Animal> animals = scenario.collection().animals();
+    List<Animal> changed = animals.stream().map(change).toList();
+    if (!changed.equals(animals)) {
+      all.add(new Loosened(says, world.withScenario(scenario.withAnimals(changed))));
+    }
+  }
+
+  private static Animal anyPlate(Animal animal) {
+    Plate.Change change = animal.diet().plate().change();
+    Plate.Change hard = change instanceof Plate.Never ? change : new Plate.Free();
+    return animal.withDiet(animal.diet().withPlate(new Plate(new TreeMap<>(), hard)));
   }
 
   private static World freezers(World world, UnaryOperator<Freezer> change) {

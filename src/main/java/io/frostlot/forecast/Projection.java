@@ -45,7 +45,8 @@ public final class Projection {
   /**
    * The options that would do: n pieces whose mean grams lie in the window, no piece above the
    * animal's largest, fewest pieces first within an item; of a size that is kept to where one of
-   * that size would do, else of the next larger one of its kind, else of any.
+   * that size would do, else of the next larger one of its kind, else of the next smaller, else of
+   * any.
    */
   public static List<Option> options(Meal meal, Collection<Item> items) {
     List<Option> all = allOptions(meal, items);
@@ -56,12 +57,19 @@ public final class Projection {
         .orElse(all);
   }
 
-  /** The least size of its kind that is not smaller; empty where no option is. */
+  /** The least size of its kind that is not smaller, else the largest; empty where none is. */
   private static Optional<SizeBand> nearest(SizeBand kept, List<Option> options) {
-    return options.stream()
-        .map(Option::band)
-        .filter(band -> band.kind().equals(kept.kind()) && band.doubling() >= kept.doubling())
-        .min(Comparator.comparingInt(SizeBand::doubling));
+    Comparator<SizeBand> bySize = Comparator.comparingInt(SizeBand::doubling);
+    List<SizeBand> bands =
+        options.stream()
+            .map(Option::band)
+            .filter(band -> band.kind().equals(kept.kind()))
+            .sorted(bySize)
+            .toList();
+    return bands.stream()
+        .filter(band -> band.doubling() >= kept.doubling())
+        .findFirst()
+        .or(() -> bands.stream().max(bySize));
   }
 
   private static List<Option> allOptions(Meal meal, Collection<Item> items) {

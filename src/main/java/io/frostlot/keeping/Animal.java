@@ -62,6 +62,10 @@ public record Animal(
         name, growth, weighed, other, programme, fasts, present, handling, feedingDays);
   }
 
+  public Animal withProgramme(Programme other) {
+    return new Animal(name, growth, weighed, diet, other, fasts, present, handling, feedingDays);
+  }
+
   public Animal withFeedingDays(FeedingDays other) {
     return new Animal(name, growth, weighed, diet, programme, fasts, present, handling, other);
   }
@@ -102,7 +106,12 @@ public record Animal(
    *
    * @param days how far a meal may move
    */
-  public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {}
+  public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {
+    /** The same with late meals that nothing limits. */
+    public Programme withoutLateLimits() {
+      return new Programme(schedule, size, importance, new Leeway(days.early(), days.late()));
+    }
+  }
 
   /**
    * Days by which a meal may come before or after its best day.

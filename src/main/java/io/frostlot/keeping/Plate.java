@@ -53,7 +53,7 @@ public record Plate(SortedMap<String, Percent> largestShares, Change change) {
     }
   }
 
-  /** It takes nothing else, or the next larger size once that would do no more. */
+  /** It takes nothing else, or the next size of its kind where that would not do. */
   public record Never(SizeBand kept) implements Change {
     @Override
     public Set<SizeBand> before() {

@@ -57,6 +57,12 @@ public record Scenario(
     return new Scenario(name, other, currency, collection, larder, suppliers, away, policy);
   }
 
+  /** The same with other animals that eat the same meals. */
+  public Scenario withAnimals(List<Animal> others) {
+    Collection eaters = new Collection(others, collection.needs());
+    return new Scenario(name, planning, currency, eaters, larder, suppliers, away, policy);
+  }
+
   /** The same with other freezers and what lies in them. */
   public Scenario withLarder(Larder other) {
     return new Scenario(name, planning, currency, collection, other, suppliers, away, policy);

@@ -141,7 +141,8 @@ class SeldomChangesTest {
 
   /**
    * Mice of 20 g lie between 16 and 32 g, of 40 g above. It keeps to the first as long as one would
-   * do, then takes the next larger; where there is none of that kind at all, it is not starved.
+   * do, then takes the next larger, or the next smaller where none is; where there is none of that
+   * kind at all, it is not starved.
    */
   @Test
   void what_never_changes_is_left_only_when_outgrown() {
@@ -151,6 +152,7 @@ class SeldomChangesTest {
         .containsExactly(new Option(MOUSE, 1));
     assertThat(options("mouse", 25, 30, MOUSE, large, small, RAT))
         .containsExactly(new Option(large, 1));
+    assertThat(options("mouse", 40, 10, MOUSE, small, RAT)).containsExactly(new Option(MOUSE, 1));
     assertThat(options("mouse", 25, 10, RAT)).containsExactly(new Option(RAT, 1));
     assertThat(optimum(world(new Plate.Never(MOUSE_BAND), "Ash"))).isEqualTo(standing(0, "8"));
   }
