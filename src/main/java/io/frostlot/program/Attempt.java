@@ -154,17 +154,23 @@ final class Attempt {
   /**
    * A point with whole packs from a dive, what follows left real; empty where none was found.
    *
-   * @param dear see {@link Diving}
+   * @param sketch a world of the same deliveries to dive in (see {@link Sketch})
    */
-  double[] dive(Linear objective, double dear, Scip.Budget budget) {
+  double[] dive(World sketch, Weights weights, Scip.Budget budget) {
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
-    return new Diving(program, objective, dear, () -> (end - System.nanoTime()) / 1_000_000)
+    Program simple = Rules.program(sketch);
+    Linear objective = weights.objective(program.model());
+    return new Diving(
+            simple,
+            weights.objective(simple.model()),
+            weights.ofAMeal() / 2,
+            () -> (end - System.nanoTime()) / 1_000_000)
         .dive()
-        .map(point -> pointOf(packs(point), objective, budget))
+        .map(point -> pointOf(packs(simple, point), objective, budget))
         .orElse(new double[0]);
   }
 
-  private Map<Slot, Map<Pack, Integer>> packs(double[] point) {
+  private static Map<Slot, Map<Pack, Integer>> packs(Program program, double[] point) {
     Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
     program
         .decisions()

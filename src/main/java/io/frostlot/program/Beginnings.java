@@ -12,7 +12,7 @@ import java.util.TreeSet;
 
 /** Parts of a world's deliveries to make a first plan from. */
 final class Beginnings {
-  private static final int MAIN_DELIVERIES = 5;
+  private static final List<Integer> MAIN_DELIVERIES = List.of(5, 8);
   private static final int FEW_SLOTS = 14;
   private static final double HALF = 0.5;
   private static final List<Double> FACTORS = List.of(1.0, 1.5, 2.0, 3.0);
@@ -29,21 +29,23 @@ final class Beginnings {
     return slots.size() > FEW_SLOTS;
   }
 
-  /** A few deliveries of one supplier, spread over time, and the first of each other. */
+  /** Some deliveries of one supplier, spread over time, and a few of each other. */
   List<List<Slot>> parts() {
-    List<List<Slot>> parts = new ArrayList<>();
-    for (String main : bySupplier.keySet()) {
-      TreeSet<Slot> part = new TreeSet<>();
-      bySupplier.forEach(
-          (supplier, of) -> {
-            int count = Math.min(of.size(), supplier.equals(main) ? MAIN_DELIVERIES : 1);
-            for (int i = 0; i < count; i++) {
-              part.add(of.get(i * of.size() / count));
-            }
-          });
-      parts.add(List.copyOf(part));
-    }
-    return parts;
+    return MAIN_DELIVERIES.stream()
+        .flatMap(most -> bySupplier.keySet().stream().map(main -> part(main, most)))
+        .toList();
+  }
+
+  private List<Slot> part(String main, int most) {
+    TreeSet<Slot> part = new TreeSet<>();
+    bySupplier.forEach(
+        (supplier, of) -> {
+          int count = Math.min(of.size(), supplier.equals(main) ? most : most / 4);
+          for (int i = 0; i < count; i++) {
+            part.add(of.get(i * of.size() / count));
+          }
+        });
+    return List.copyOf(part);
   }
 
   /**

@@ -24,8 +24,14 @@ final class Improving implements Runnable {
   private static final long LONG_MILLIS = 600_000;
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
+
+  /** Branch and bound finds nothing in a program of more columns within a round. */
+  private static final int MANY_COLUMNS = 5000;
+
+  /** Percent of the freezers that sets and dives keep back, in turn, once rounding lost a meal. */
+  private static final int[] KEPT_BACK = {0, 10, 5, 15};
+
   private final World world;
-  private final World pool;
   private final List<Slot> known;
   private final Best best;
   private final Judging judging;
@@ -34,6 +40,7 @@ final class Improving implements Runnable {
   private final OrderSets sets;
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
+  private int losses;
 
   /**
    * A search that has not begun.
@@ -46,7 +53,6 @@ final class Improving implements Runnable {
     this.best = best;
     this.millisLeft = millisLeft;
     this.rounds = rounds;
-    pool = Pool.of(world);
     judging = new Judging(world, best.apart());
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
@@ -64,10 +70,10 @@ final class Improving implements Runnable {
       solve(new TreeSet<>(known));
     }
     if (best.plan().isEmpty()) {
-      for (List<Slot> part : beginnings.parts()) {
-        sets.look(new Greedy(world.withSlots(part)).deliveries());
-      }
-      sets.nextToSolve(value()).ifPresent(this::solve);
+      begin();
+    }
+    if (losses > 0) {
+      begin();
     }
     beginnings
         .spread(new Coarse(world).program(), weights, budget(ROUND_MILLIS))
@@ -80,6 +86,13 @@ final class Improving implements Runnable {
       }
       supplemented().or(() -> sets.nextToSolve(value())).ifPresent(this::solve);
     }
+  }
+
+  private void begin() {
+    for (List<Slot> part : beginnings.parts()) {
+      sets.look(new Greedy(world.withSlots(part)).deliveries());
+    }
+    sets.nextToSolve(value()).ifPresent(this::solve);
   }
 
   /** The best plan's deliveries and one more for a meal that it leaves unmet. */
@@ -116,9 +129,10 @@ final class Improving implements Runnable {
     return new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty());
   }
 
-  /** The least that a set may come to when each of its orders is placed and freezers are one. */
+  /** The least that a set may come to when each of its orders is placed in a sketch. */
   private double relaxed(Collection<Slot> slots) {
-    Program program = Rules.program(pool.withSlots(slots.stream().sorted().toList()));
+    World part = world.withSlots(slots.stream().sorted().toList());
+    Program program = Rules.program(new Sketch(losses == 0 ? 0 : KEPT_BACK[1], true).of(part));
     List<Model.Row> placed = new ArrayList<>();
     program
         .decisions()
@@ -142,25 +156,48 @@ final class Improving implements Runnable {
   /** Solves the program of a part, from a plan of it or from where a dive ends. */
   private Attempt.Result search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
-    Linear objective = weights.objective(attempt.program().model());
+    Model model = attempt.program().model();
+    Linear objective = weights.objective(model);
     Scip.Budget budget = budget(ROUND_MILLIS);
     double[] hint =
         before
             .map(plan -> attempt.pointOf(plan, objective, budget))
-            .orElseGet(() -> attempt.dive(objective, weights.ofAMeal() / 2, budget));
-    if (hint.length > 0 && best.plan().isEmpty()) {
+            .orElseGet(() -> attempt.dive(sketch().of(part), weights, budget));
+    double value = hint.length > 0 ? objective.at(hint) : Double.POSITIVE_INFINITY;
+    boolean loses = before.isEmpty() && value > weights.ofAMeal();
+    if (hint.length > 0 && before.isEmpty() && value < value() && (best.plan().isEmpty() || loses)) {
       attempt.finish(objective, hint, rounds).ifPresent(this::offer);
     }
-    if (before.isEmpty() && hint.length > 0 && objective.at(hint) > weights.ofAMeal()) {
+    if (loses) {
+      lost();
+    }
+    if (before.isEmpty() && model.columns().size() > MANY_COLUMNS) {
+      Optional<Answer.Judged> plan =
+          value < value() ? attempt.finish(objective, hint, rounds) : Optional.empty();
+      plan.ifPresent(this::offer);
+      return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
+    }
+    if (loses && hint.length > 0) {
       double[] polished = attempt.polish(objective, hint, budget(POLISH_MILLIS));
       Optional<Answer.Judged> plan = attempt.finish(objective, polished, rounds);
       plan.ifPresent(this::offer);
       return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
     }
     Attempt.Result result =
-        attempt.minimise(
-            new Scip.Task(objective, List.of(), true, new double[0], hint, budget(ROUND_MILLIS)));
+        attempt.minimise(new Scip.Task(objective, List.of(), true, new double[0], hint, budget));
     result.plan().ifPresent(this::offer);
     return result;
+  }
+
+  private Sketch sketch() {
+    return new Sketch(KEPT_BACK[losses % KEPT_BACK.length], best.plan().isPresent());
+  }
+
+  /** From the first loss on sets are valued with some room kept back: all look different then. */
+  private void lost() {
+    losses++;
+    if (losses == 1) {
+      sets.forgetUnsolved();
+    }
   }
 }

@@ -71,6 +71,11 @@ final class OrderSets {
     return true;
   }
 
+  /** Sets not solved yet may be looked at again. */
+  void forgetUnsolved() {
+    seen.values().removeIf(set -> !set.isSolved());
+  }
+
   /** The set that promises most among those not solved yet, if it may come below a value. */
   Optional<SortedSet<Slot>> nextToSolve(double below) {
     return seen.values().stream()
