@@ -154,11 +154,10 @@ final class Attempt {
   /**
    * A point with whole packs from a dive, what follows left real; empty where none was found.
    *
-   * @param sketch a world of the same deliveries to dive in (see {@link Sketch})
+   * @param simple a program of the same deliveries to dive in: this one, or that of a {@link Sketch}
    */
-  double[] dive(World sketch, Weights weights, Scip.Budget budget) {
+  double[] dive(Program simple, Weights weights, Scip.Budget budget) {
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
-    Program simple = Rules.program(sketch);
     Linear objective = weights.objective(program.model());
     return new Diving(
             simple,

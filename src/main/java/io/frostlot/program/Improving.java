@@ -25,6 +25,9 @@ final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
 
+  /** A dive in a program of fewer columns takes no time worth sparing. */
+  private static final int FEW_COLUMNS = 3000;
+
   /** Branch and bound finds nothing in a program of more columns within a round. */
   private static final int MANY_COLUMNS = 5000;
 
@@ -162,7 +165,7 @@ final class Improving implements Runnable {
     double[] hint =
         before
             .map(plan -> attempt.pointOf(plan, objective, budget))
-            .orElseGet(() -> attempt.dive(sketch().of(part), weights, budget));
+            .orElseGet(() -> attempt.dive(toDiveIn(part, attempt), weights, budget));
     double value = hint.length > 0 ? objective.at(hint) : Double.POSITIVE_INFINITY;
     boolean loses = before.isEmpty() && value > weights.ofAMeal();
     if (hint.length > 0 && before.isEmpty() && value < value() && (best.plan().isEmpty() || loses)) {
@@ -189,8 +192,12 @@ final class Improving implements Runnable {
     return result;
   }
 
-  private Sketch sketch() {
-    return new Sketch(KEPT_BACK[losses % KEPT_BACK.length], best.plan().isPresent());
+  private Program toDiveIn(World part, Attempt attempt) {
+    if (attempt.program().model().columns().size() < FEW_COLUMNS) {
+      return attempt.program();
+    }
+    int keptBack = KEPT_BACK[losses % KEPT_BACK.length];
+    return Rules.program(new Sketch(keptBack, best.plan().isPresent()).of(part));
   }
 
   /** From the first loss on sets are valued with some room kept back: all look different then. */
