@@ -154,7 +154,8 @@ final class Attempt {
   /**
    * A point with whole packs from a dive, what follows left real; empty where none was found.
    *
-   * @param simple a program of the same deliveries to dive in: this one, or that of a {@link Sketch}
+   * @param simple a program of the same deliveries to dive in: this one, or that of a {@link
+   *     Sketch}
    */
   double[] dive(Program simple, Weights weights, Scip.Budget budget) {
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
