@@ -3,6 +3,7 @@ package io.frostlot.program;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.oracle.Exhaustive;
+import io.frostlot.oracle.Feature;
 import io.frostlot.oracle.TinyWorlds;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
@@ -12,6 +13,7 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +31,20 @@ class EngineEqualsExhaustiveTest {
 
   private static final Limits LIMITS = Limits.ofSeconds(30);
 
+  /** Steps, sales and values of an order that depend on each other. */
+  private static final Set<Feature> LADDER =
+      Set.of(
+          Feature.BREAK,
+          Feature.SALE,
+          Feature.SECOND_SALE,
+          Feature.DISCOUNT,
+          Feature.MINIMUM_ORDER,
+          Feature.FREE_SHIPPING);
+
+  static LongStream seedsOfLadders() {
+    return LongStream.range(0, (WORLDS + 2) / 3);
+  }
+
   static LongStream seeds() {
     return LongStream.range(0, WORLDS);
   }
@@ -40,7 +56,16 @@ class EngineEqualsExhaustiveTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void finds_and_proves_what_trying_everything_finds(long seed) {
-    World world = TinyWorlds.of(seed);
+    compare(TinyWorlds.of(seed));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seedsOfLadders")
+  void the_whole_price_ladder_at_once_comes_to_what_trying_everything_finds(long seed) {
+    compare(TinyWorlds.having(seed, LADDER));
+  }
+
+  private static void compare(World world) {
     Optional<Standing> expected = exhaustive(world);
     Answer answer = Engine.solve(world, LIMITS, Watch.NONE);
     if (expected.isEmpty()) {
