@@ -49,6 +49,9 @@ record Loosened(String says, World world) {
         "without limits on late meals",
         animal -> animal.withProgramme(animal.programme().withoutLateLimits()),
         all);
+    if (!policy.ordering().budget().isNone()) {
+      all.add(new Loosened("without the budget", unlimited(world)));
+    }
     if (scenario.suppliers().stream().anyMatch(it -> !it.terms().minimum().from().isZero())) {
       all.add(new Loosened("without minimum orders", suppliers(world, Loosened::anyOrder)));
     }
@@ -106,6 +109,14 @@ record Loosened(String says, World world) {
     Scenario scenario = world.scenario();
     return world.withScenario(
         scenario.withPolicy(scenario.policy().withSafety(Policy.Safety.NONE)));
+  }
+
+  /** Orders may cost what they will. */
+  static World unlimited(World world) {
+    Scenario scenario = world.scenario();
+    Policy policy = scenario.policy();
+    return world.withScenario(
+        scenario.withPolicy(policy.withOrdering(policy.ordering().withBudget(Policy.Budget.NONE))));
   }
 
   private static World suppliers(World world, UnaryOperator<Supplier> change) {

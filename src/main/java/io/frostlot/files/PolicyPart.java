@@ -6,6 +6,11 @@ import io.frostlot.plan.Policy;
 final class PolicyPart {
   private PolicyPart() {}
 
+  private static Policy.Budget budget(Json.Obj budget) {
+    return new Policy.Budget(
+        budget.money("perOrder"), budget.money("perMonth"), budget.money("spentThisMonth"));
+  }
+
   static Policy read(Json.Obj policy) {
     Json.Obj charges = policy.object("charges");
     Json.Obj safety = policy.object("safety");
@@ -27,6 +32,7 @@ final class PolicyPart {
         new Policy.Adequacy(
             adequacy.yes("asked"),
             adequacy.percent("leastPercent"),
-            adequacy.percent("mostPercent")));
+            adequacy.percent("mostPercent")),
+        new Policy.Ordering(budget(policy.object("budget"))));
   }
 }

@@ -47,6 +47,9 @@ final class ScenarioFile {
     int before = problems.count();
     root().objects("mealTables").forEach(this::readMealTable);
     allMealTablesKnown = json.sound("mealTables") && problems.count() == before;
+    if (json.sound("policy")) {
+      budget(root().object("policy").object("budget"));
+    }
     Days.overlap(away())
         .ifPresent(
             period ->
@@ -54,6 +57,13 @@ final class ScenarioFile {
                     root().get("away"),
                     Days.text(period) + " overlapping another",
                     "periods apart"));
+  }
+
+  private void budget(Json.Obj budget) {
+    if (!budget.money("spentThisMonth").isZero() && budget.money("perMonth").isZero()) {
+      Json typed = budget.get("spentThisMonth");
+      refuse(typed, typed.shown(), "perMonth beside it");
+    }
   }
 
   private Optional<Period> planning(Problems found) {

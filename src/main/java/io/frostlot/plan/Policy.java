@@ -12,6 +12,7 @@ import io.frostlot.units.Percent;
  * @param charges reckoned money
  * @param safety margins, which give way before a meal does
  * @param adequacy how near an animal's grams should come to its programme; gives way too
+ * @param ordering how much and how steadily to order
  */
 public record Policy(
     Demand demand,
@@ -19,7 +20,8 @@ public record Policy(
     FreezerCheck freezerCheck,
     Charges charges,
     Safety safety,
-    Adequacy adequacy) {
+    Adequacy adequacy,
+    Ordering ordering) {
   public static final Policy DEFAULT =
       new Policy(
           Demand.BEST_EFFORT,
@@ -29,20 +31,35 @@ public record Policy(
           Safety.NONE,
           Adequacy.NONE);
 
+  /** Nothing is asked of orders. */
+  public Policy(
+      Demand demand,
+      Tail tail,
+      FreezerCheck freezerCheck,
+      Charges charges,
+      Safety safety,
+      Adequacy adequacy) {
+    this(demand, tail, freezerCheck, charges, safety, adequacy, Ordering.FREE);
+  }
+
   public Policy withDemand(Demand other) {
-    return new Policy(other, tail, freezerCheck, charges, safety, adequacy);
+    return new Policy(other, tail, freezerCheck, charges, safety, adequacy, ordering);
   }
 
   public Policy withTail(Tail other) {
-    return new Policy(demand, other, freezerCheck, charges, safety, adequacy);
+    return new Policy(demand, other, freezerCheck, charges, safety, adequacy, ordering);
   }
 
   public Policy withSafety(Safety other) {
-    return new Policy(demand, tail, freezerCheck, charges, other, adequacy);
+    return new Policy(demand, tail, freezerCheck, charges, other, adequacy, ordering);
   }
 
   public Policy withAdequacy(Adequacy other) {
-    return new Policy(demand, tail, freezerCheck, charges, safety, other);
+    return new Policy(demand, tail, freezerCheck, charges, safety, other, ordering);
+  }
+
+  public Policy withOrdering(Ordering other) {
+    return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, other);
   }
 
   /** Unmet meals are counted, or forbidden. */
@@ -103,5 +120,40 @@ public record Policy(
    */
   public record Adequacy(boolean asked, Percent least, Percent most) {
     public static final Adequacy NONE = new Adequacy(false, Percent.of("97"), Percent.of("105"));
+  }
+
+  /**
+   * What is asked of orders.
+   *
+   * @param budget what they should cost at most; gives way before a meal does
+   */
+  public record Ordering(Budget budget) {
+    public static final Ordering FREE = new Ordering(Budget.NONE);
+
+    public Ordering withBudget(Budget other) {
+      return new Ordering(other);
+    }
+  }
+
+  /**
+   * What invoices should come to at most; an amount of zero asks for nothing.
+   *
+   * @param perOrder of one order
+   * @param perMonth of all orders that are dated in one calendar month
+   * @param spent in the month of the first planning day, before that day
+   */
+  public record Budget(Money perOrder, Money perMonth, Money spent) {
+    public static final Budget NONE = new Budget(Money.ZERO, Money.ZERO, Money.ZERO);
+
+    public Budget {
+      if (perOrder.isNegative() || perMonth.isNegative() || spent.isNegative()) {
+        throw new IllegalArgumentException("a budget below zero");
+      }
+    }
+
+    /** Is neither an order nor a month limited? */
+    public boolean isNone() {
+      return perOrder.isZero() && perMonth.isZero();
+    }
   }
 }

@@ -8,7 +8,7 @@ import java.util.Comparator;
  *
  * @param unmetMust unmet must-meals
  * @param unmetOther other unmet meals of the planning days
- * @param shortfall what soft rules lack, in piece-days and pieces
+ * @param shortfall what soft rules lack, one for each piece, piece-day, or percent
  * @param money cash, reckoned and tail
  */
 public record Standing(int unmetMust, int unmetOther, long shortfall, Money money)

@@ -12,6 +12,7 @@ final class OrderSums {
   private final Linear regularGoods = new Linear();
   private final Linear goods = new Linear();
   private final Linear discount = new Linear();
+  private final Linear tax = new Linear();
   private final Map<OrderTerms.Charge, Linear> charges = new EnumMap<>(OrderTerms.Charge.class);
 
   void addGoods(Linear amount) {
@@ -33,6 +34,10 @@ final class OrderSums {
     discount.plus(amount);
   }
 
+  void addTax(Linear amount) {
+    tax.plus(amount);
+  }
+
   void addCharge(OrderTerms.Charge kind, Linear amount) {
     charge(kind).plus(amount);
   }
@@ -45,6 +50,11 @@ final class OrderSums {
     Linear sum = new Linear();
     charges.values().forEach(sum::plus);
     return sum;
+  }
+
+  /** What the invoice comes to. */
+  Linear total() {
+    return value(OrderTerms.Subtotal.AFTER_DISCOUNT).plus(allCharges()).plus(tax);
   }
 
   Linear value(OrderTerms.Subtotal base) {

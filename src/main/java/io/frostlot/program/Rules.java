@@ -27,6 +27,7 @@ final class Rules {
         new ShippingCharge(world),
         new FreeShipping(world),
         new Tax(world),
+        new WithinBudget(world),
         new BagsHandedOut(world),
         new WaitingRoom(world),
         new EveryPiece(world),

@@ -42,8 +42,9 @@ final class Tax implements Rule {
         if (tax.onCharges()) {
           base.plus(order.sums().allCharges());
         }
-        program.charge(
-            this, new Rounding(program, world.decimals()).percentOf(tax.rate(), base, id()));
+        Linear amount = new Rounding(program, world.decimals()).percentOf(tax.rate(), base, id());
+        order.sums().addTax(amount);
+        program.charge(this, amount);
       }
     }
   }

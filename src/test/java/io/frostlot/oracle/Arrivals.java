@@ -18,6 +18,7 @@ final class Arrivals {
   private final int firstLimit;
   private final long effort;
   private final Room room;
+  private final Spending spending;
 
   /**
    * Pieces that come together.
@@ -27,11 +28,12 @@ final class Arrivals {
    */
   private record Delivery(Lot.Origin origin, LocalDate earliest, LocalDate latest) {}
 
-  Arrivals(Tiny tiny, TotalLimits limits, int firstLimit) {
+  Arrivals(Tiny tiny, TotalLimits limits, Spending spending) {
     this.tiny = tiny;
     this.limits = limits;
     room = new Room(tiny);
-    this.firstLimit = firstLimit;
+    this.spending = spending;
+    firstLimit = tiny.world.demands().size();
     effort = Amounts.of(tiny.world.scenario().policy().charges().order());
   }
 
@@ -50,10 +52,16 @@ final class Arrivals {
       next.add(state, Score.ZERO, trail);
       for (Candidates.Candidate candidate : candidates) {
         if (mayBeOrdered(candidate, state)) {
-          new Unpacking(delivery, Score.money(candidate.cost() + effort), next)
+          Score score =
+              new Score(
+                  0,
+                  0,
+                  spending.lacking(state, slot, candidate.cost()),
+                  candidate.cost() + effort);
+          new Unpacking(delivery, score, next)
               .unpack(
                   candidate.pieces(),
-                  use(candidate, state),
+                  spending.spend(use(candidate, state), slot, candidate.cost()),
                   trail.then(new Move.Bought(candidate.order())));
         }
       }

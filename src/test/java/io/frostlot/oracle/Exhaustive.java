@@ -28,6 +28,7 @@ public final class Exhaustive {
   private final TotalLimits limits;
   private final Margins margins;
   private final Programmes programmes;
+  private final Spending spending;
 
   /** The best there is. */
   public record Found(Standing standing, Plan plan) {}
@@ -41,6 +42,9 @@ public final class Exhaustive {
     limits = new TotalLimits(world);
     margins = new Margins(tiny, world.demands().size() + limits.size());
     programmes = new Programmes(tiny, world.demands().size() + limits.size() + margins.size());
+    spending =
+        new Spending(
+            tiny, world.demands().size() + limits.size() + margins.size() + programmes.size());
   }
 
   /** Empty where no plan keeps every rule. */
@@ -58,7 +62,7 @@ public final class Exhaustive {
 
   private Optional<Found> search() {
     Map<State, Node> layer = new HashMap<>();
-    layer.put(start(), new Node(Score.ZERO, Trail.START));
+    layer.put(start(), new Node(spending.before(), Trail.START));
     for (Stage stage : stages()) {
       Map<State, Node> next = new HashMap<>();
       layer.forEach(
@@ -91,8 +95,13 @@ public final class Exhaustive {
             cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
       }
     }
-    int counts = world.demands().size() + limits.size() + margins.size() + programmes.size();
-    return new State(new int[counts], cells, Cells.NONE, false, false);
+    int counts =
+        world.demands().size()
+            + limits.size()
+            + margins.size()
+            + programmes.size()
+            + spending.size();
+    return spending.start(new State(new int[counts], cells, Cells.NONE, false, false));
   }
 
   private List<Stage> stages() {
@@ -129,7 +138,7 @@ public final class Exhaustive {
   }
 
   private void addArrivals(int day, List<Stage> stages) {
-    Arrivals arrivals = new Arrivals(tiny, limits, world.demands().size());
+    Arrivals arrivals = new Arrivals(tiny, limits, spending);
     Candidates candidates = new Candidates(tiny, limits);
     for (Slot slot : world.slots()) {
       if (tiny.day(slot.arrivesEarliest()) == day) {

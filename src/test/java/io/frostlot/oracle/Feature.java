@@ -45,5 +45,6 @@ public enum Feature {
   MARGIN,
   ADEQUACY,
   PLEDGE,
-  MOST_ORDERS
+  MOST_ORDERS,
+  BUDGET
 }

@@ -130,6 +130,14 @@ public final class TinyWorlds {
         new Policy.Adequacy(
             dice.has(Feature.ADEQUACY),
             Percent.of("90"),
-            Percent.of(dice.has(Feature.ADEQUACY) ? dice.oneOf("105", "110") : "105")));
+            Percent.of(dice.has(Feature.ADEQUACY) ? dice.oneOf("105", "110") : "105")),
+        new Policy.Ordering(dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE));
+  }
+
+  private static Policy.Budget budget(Dice dice) {
+    return new Policy.Budget(
+        dice.oneIn(2) ? dice.cents(150, 900) : Money.ZERO,
+        dice.oneIn(2) ? dice.cents(200, 1200) : Money.ZERO,
+        dice.oneIn(3) ? dice.cents(1, 500) : Money.ZERO);
   }
 }

@@ -30,7 +30,12 @@ final class Doubled {
                     twice(charges.deliveryDay()),
                     twice(charges.lateMeal())),
                 policy.safety(),
-                policy.adequacy()));
+                policy.adequacy(),
+                new Policy.Ordering(
+                    new Policy.Budget(
+                        twice(policy.ordering().budget().perOrder()),
+                        twice(policy.ordering().budget().perMonth()),
+                        twice(policy.ordering().budget().spent())))));
   }
 
   private static Money twice(Money money) {

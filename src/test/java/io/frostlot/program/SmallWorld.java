@@ -45,6 +45,7 @@ final class SmallWorld {
   private Policy.FreezerCheck freezerCheck = Policy.FreezerCheck.AFTER_DELIVERY;
   private Policy.Charges charges = Policy.Charges.NONE;
   private Policy.Safety safety = Policy.Safety.NONE;
+  private Policy.Ordering ordering = Policy.Ordering.FREE;
   private String currency = "EUR";
 
   /**
@@ -156,6 +157,11 @@ final class SmallWorld {
     return this;
   }
 
+  SmallWorld ordering(Policy.Ordering asked) {
+    ordering = asked;
+    return this;
+  }
+
   SmallWorld currency(String code) {
     currency = code;
     return this;
@@ -171,6 +177,6 @@ final class SmallWorld {
             new Scenario.Larder(freezers, stock, placed),
             suppliers.stream().map(SmallSupplier::supplier).toList(),
             List.of(),
-            new Policy(demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE)));
+            new Policy(demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE, ordering)));
   }
 }

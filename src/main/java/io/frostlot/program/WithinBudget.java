@@ -1,0 +1,114 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.World;
+import io.frostlot.units.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.YearMonth;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * An order, and the orders dated in one calendar month, should cost no more than their budget.
+ *
+ * <p>For each order o with budget B, and each month m with budget B likewise, total being what its
+ * invoices come to (in the first month with what was spent before): over &gt;= 100 / B x (total -
+ * B), in percent, rounded up to a whole percent (a thousandth does not count). The sum of over gives
+ * way before a meal does and comes before money: one percent of a budget weighs as much as one piece
+ * of a margin or one percent of a programme, so that a budget twice as large is missed by half as
+ * much, in whatever currency.
+ *
+ * <p>Where days are taken together an order stands for several, so nothing is asked of it then.
+ */
+final class WithinBudget implements Rule {
+  private static final BigDecimal NOTHING = new BigDecimal("0.001");
+  private static final int DIGITS = 12;
+  private final World world;
+  private final Policy.Budget budget;
+
+  WithinBudget(World world) {
+    this.world = world;
+    budget = world.scenario().policy().ordering().budget();
+  }
+
+  @Override
+  public String id() {
+    return "budget";
+  }
+
+  @Override
+  public String says() {
+    String order = budget.perOrder().isZero() ? "any amount" : "at most " + budget.perOrder();
+    String month = budget.perMonth().isZero() ? "any amount" : "at most " + budget.perMonth();
+    return "An order should cost " + order + ", the orders of a month " + month + ".";
+  }
+
+  @Override
+  public boolean relaxable() {
+    return true;
+  }
+
+  private YearMonth firstMonth() {
+    return YearMonth.from(world.scenario().planning().from());
+  }
+
+  @Override
+  public void impose(Program program) {
+    if (program.decisions().timeline().takesDaysTogether()) {
+      return;
+    }
+    Map<YearMonth, Linear> byMonth = new TreeMap<>();
+    byMonth.put(firstMonth(), Linear.constant(budget.spent().toDouble()));
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      Linear total = order.sums().total();
+      over(total, budget.perOrder(), program.model());
+      byMonth
+          .computeIfAbsent(YearMonth.from(order.slot().ordered()), month -> new Linear())
+          .plus(total);
+    }
+    byMonth.values().forEach(total -> over(total, budget.perMonth(), program.model()));
+  }
+
+  private void over(Linear total, Money limit, Model model) {
+    if (limit.isZero() || model.most(total) <= limit.toDouble()) {
+      return;
+    }
+    Var over = model.follows(0, Model.INFINITY);
+    double share = 100 / limit.toDouble();
+    Linear beyond = new Linear().plus(share, total).plus(-100 - NOTHING.doubleValue());
+    model.atMost(id(), beyond.plus(-1, over), 0);
+    model.minimise(Level.SHORTFALL, Linear.of(over));
+  }
+
+  @Override
+  public void judge(Plan plan, Books books) {
+    Map<YearMonth, Money> byMonth = new TreeMap<>();
+    byMonth.put(firstMonth(), budget.spent());
+    for (Order order : plan.orders()) {
+      Money total = books.ledger(order.slot()).total();
+      books.shortfall(id(), over(total, budget.perOrder()));
+      byMonth.merge(YearMonth.from(order.slot().ordered()), total, Money::plus);
+    }
+    byMonth.values().forEach(total -> books.shortfall(id(), over(total, budget.perMonth())));
+  }
+
+  /** Whole percent by which a limit is passed. */
+  private static long over(Money total, Money limit) {
+    if (limit.isZero() || limit.atLeast(total)) {
+      return 0;
+    }
+    return total
+        .minus(limit)
+        .amount()
+        .movePointRight(2)
+        .divide(limit.amount(), DIGITS, RoundingMode.HALF_EVEN)
+        .subtract(NOTHING)
+        .setScale(0, RoundingMode.CEILING)
+        .max(BigDecimal.ZERO)
+        .longValueExact();
+  }
+}
