@@ -17,10 +17,10 @@ import java.util.TreeMap;
  *
  * <p>For each order o with budget B, and each month m with budget B likewise, total being what its
  * invoices come to (in the first month with what was spent before): over &gt;= 100 / B x (total -
- * B), in percent, rounded up to a whole percent (a thousandth does not count). The sum of over gives
- * way before a meal does and comes before money: one percent of a budget weighs as much as one piece
- * of a margin or one percent of a programme, so that a budget twice as large is missed by half as
- * much, in whatever currency.
+ * B), in percent, rounded up to a whole percent (a thousandth does not count). The sum of over
+ * gives way before a meal does and comes before money: one percent of a budget weighs as much as
+ * one piece of a margin or one percent of a programme, so that a budget twice as large is missed by
+ * half as much, in whatever currency.
  *
  * <p>Where days are taken together an order stands for several, so nothing is asked of it then.
  */

@@ -55,8 +55,7 @@ final class MealsNotMet implements Sections.Section {
               + ", summed over any eight weeks of each animal.";
       case "seldom-changes" ->
           "Keeping to kind and size by " + Wording.count(amount, "change", "changes") + ".";
-      case "budget" ->
-          "Budget by " + amount + ": percent above it, summed over orders and months.";
+      case "budget" -> "Budget by " + amount + ": percent above it, summed over orders and months.";
       case "safety-cover" -> "Days of cover by " + amount + " piece-days.";
       default -> "Safety margin by " + Wording.count(amount, "piece", "pieces") + ".";
     };

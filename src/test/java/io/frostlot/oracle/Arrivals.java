@@ -54,10 +54,7 @@ final class Arrivals {
         if (mayBeOrdered(candidate, state)) {
           Score score =
               new Score(
-                  0,
-                  0,
-                  spending.lacking(state, slot, candidate.cost()),
-                  candidate.cost() + effort);
+                  0, 0, spending.lacking(state, slot, candidate.cost()), candidate.cost() + effort);
           new Unpacking(delivery, score, next)
               .unpack(
                   candidate.pieces(),

@@ -30,8 +30,7 @@ final class Spending {
     months =
         budget.perMonth().isZero()
             ? List.of()
-            : Stream.concat(
-                    Stream.of(tiny.date(0)), tiny.world.slots().stream().map(Slot::ordered))
+            : Stream.concat(Stream.of(tiny.date(0)), tiny.world.slots().stream().map(Slot::ordered))
                 .map(YearMonth::from)
                 .distinct()
                 .toList();
@@ -75,8 +74,7 @@ final class Spending {
   State spend(State state, Slot slot, long cost) {
     return size() == 0
         ? state
-        : state.withCount(
-            count(slot), state.counts()[count(slot)] + (int) (cost / PER_COUNT));
+        : state.withCount(count(slot), state.counts()[count(slot)] + (int) (cost / PER_COUNT));
   }
 
   private static long above(long amount, long limit) {

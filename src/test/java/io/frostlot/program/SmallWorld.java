@@ -177,6 +177,7 @@ final class SmallWorld {
             new Scenario.Larder(freezers, stock, placed),
             suppliers.stream().map(SmallSupplier::supplier).toList(),
             List.of(),
-            new Policy(demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE, ordering)));
+            new Policy(
+                demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE, ordering)));
   }
 }

@@ -25,7 +25,10 @@ class WithinBudgetTest {
       new Delivery.Show(
           new Delivery.Lead(0, false, 0, List.of()), List.of(day(29), day(30), day(31), day(32)));
 
-  /** On the market of the last four days; the trip costs 3.00, on which there is 10 % of tax as on the mice. */
+  /**
+   * On the market of the last four days; the trip costs 3.00, on which there is 10 % of tax as on
+   * the mice.
+   */
   private static SmallSupplier source() {
     return SmallSupplier.selling(SINGLE)
         .delivery(MARKET)
@@ -82,8 +85,7 @@ class WithinBudgetTest {
     "11.00, 3.30, 40, 0",
     "10.00, 20.00, 221, 177"
   })
-  void the_orders_of_a_month_share_a_budget(
-      String perMonth, String spent, int atOnce, int apart) {
+  void the_orders_of_a_month_share_a_budget(String perMonth, String spent, int atOnce, int apart) {
     SmallWorld world = budget("0", perMonth, spent);
     assertThat(allowed(atOnce(world)).shortfalls().getOrDefault("budget", 0L)).isEqualTo(atOnce);
     assertThat(allowed(apart(world)).shortfalls().getOrDefault("budget", 0L)).isEqualTo(apart);
@@ -92,8 +94,7 @@ class WithinBudgetTest {
   /** One order costs 12.10, two cost 15.40: a budget below 12.10 is worth 3.30. */
   @ParameterizedTest(name = "{0} an order, {1} a month: {2} short, {3}")
   @CsvSource({"0, 0, 0, 12.10", "12.10, 0, 0, 12.10", "12, 0, 0, 15.40", "0, 12, 0, 15.40"})
-  void a_budget_comes_before_money(
-      String perOrder, String perMonth, int shortfall, String money) {
+  void a_budget_comes_before_money(String perOrder, String perMonth, int shortfall, String money) {
     assertThat(optimum(budget(perOrder, perMonth, "0")))
         .isEqualTo(new Standing(0, 0, shortfall, Money.of(money)));
   }
@@ -101,8 +102,7 @@ class WithinBudgetTest {
   /** Four orders of one mouse cost 5.50 each, which is 10 % above 5.00: 40 for all four. */
   @Test
   void a_budget_gives_way_before_a_meal_does() {
-    assertThat(optimum(budget("5", "0", "0")))
-        .isEqualTo(new Standing(0, 0, 40, Money.of("22.00")));
+    assertThat(optimum(budget("5", "0", "0"))).isEqualTo(new Standing(0, 0, 40, Money.of("22.00")));
   }
 
   /** What is spent above the month's budget falls short whatever is ordered. */
