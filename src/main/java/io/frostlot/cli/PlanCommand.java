@@ -1,5 +1,6 @@
 package io.frostlot.cli;
 
+import io.frostlot.app.BudgetCost;
 import io.frostlot.app.FewerOrders;
 import io.frostlot.app.Habits;
 import io.frostlot.app.MakePlan;
@@ -120,7 +121,7 @@ final class PlanCommand implements Callable<Integer> {
   /** How long what comes after the letter may take, and where it goes. */
   private record After(Limits limits, Watch watch, Printer printer) {}
 
-  /** The simplest plan in a third of the time at most, habits in what is left. */
+  /** The simplest plan and the budget in a third of the time each, habits in what is left. */
   private void goOn(IntSupplier asked, MakePlan.Ready ready, Answer.WithPlan found, After after) {
     World world = ready.inputs().world();
     long start = System.nanoTime();
@@ -129,6 +130,12 @@ final class PlanCommand implements Callable<Integer> {
     Simplest simplest =
         desk.interruption().guard(asked, () -> fewer.than(found, world, third, after.watch()));
     after.printer().print(ready, found, simplest);
+    if (!desk.interruption().asked()) {
+      BudgetCost budget = new BudgetCost(desk.planner());
+      desk.interruption()
+          .guard(asked, () -> budget.of(found, world, third, after.watch()))
+          .ifPresent(cost -> after.printer().print(ready, found, cost));
+    }
     if (!desk.interruption().asked()) {
       Habits habits = new Habits(desk.planner());
       Limits rest = rest(after.limits(), start);

@@ -7,6 +7,7 @@ import io.frostlot.files.Problem;
 import io.frostlot.files.SheetFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Simplest;
@@ -44,6 +45,13 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
   void print(MakePlan.Ready ready, Answer.WithPlan found, Comparison comparison) {
     terminal.clearStatus();
     terminal.out().print(report(ready, found).habits(comparison, terminal.columns()));
+    terminal.out().flush();
+  }
+
+  /** Goes on with what the budget costs. */
+  void print(MakePlan.Ready ready, Answer.WithPlan found, Difference withoutBudget) {
+    terminal.clearStatus();
+    terminal.out().print(report(ready, found).budget(withoutBudget, terminal.columns()));
     terminal.out().flush();
   }
 

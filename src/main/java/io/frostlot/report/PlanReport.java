@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
@@ -59,6 +60,13 @@ public record PlanReport(
   public String habits(Comparison comparison, int width) {
     Page page = new Page(width);
     new OtherHabits(comparison).write(this, page);
+    return page.toString();
+  }
+
+  /** What may follow the letter: what a plan without the budget has over the one shown. */
+  public String budget(Difference without, int width) {
+    Page page = new Page(width);
+    new PriceOfBudget(without).write(this, page);
     return page.toString();
   }
 

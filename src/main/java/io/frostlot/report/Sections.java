@@ -18,6 +18,7 @@ final class Sections {
           new Cautions(),
           new HowSure(),
           new Bill(),
+          new BudgetUse(),
           new FreezerUse(),
           new StockOverTime(),
           new WhatIsLeft(),

@@ -1,0 +1,68 @@
+package io.frostlot.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.Scenario;
+import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
+import io.frostlot.units.Money;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A mouse at 1.00 is eaten on each of four Wednesdays, on which the shop is open. An order is
+ * reckoned at 0.30: one order for all costs 4.30, two of two mice 4.60.
+ */
+class BudgetCostTest {
+  private static final Limits LIMITS = Limits.ofSeconds(600);
+  private final Planner engine = new EnginePlanner();
+  @TempDir private Path folder;
+
+  private World world(Policy.Budget budget) {
+    String policy = ", \"tailDays\": 0, \"charges\": {\"perOrder\": \"0.30\"}";
+    World world =
+        new OneMouseShop(
+                OneMouseShop.SINGLES,
+                new OneMouseShop.Extras("", policy),
+                new OneMouseShop.Keeping(60, 10))
+            .world(folder);
+    Scenario scenario = world.scenario();
+    return world.withScenario(
+        scenario.withPolicy(scenario.policy().withOrdering(new Policy.Ordering(budget))));
+  }
+
+  private Optional<Difference> cost(Policy.Budget budget, Watch watch) {
+    World world = world(budget);
+    Answer.WithPlan shown = (Answer.WithPlan) engine.plan(world, LIMITS, Watch.NONE);
+    return new BudgetCost(engine).of(shown, world, LIMITS, watch);
+  }
+
+  @Test
+  void a_budget_of_two_mice_an_order_costs_one_more_order() {
+    Policy.Budget two = new Policy.Budget(Money.of(2), Money.ZERO, Money.ZERO);
+    assertThat(cost(two, Watch.NONE))
+        .hasValueSatisfying(
+            difference -> {
+              assertThat(difference.sameMeals()).isTrue();
+              assertThat(difference.found()).isEqualTo(Money.of("0.30"));
+            });
+    assertThat(cost(two, Watch.stopping(() -> true))).isEmpty();
+  }
+
+  @Test
+  void a_budget_that_is_large_enough_costs_nothing() {
+    assertThat(cost(new Policy.Budget(Money.of(4), Money.ZERO, Money.ZERO), Watch.NONE))
+        .hasValueSatisfying(difference -> assertThat(difference.found().isZero()).isTrue());
+  }
+
+  @Test
+  void where_there_is_no_budget_nothing_is_said() {
+    assertThat(cost(Policy.Budget.NONE, Watch.NONE)).isEmpty();
+  }
+}
