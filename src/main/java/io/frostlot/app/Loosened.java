@@ -91,7 +91,11 @@ record Loosened(String says, World world) {
   private static Freezer longer(Freezer freezer) {
     Freezer.Life life = freezer.life();
     return freezer.withLife(
-        new Freezer.Life(life.days() + MORE_DAYS, life.smallBelow(), life.smallDays() + MORE_DAYS));
+        new Freezer.Life(
+            life.days() + MORE_DAYS,
+            life.smallBelow(),
+            life.smallDays() + MORE_DAYS,
+            life.best()));
   }
 
   private static World never(World world) {

@@ -10,6 +10,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.storage.Keeps;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Slot;
@@ -107,7 +108,7 @@ final class Settled {
                     left.getOrDefault(lot.id(), 0),
                     lot.freezer(),
                     lot.earliest(),
-                    lot.useBy()));
+                    new Keeps(world.bestBefore(lot), lot.useBy())));
   }
 
   private Stream<Demand> stillWanted(Demand demand) {

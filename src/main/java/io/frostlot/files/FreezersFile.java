@@ -29,12 +29,13 @@ final class FreezersFile {
             ? new Freezer.Life(
                 days, row.grams("small_prey_below_g"), row.integer("small_prey_life_days"))
             : Freezer.Life.of(days);
+    Freezer.Best best = new Freezer.Best(row.integerOr("best_days", Freezer.Best.ALWAYS.days()));
     return Optional.of(
         new Freezer(
             row.text("name"),
             Litres.of(row.number("usable_litres")),
             kind,
-            life,
+            life.withBest(best),
             row.yes("in_use")));
   }
 }

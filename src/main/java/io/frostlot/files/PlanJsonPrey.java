@@ -17,7 +17,7 @@ final class PlanJsonPrey {
 
   static void write(JsonLines json, Plan plan, World world) {
     Map<String, Demand> demands = world.demandsById();
-    json.list("lots", plan.lots(), PlanJsonPrey::lot)
+    json.list("lots", plan.lots(), (one, lot) -> lot(one, lot, world))
         .list(
             "feedings",
             plan.feedings(),
@@ -31,7 +31,7 @@ final class PlanJsonPrey {
                     .number("pieces", discard.pieces()));
   }
 
-  private static void lot(JsonLines json, Lot lot) {
+  private static void lot(JsonLines json, Lot lot, World world) {
     json.text("id", lot.id())
         .text("item", lot.item().id())
         .number("pieces", lot.pieces())
@@ -39,6 +39,7 @@ final class PlanJsonPrey {
         .day("arrivesEarliest", lot.earliest())
         .day("arrivesLatest", lot.latest())
         .day("useBy", lot.useBy())
+        .day("bestBefore", world.bestBefore(lot))
         .object("origin", one -> origin(one, lot.origin()));
   }
 

@@ -27,7 +27,8 @@ final class PolicyPart {
             charges.money("holdingPerPieceNight"),
             charges.money("perOrder"),
             charges.money("perDeliveryDay"),
-            charges.money("lateMealPerDay")),
+            charges.money("lateMealPerDay"),
+            charges.money("perPiecePastBest")),
         new Policy.Safety(safety.integer("daysOfCover"), safety.percent("marginPercent")),
         new Policy.Adequacy(
             adequacy.yes("asked"),

@@ -1,6 +1,7 @@
 package io.frostlot.files;
 
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.Keeps;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
 import java.time.LocalDate;
@@ -41,7 +42,16 @@ final class StockFile {
     if (row.has("use_by") && row.date("use_by").isBefore(arrived)) {
       row.wrong("use_by", "a day from " + arrived + " on", "");
     }
+    if (row.has("best_before") && row.date("best_before").isBefore(arrived)) {
+      row.wrong("best_before", "a day from " + arrived + " on", "");
+    }
     Optional<Freezer> freezer = freezer(row);
+    if (row.has("best_before") && freezer.isPresent() && item.isPresent()) {
+      LocalDate useBy = row.dateOr("use_by", freezer.get().useBy(item.get(), arrived));
+      if (row.date("best_before").isAfter(useBy)) {
+        row.wrong("best_before", "a day up to its use-by, " + useBy, "");
+      }
+    }
     return item.isPresent() && freezer.isPresent() && row.isSound()
         ? Optional.of(
             new StockLot(
@@ -50,8 +60,15 @@ final class StockFile {
                 row.integer("pieces"),
                 row.text("freezer"),
                 arrived,
-                row.dateOr("use_by", freezer.get().useBy(item.get(), arrived))))
+                keeps(row, freezer.get().keeps(item.get(), arrived))))
         : Optional.empty();
+  }
+
+  /** As typed, else as in its freezer; where only a use-by is typed, no later than that. */
+  private static Keeps keeps(Row row, Keeps usual) {
+    LocalDate useBy = row.dateOr("use_by", usual.useBy());
+    LocalDate best = row.dateOr("best_before", usual.bestBefore());
+    return new Keeps(best.isAfter(useBy) ? useBy : best, useBy);
   }
 
   private Optional<Freezer> freezer(Row row) {

@@ -123,7 +123,7 @@ public final class JointWorld {
               lot.pieces(),
               keeper.own(lot.freezer()),
               lot.arrived(),
-              lot.useBy()));
+              lot.keeps()));
     }
     for (PlacedLot lot : own.larder().placed()) {
       placed.add(

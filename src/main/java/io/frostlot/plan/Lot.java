@@ -42,6 +42,15 @@ public record Lot(
     return new Lot(id, item, other, freezer, earliest, latest, useBy, origin);
   }
 
+  /** The same without a name and pieces: what lots that cannot be told apart have in common. */
+  public Lot asKind() {
+    return named("").withPieces(0);
+  }
+
+  public Lot named(String other) {
+    return new Lot(other, item, pieces, freezer, earliest, latest, useBy, origin);
+  }
+
   public Lot withUseBy(LocalDate other) {
     return new Lot(id, item, pieces, freezer, earliest, latest, other, origin);
   }

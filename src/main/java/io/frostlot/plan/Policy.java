@@ -96,9 +96,20 @@ public record Policy(
    * @param order effort per order
    * @param deliveryDay effort per day on which something arrives
    * @param lateMeal per meal and day late
+   * @param pastBest per piece eaten after its best before
    */
-  public record Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
+  public record Charges(
+      Money holding, Money order, Money deliveryDay, Money lateMeal, Money pastBest) {
     public static final Charges NONE = new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
+
+    /** Nothing is charged for what is past its best. */
+    public Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
+      this(holding, order, deliveryDay, lateMeal, Money.ZERO);
+    }
+
+    public Charges withPastBest(Money other) {
+      return new Charges(holding, order, deliveryDay, lateMeal, other);
+    }
   }
 
   /**

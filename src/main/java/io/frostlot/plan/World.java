@@ -146,6 +146,18 @@ public record World(
         .orElseThrow();
   }
 
+  /** The last day on which a lot is at its best. */
+  public LocalDate bestBefore(Lot lot) {
+    if (lot.origin() instanceof Lot.InHand inHand) {
+      return scenario.larder().stock().stream()
+          .filter(stock -> stock.id().equals(inHand.stockLot()))
+          .map(stock -> stock.keeps().bestBefore())
+          .findFirst()
+          .orElse(lot.useBy());
+    }
+    return freezer(lot.freezer()).keeps(lot.item(), lot.freshFrom()).bestBefore();
+  }
+
   /** Demands by meal id. */
   public Map<String, Demand> demandsById() {
     Map<String, Demand> byId = new LinkedHashMap<>();

@@ -94,7 +94,7 @@ final class BagsHandedOut implements Rule {
     for (String keeper : world.keepers()) {
       for (Flow flow : program.decisions().flowsOf(keeper, item)) {
         flow.parts().stream()
-            .filter(part -> part.origin().equals(origin))
+            .filter(part -> part.lot().origin().equals(origin))
             .forEach(part -> got.computeIfAbsent(keeper, k -> new Linear()).plus(part.pieces()));
       }
     }

@@ -152,8 +152,8 @@ final class CoverRows {
         .flatMap(flow -> flow.parts().stream())
         .noneMatch(
             part ->
-                part.useBy() >= earliest
-                    && part.origin() instanceof Lot.Ordered ordered
+                part.until() >= earliest
+                    && part.lot().origin() instanceof Lot.Ordered ordered
                     && ordered.slot().equals(order.slot()));
   }
 
@@ -165,33 +165,23 @@ final class CoverRows {
         .sum();
   }
 
-  /** Meals that what is in hand or under way could serve at most. */
+  /** Meals that what is in hand or under way could serve at most; a lot may be in several flows. */
   private double stockMeals(
       Set<String> items, Map<String, Integer> fewestPieces, int earliest, int latest) {
-    double meals = 0;
+    Map<Lot.Origin, Double> byLot = new LinkedHashMap<>();
     for (Flow flow : program.decisions().flows()) {
       Integer fewest = fewestPieces.get(flow.item().id());
       if (!items.contains(flow.item().id()) || fewest == null) {
         continue;
       }
       for (Flow.Part part : flow.parts()) {
-        boolean ordered = part.origin() instanceof Lot.Ordered;
-        if (!ordered && part.latest() <= latest && part.useBy() >= earliest) {
-          double pieces = Math.min(program.most(part.pieces()), placed(part));
-          meals += pieces / fewest;
+        boolean ordered = part.lot().origin() instanceof Lot.Ordered;
+        if (!ordered && part.from() <= latest && part.until() >= earliest) {
+          double most = program.most(part.pieces()) / fewest;
+          byLot.merge(part.lot().origin(), most, Math::max);
         }
       }
     }
-    return meals;
-  }
-
-  /** Pieces of the whole lot under way, of which a part may lie in this freezer. */
-  private double placed(Flow.Part part) {
-    return part.origin() instanceof Lot.UnderWay underWay
-        ? program.decisions().world().scenario().larder().placed().stream()
-            .filter(lot -> lot.id().equals(underWay.placedLot()))
-            .mapToInt(lot -> lot.pieces())
-            .sum()
-        : Double.POSITIVE_INFINITY;
+    return byLot.values().stream().mapToDouble(meals -> meals).sum();
   }
 }

@@ -1,16 +1,10 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Joint;
-import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
-import io.frostlot.storage.PlacedLot;
-import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +23,7 @@ import java.util.function.ToIntBiFunction;
  * <tr><td>count(o, p)</td><td>packs of row p in order o</td><td>packs</td><td>whole, 0 .. useful</td></tr>
  * <tr><td>atStep(o, p, l)</td><td>of these at price step l</td><td>packs</td><td>whole</td></tr>
  * <tr><td>boxes(o)</td><td>boxes charged for</td><td>boxes</td><td>whole, 0 .. most</td></tr>
- * <tr><td>put(part, f)</td><td>pieces of an arrival put into freezer f</td><td>pieces</td><td>&gt;= 0</td></tr>
+ * <tr><td>put(part, f)</td><td>pieces of an arrival put into freezer f (see {@link Stowing})</td><td>pieces</td><td>&gt;= 0</td></tr>
  * <tr><td>stock(i, f, k), thrown(i, f, k)</td><td>see {@link Flow}</td><td>pieces</td><td>&gt;= 0</td></tr>
  * <tr><td>served(c, x)</td><td>meals of class c served by choice x</td><td>meals</td><td>whole, 0 .. count</td></tr>
  * <tr><td>drawn(i, f, s)</td><td>pieces of item i eaten from freezer f in segment s</td><td>pieces</td><td>&gt;= 0</td></tr>
@@ -40,7 +34,7 @@ final class Decisions {
   private final World world;
   private final Timeline timeline;
   private final SortedMap<Slot, OrderDecisions> orders = new TreeMap<>();
-  private final Map<String, List<Flow>> flows = new LinkedHashMap<>();
+  private final Map<String, List<Flow>> flows;
   private final List<DemandClass> classes;
   private final List<Served> served = new ArrayList<>();
 
@@ -69,101 +63,9 @@ final class Decisions {
         orders.put(slot, order);
       }
     }
-    createFlows(model);
+    flows = new Stowing(world, timeline, model).stow(orders.values());
     classes = formulation.classes(world, timeline, new Presence(timeline, this::flowsOf));
     serve(timeline.isExact() && !Adequacy.isRelaxed(world), model);
-  }
-
-  private void createFlows(Model model) {
-    List<Freezer> inUse =
-        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
-    for (StockLot lot : world.scenario().larder().stock()) {
-      Flow.Part part =
-          new Flow.Part(
-              timeline.first(),
-              timeline.first(),
-              timeline.first(),
-              timeline.lastUsable(lot.item(), lot.useBy()),
-              new Lot.InHand(lot.id()),
-              Linear.constant(lot.pieces()));
-      add(part, lot.item(), world.freezer(lot.freezer()), model);
-    }
-    for (PlacedLot lot : world.scenario().larder().placed()) {
-      Joint.Coming coming = new Joint.Coming(lot.arrivesEarliest(), lot.arrivesLatest());
-      List<Place> places =
-          inUse.stream()
-              .filter(freezer -> world.joint().isOwn(lot.id(), freezer))
-              .map(freezer -> new Place(freezer, coming))
-              .toList();
-      Arrival arrival = new Arrival(lot.item(), lot.arrivesEarliest(), new Lot.UnderWay(lot.id()));
-      put(arrival, Linear.constant(lot.pieces()), places, model);
-    }
-    for (OrderDecisions order : orders.values()) {
-      Slot slot = order.slot();
-      List<Place> places =
-          inUse.stream()
-              .flatMap(
-                  freezer ->
-                      world.joint().comings(slot, freezer).stream()
-                          .map(coming -> new Place(freezer, coming)))
-              .toList();
-      order.packs().keySet().stream()
-          .flatMap(Pack::items)
-          .distinct()
-          .forEach(
-              item ->
-                  put(
-                      new Arrival(item, slot.arrivesEarliest(), new Lot.Ordered(slot)),
-                      order.pieces(item),
-                      places,
-                      model));
-    }
-  }
-
-  /** What comes, and the day from which its life counts. */
-  private record Arrival(Item item, LocalDate fresh, Lot.Origin origin) {}
-
-  /** A freezer, and when something comes into it. */
-  private record Place(Freezer freezer, Joint.Coming coming) {}
-
-  /** Splits what arrives over the places that it may come to. */
-  private void put(Arrival arrival, Linear pieces, List<Place> places, Model model) {
-    Linear left = pieces.copy();
-    for (Place place : places) {
-      Linear share = pieces;
-      if (places.size() > 1) {
-        Var put = model.follows(0, model.most(pieces));
-        share = Linear.of(put);
-        left.plus(-1, put);
-      }
-      Flow.Part part =
-          new Flow.Part(
-              Timeline.day(place.coming().earliest()),
-              timeline.at(place.coming().earliest()),
-              timeline.at(place.coming().latest()),
-              timeline.lastUsable(
-                  arrival.item(), place.freezer().useBy(arrival.item(), arrival.fresh())),
-              arrival.origin(),
-              share);
-      add(part, arrival.item(), place.freezer(), model);
-    }
-    if (places.size() > 1) {
-      model.equal(EveryPiece.ID, left, 0);
-    }
-  }
-
-  /** Adds pieces to a flow of the item in the freezer whose order they keep, or to a new one. */
-  private void add(Flow.Part part, Item item, Freezer freezer, Model model) {
-    List<Flow> ofItem = flows.computeIfAbsent(item.id(), k -> new ArrayList<>());
-    Flow flow =
-        ofItem.stream()
-            .filter(other -> other.freezer().equals(freezer) && other.keepsOrder(part))
-            .findFirst()
-            .orElseGet(() -> new Flow(item, freezer, timeline, model));
-    if (!ofItem.contains(flow)) {
-      ofItem.add(flow);
-    }
-    flow.add(part, model);
   }
 
   /** Those who eat an item from the same freezers. */

@@ -67,8 +67,8 @@ final class EveryPiece implements Rule {
   private static Linear delivered(Flow flow, int interval) {
     Linear sum = new Linear();
     flow.parts().stream()
-        .filter(part -> !part.inHand() && part.latest() == flow.days().intervals()[interval])
-        .filter(part -> part.useBy() >= part.latest())
+        .filter(part -> part.isDelivered() && part.from() == flow.days().intervals()[interval])
+        .filter(part -> part.until() >= part.from())
         .forEach(part -> sum.plus(part.pieces()));
     return sum;
   }

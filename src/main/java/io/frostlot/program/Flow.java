@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One item in one freezer over time, in pieces, or a part of it.
+ * One item in one freezer over time, in pieces, or a part of it; where a piece that is past its
+ * best is charged for, what is eaten before that and what is eaten after are flows of their own.
  *
  * <p>With k an interval of the item: {@code stock[k]} is what is there and kept after the arrivals
  * on its first day, before the meals; {@code thrown[k]} is there that day too and thrown away at
@@ -18,8 +19,7 @@ import java.util.List;
  * their own. So the oldest can always be the first to go, and numbers of pieces say enough.
  */
 final class Flow {
-  private final Item item;
-  private final Freezer freezer;
+  private final Shelf shelf;
   private final ItemDays days;
   private final boolean coarse;
   private final boolean forSafety;
@@ -29,36 +29,58 @@ final class Flow {
   private final Linear[] eaten;
 
   /**
-   * Pieces that come together.
+   * What flows together.
+   *
+   * @param pastBest eaten after its best before
+   */
+  record Shelf(Item item, Freezer freezer, boolean pastBest) {}
+
+  /**
+   * When pieces come.
    *
    * @param arrives the same as {@code earliest}, as a day, where days are taken together too
-   * @param earliest takes room from this day
-   * @param latest can be eaten from this day
-   * @param useBy last usable day
-   * @param origin where they come from
+   * @param earliest take room from this day
+   * @param latest are surely there from this day
    */
-  record Part(int arrives, int earliest, int latest, int useBy, Lot.Origin origin, Linear pieces) {
+  record Coming(int arrives, int earliest, int latest) {}
+
+  /**
+   * Pieces of a lot that are eaten in a flow; until they are part of it they only take room.
+   *
+   * @param lot which, as far as it is known before its pieces are counted
+   * @param from can be eaten from this day
+   * @param until last day on which they are part of the flow
+   */
+  record Part(Lot lot, Coming coming, int from, int until, Linear pieces) {
     /** There before the first day, so never a delivery. */
     boolean inHand() {
-      return origin instanceof Lot.InHand;
+      return lot.origin() instanceof Lot.InHand;
+    }
+
+    /** Do they come on the day from which they can be eaten? */
+    boolean isDelivered() {
+      return !inHand() && from == coming.latest();
     }
 
     /** First day at whose start they may be thrown away, a delivery not on its own day. */
     int throwableFrom() {
-      return inHand() ? latest : latest + 1;
+      return isDelivered() ? from + 1 : from;
     }
 
-    /** Usable on every day of a span. */
-    boolean coversDays(int from, int to) {
-      return latest <= from && useBy >= to;
+    /** Can be eaten on every day of a span. */
+    boolean coversDays(int first, int last) {
+      return from <= first && until >= last;
+    }
+
+    /** Takes room on a day without being part of the flow yet. */
+    boolean waits(int day) {
+      return coming.earliest() <= day && day < from && day <= until;
     }
   }
 
-  Flow(Item item, Freezer freezer, Timeline timeline, Model model) {
-    ItemDays days = timeline.of(item);
-    this.item = item;
-    this.freezer = freezer;
-    this.days = days;
+  Flow(Shelf shelf, Timeline timeline, Model model) {
+    days = timeline.of(shelf.item());
+    this.shelf = shelf;
     coarse = timeline.takesDaysTogether();
     forSafety = timeline.keepsForSafety();
     stock = new Var[days.intervals().length];
@@ -79,7 +101,7 @@ final class Flow {
         .allMatch(
             part ->
                 Integer.compare(part.throwableFrom(), added.throwableFrom())
-                        * Integer.compare(part.useBy(), added.useBy())
+                        * Integer.compare(part.until(), added.until())
                     >= 0);
   }
 
@@ -88,8 +110,8 @@ final class Flow {
    */
   void add(Part part, Model model) {
     parts.add(part);
-    int k = days.interval(part.latest());
-    if (!coarse && !part.inHand() && part.latest() <= days.last() && thrown[k].hasNoTerms()) {
+    int k = days.interval(part.from());
+    if (!coarse && part.isDelivered() && part.from() <= days.last() && thrown[k].hasNoTerms()) {
       thrown[k].plus(1, level(model));
     }
   }
@@ -99,12 +121,16 @@ final class Flow {
     return forSafety ? model.follows(0, Model.INFINITY) : model.real(0, Model.INFINITY);
   }
 
+  Shelf shelf() {
+    return shelf;
+  }
+
   Item item() {
-    return item;
+    return shelf.item();
   }
 
   Freezer freezer() {
-    return freezer;
+    return shelf.freezer();
   }
 
   ItemDays days() {
@@ -136,7 +162,7 @@ final class Flow {
     Linear sum = new Linear();
     int from = days.intervals()[interval];
     for (Part part : parts) {
-      if (part.latest() == from) {
+      if (part.from() == from) {
         sum.plus(part.pieces());
       }
     }
@@ -169,6 +195,11 @@ final class Flow {
   Linear left(int night, int until) {
     int k = days.interval(night);
     Linear left = Linear.of(stock[k]).minus(eatenBefore(k, until + 1));
+    for (Part part : parts) {
+      if (part.waits(night) && part.coming().latest() <= night) {
+        left.plus(part.pieces());
+      }
+    }
     return night == days.intervals()[k] ? left.plus(thrown[k]) : left;
   }
 
@@ -190,7 +221,7 @@ final class Flow {
     }
     sum.minus(eatenBefore(interval, afterMeals ? day + 1 : day));
     for (Part part : parts) {
-      if (part.earliest() <= day && day < part.latest() && day <= part.useBy()) {
+      if (part.waits(day)) {
         sum.plus(part.pieces());
       }
     }

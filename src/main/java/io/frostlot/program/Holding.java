@@ -77,9 +77,10 @@ final class Holding implements Rule {
       }
     }
     for (Flow.Part part : flow.parts()) {
-      int there = Math.min(part.latest(), part.useBy() + 1);
+      int there = Math.min(part.from(), part.until() + 1);
       int nights =
-          timeline.nightsFrom(part.arrives()) - timeline.nightsFrom(timeline.firstDayOf(there));
+          timeline.nightsFrom(part.coming().arrives())
+              - timeline.nightsFrom(timeline.firstDayOf(there));
       pieceNights.plus(nights, part.pieces());
     }
   }

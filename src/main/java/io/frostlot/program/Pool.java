@@ -45,13 +45,15 @@ final class Pool {
     List<Freezer.Life> lives = inUse.stream().map(Freezer::life).toList();
     int smallDays = lives.stream().mapToInt(Freezer.Life::smallDays).max().orElseThrow();
     int days = lives.stream().mapToInt(Freezer.Life::days).max().orElseThrow();
+    int bestDays = lives.stream().mapToInt(life -> life.best().days()).max().orElseThrow();
     Grams smallBelow =
         lives.stream().map(Freezer.Life::smallBelow).min(Comparator.naturalOrder()).orElseThrow();
     return new Freezer(
         inUse.get(0).name(),
         new Litres(microlitres),
         inUse.get(0).kind(),
-        new Freezer.Life(Math.max(days, smallDays), smallBelow, smallDays),
+        new Freezer.Life(
+            Math.max(days, smallDays), smallBelow, smallDays, new Freezer.Best(bestDays)),
         true);
   }
 }

@@ -42,6 +42,7 @@ final class Rules {
         new SafetyCover(world),
         new SafetyMargin(world),
         new Holding(world),
+        new PastBest(world),
         new Effort(world),
         new Tail(world));
   }

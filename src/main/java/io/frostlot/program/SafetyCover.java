@@ -71,7 +71,8 @@ final class SafetyCover implements Rule {
       Linear recent = new Linear();
       for (Flow flow : flows) {
         flow.parts().stream()
-            .filter(p -> !p.inHand() && p.latest() <= from && p.latest() > from - coverDays)
+            .filter(p -> !p.inHand())
+            .filter(p -> p.coming().latest() <= from && p.coming().latest() > from - coverDays)
             .forEach(p -> recent.plus(p.pieces()));
       }
       if (to < from || (recent.hasNoTerms() && recent.constant() == 0)) {

@@ -23,6 +23,7 @@ final class Shelves {
   private final double[] point;
   private final boolean throwAway;
   private final List<Lot> lots = new ArrayList<>();
+  private final Map<Lot, Lot> byKind = new HashMap<>();
   private final List<Discard> discards = new ArrayList<>();
   private final Map<Place, Deque<Piece>> taken = new HashMap<>();
 
@@ -39,6 +40,7 @@ final class Shelves {
     this.point = point;
     this.throwAway = throwAway;
     Joint joint = program.decisions().world().joint();
+    name(program.decisions().flows());
     program.decisions().flows().forEach(flow -> new Walk(flow, joint).run());
   }
 
@@ -68,71 +70,102 @@ final class Shelves {
     return draws.entrySet().stream().map(e -> new Feeding.Draw(e.getKey(), e.getValue())).toList();
   }
 
+  /** Gives each lot its name and its pieces, which may be parts of several flows. */
+  private void name(Iterable<Flow> flows) {
+    Map<Lot, Integer> pieces = new LinkedHashMap<>();
+    for (Flow flow : flows) {
+      flow.parts().forEach(part -> pieces.merge(part.lot(), pieces(part), Integer::sum));
+    }
+    pieces.forEach(
+        (kind, count) -> {
+          if (count > 0) {
+            Lot lot = kind.named("lot " + (lots.size() + 1)).withPieces(count);
+            lots.add(lot);
+            byKind.put(kind, lot);
+          }
+        });
+  }
+
+  private int pieces(Flow.Part part) {
+    return (int) Math.round(part.pieces().at(point));
+  }
+
+  /** What is left of a part. */
+  private static final class Batch {
+    private final Lot lot;
+    private final Flow.Part part;
+    private int left;
+
+    Batch(Lot lot, Flow.Part part, int left) {
+      this.lot = lot;
+      this.part = part;
+      this.left = left;
+    }
+
+    /** Is it there still on the day after its last in the flow, unless it is thrown away? */
+    boolean outlasts() {
+      return Timeline.day(lot.useBy()) > part.until();
+    }
+  }
+
   /** One flow, interval by interval. */
   private final class Walk {
     private final Flow flow;
     private final String keeper;
-    private final List<Lot> arriving = new ArrayList<>();
-    private final List<Lot> present = new ArrayList<>();
-    private final Map<Lot, Integer> left = new HashMap<>();
+    private final List<Batch> coming = new ArrayList<>();
+    private final List<Batch> present = new ArrayList<>();
 
     Walk(Flow flow, Joint joint) {
       this.flow = flow;
       keeper = joint.keeperOf(flow.freezer());
       for (Flow.Part part : flow.parts()) {
-        int pieces = (int) Math.round(part.pieces().at(point));
-        if (pieces > 0) {
-          Lot lot = lot(part, pieces);
-          lots.add(lot);
-          arriving.add(lot);
-          left.put(lot, pieces);
+        if (pieces(part) > 0) {
+          coming.add(new Batch(byKind.getOrDefault(part.lot(), part.lot()), part, pieces(part)));
         }
       }
-      arriving.sort(Comparator.comparing(Lot::useBy));
-    }
-
-    private Lot lot(Flow.Part part, int pieces) {
-      return new Lot(
-          "lot " + (lots.size() + 1),
-          flow.item(),
-          pieces,
-          flow.freezer().name(),
-          Timeline.date(part.earliest()),
-          Timeline.date(part.latest()),
-          Timeline.date(part.useBy()),
-          part.origin());
+      coming.sort(Comparator.comparing(batch -> batch.part.until()));
     }
 
     void run() {
       for (int k = 0; k < flow.intervals(); k++) {
         int day = flow.days().intervals()[k];
-        List<Lot> coming = coming(day);
-        coming.stream().filter(lot -> lot.origin() instanceof Lot.InHand).forEach(present::add);
-        present.removeIf(lot -> Timeline.day(lot.useBy()) < day);
+        List<Batch> now =
+            coming.stream()
+                .filter(batch -> batch.part.from() == day && batch.part.until() >= day)
+                .toList();
+        now.stream().filter(batch -> !batch.part.isDelivered()).forEach(present::add);
+        leave(day);
         double kept = flow.thrown(k).at(point) + point[flow.stock(k).index()];
         int delivered =
-            coming.stream().filter(lot -> !present.contains(lot)).mapToInt(Lot::pieces).sum();
-        throwAway(day, pieces() + delivered - whole(kept));
-        coming.stream().filter(lot -> !present.contains(lot)).forEach(present::add);
+            now.stream()
+                .filter(batch -> batch.part.isDelivered())
+                .mapToInt(batch -> batch.left)
+                .sum();
+        throwAway(present, day, inAll() + delivered - whole(kept));
+        now.stream().filter(batch -> batch.part.isDelivered()).forEach(present::add);
         int eaten = eat(k);
         int keep = whole(point[flow.stock(k).index()]) - eaten;
-        present.removeIf(lot -> Timeline.day(lot.useBy()) <= day);
-        throwAway(day + 1, pieces() - keep);
+        leave(day + 1);
+        throwAway(present, day + 1, inAll() - keep);
       }
     }
 
-    private List<Lot> coming(int day) {
-      return arriving.stream()
-          .filter(lot -> Timeline.day(lot.latest()) == day && Timeline.day(lot.useBy()) >= day)
-          .toList();
+    /** What is no longer part of the flow on a day leaves, and is thrown away if it must be. */
+    private void leave(int day) {
+      List<Batch> over = present.stream().filter(batch -> batch.part.until() < day).toList();
+      present.removeAll(over);
+      for (Batch batch : over) {
+        throwAway(
+            batch.outlasts() ? List.of(batch) : List.of(), batch.part.until() + 1, batch.left);
+      }
     }
 
     private int whole(double value) {
       return (int) Math.floor(value + WHOLE);
     }
 
-    private int pieces() {
-      return present.stream().mapToInt(left::get).sum();
+    private int inAll() {
+      return present.stream().mapToInt(batch -> batch.left).sum();
     }
 
     private int eat(int interval) {
@@ -143,28 +176,28 @@ final class Shelves {
           s++) {
         int need = (int) Math.round(flow.eaten(s).at(point));
         eaten += need;
-        for (Lot lot : present) {
-          int count = Math.min(need, left.get(lot));
+        for (Batch batch : present) {
+          int count = Math.min(need, batch.left);
           if (count > 0) {
-            left.merge(lot, -count, Integer::sum);
+            batch.left -= count;
             need -= count;
             taken
                 .computeIfAbsent(
                     new Place(keeper, flow.item().id(), s), place -> new ArrayDeque<>())
-                .add(new Piece(lot, count));
+                .add(new Piece(batch.lot, count));
           }
         }
       }
       return eaten;
     }
 
-    private void throwAway(int day, int pieces) {
+    private void throwAway(List<Batch> from, int day, int pieces) {
       int most = throwAway && day <= flow.days().last() ? pieces : 0;
-      for (Lot lot : present) {
-        int count = Math.min(most, left.get(lot));
+      for (Batch batch : from) {
+        int count = Math.min(most, batch.left);
         if (count > 0) {
-          discards.add(new Discard(lot.id(), Timeline.date(day), count));
-          left.merge(lot, -count, Integer::sum);
+          discards.add(new Discard(batch.lot.id(), Timeline.date(day), count));
+          batch.left -= count;
           most -= count;
         }
       }

@@ -3,9 +3,7 @@ package io.frostlot.program;
 import io.frostlot.plan.Joint;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
-import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -54,6 +52,10 @@ final class Timeline {
     }
   }
 
+  World world() {
+    return world;
+  }
+
   /** Days since the epoch. */
   static int day(LocalDate date) {
     return (int) date.toEpochDay();
@@ -86,6 +88,11 @@ final class Timeline {
   /** Planning nights that a meal on a day spares its pieces, where a night is charged; else 0. */
   int sparedNights(int day) {
     return isHoldingCharged() ? nightsFrom(day) : 0;
+  }
+
+  /** Is a piece that is past its best before told apart from others? */
+  boolean isPastBestCharged() {
+    return !world.scenario().policy().charges().pastBest().isZero();
   }
 
   boolean isHoldingCharged() {
@@ -157,7 +164,7 @@ final class Timeline {
     }
     TreeSet<Integer> intervals = new TreeSet<>(List.of(first));
     arrivals.forEach(arrival -> intervals.add(at(arrival.to())));
-    for (int end : endsOfLife(item, arrivals)) {
+    for (int end : EndsOfLife.of(item, arrivals, this)) {
       int slack = end > at(world.scenario().planning().to()) ? grain.tailSlack() : grain.slack();
       if (end - intervals.floor(end) > slack) {
         intervals.add(end);
@@ -169,23 +176,9 @@ final class Timeline {
     return new ItemDays(within(intervals), within(segments), last);
   }
 
-  /** Days on which something has just gone past its use-by. */
-  private NavigableSet<Integer> endsOfLife(Item item, List<Period> arrivals) {
-    TreeSet<Integer> ends = new TreeSet<>();
-    for (Freezer freezer : world.scenario().larder().freezers()) {
-      arrivals.forEach(arrival -> ends.add(at(freezer.useBy(item, arrival.from())) + 1));
-    }
-    for (StockLot lot : world.scenario().larder().stock()) {
-      if (lot.item().equals(item)) {
-        ends.add(at(lot.useBy()) + 1);
-      }
-    }
-    return ends.tailSet(first, false);
-  }
-
-  /** The use-by of pieces of an item, put off to the end of its interval where there is slack. */
-  int lastUsable(Item item, LocalDate useBy) {
-    int day = at(useBy);
+  /** A date of pieces of an item, put off to the end of its interval where there is slack. */
+  int putOff(Item item, LocalDate date) {
+    int day = at(date);
     if (grain.slack() == 0 || day < first || day >= last) {
       return day;
     }

@@ -56,7 +56,7 @@ final class WaitingRoom implements Rule {
       Linear litres = new Linear();
       for (Flow flow : flows) {
         flow.parts().stream()
-            .filter(part -> day < part.earliest() && came(part.origin()) <= day)
+            .filter(part -> day < part.coming().earliest() && came(part.lot().origin()) <= day)
             .forEach(part -> litres.plus(flow.item().litres().toDouble(), part.pieces()));
       }
       program.model().instance("The host keeps " + room() + " on " + Timeline.date(day) + ".");

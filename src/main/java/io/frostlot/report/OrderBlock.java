@@ -148,7 +148,7 @@ final class OrderBlock {
         report.plan().lots().stream()
             .filter(lot -> lot.origin().equals(new Lot.Ordered(order.slot())))
             .toList();
-    Places.of(lots)
+    Places.of(report.world(), lots)
         .forEach(
             (place, some) ->
                 page.hang(

@@ -1,6 +1,8 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.World;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,23 +15,29 @@ final class Places {
   private Places() {}
 
   /** Lots by place, such as "Chest, use by Tue 15 Jul 2031". */
-  static Map<String, List<Lot>> of(List<Lot> lots) {
-    return by(lots, Function.identity());
+  static Map<String, List<Lot>> of(World world, List<Lot> lots) {
+    return by(world, lots, Function.identity());
   }
 
   /** The same for things that are parts of lots. */
-  static <T> Map<String, List<T>> by(List<T> things, Function<T, Lot> lot) {
+  static <T> Map<String, List<T>> by(World world, List<T> things, Function<T, Lot> lot) {
     return things.stream()
         .sorted(
             Comparator.comparing((T thing) -> lot.apply(thing).freezer())
                 .thenComparing(thing -> lot.apply(thing).useBy()))
         .collect(
             Collectors.groupingBy(
-                thing -> place(lot.apply(thing)), LinkedHashMap::new, Collectors.toList()));
+                thing -> place(world, lot.apply(thing)), LinkedHashMap::new, Collectors.toList()));
   }
 
-  private static String place(Lot lot) {
+  /** With its best before where a piece that is eaten later is charged for. */
+  private static String place(World world, Lot lot) {
+    LocalDate best = world.bestBefore(lot);
+    boolean charged = !world.scenario().policy().charges().pastBest().isZero();
     return lot.freezer()
+        + (charged && best.isBefore(lot.useBy())
+            ? ", best" + Wording.NO_BREAK + "before" + Wording.NO_BREAK + Wording.day(best)
+            : "")
         + ", use"
         + Wording.NO_BREAK
         + "by"

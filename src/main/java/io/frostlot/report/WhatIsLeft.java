@@ -20,17 +20,17 @@ final class WhatIsLeft implements Sections.Section {
     if (kept.isEmpty()) {
       page.say("Nothing.");
     }
-    kept.forEach((why, what) -> page.point(why + ": " + what(what, report.names()) + "."));
+    kept.forEach((why, what) -> page.point(why + ": " + what(report, what) + "."));
   }
 
-  private static String what(List<Leftover> leftovers, Names names) {
-    return Places.by(leftovers, Leftover::lot).entrySet().stream()
+  private static String what(PlanReport report, List<Leftover> leftovers) {
+    return Places.by(report.world(), leftovers, Leftover::lot).entrySet().stream()
         .map(
             place ->
                 "%s in %s"
                     .formatted(
                         place.getValue().stream()
-                            .map(it -> it.pieces() + " " + names.of(it.lot().item()))
+                            .map(it -> it.pieces() + " " + report.names().of(it.lot().item()))
                             .collect(Collectors.joining(", ")),
                         place.getKey()))
         .collect(Collectors.joining("; "));

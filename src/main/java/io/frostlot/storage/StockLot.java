@@ -10,18 +10,29 @@ import java.time.LocalDate;
  * @param pieces at least 1
  * @param freezer name of the freezer it lies in
  * @param arrived day it came, not after the first planning day
- * @param useBy last usable day
+ * @param keeps until when it is at its best, and usable
  */
 public record StockLot(
-    String id, Item item, int pieces, String freezer, LocalDate arrived, LocalDate useBy) {
+    String id, Item item, int pieces, String freezer, LocalDate arrived, Keeps keeps) {
   public StockLot {
-    if (pieces < 1 || useBy.isBefore(arrived)) {
-      throw new IllegalArgumentException("lot " + id + ": " + pieces + " pieces, use by " + useBy);
+    if (pieces < 1 || keeps.useBy().isBefore(arrived)) {
+      throw new IllegalArgumentException("lot " + id + ": " + pieces + " pieces, " + keeps);
     }
   }
 
-  /** The same lot in another freezer, its use-by as it is. */
+  /** At its best until it is past its use-by. */
+  public StockLot(
+      String id, Item item, int pieces, String freezer, LocalDate arrived, LocalDate useBy) {
+    this(id, item, pieces, freezer, arrived, Keeps.until(useBy));
+  }
+
+  /** Last usable day. */
+  public LocalDate useBy() {
+    return keeps.useBy();
+  }
+
+  /** The same lot in another freezer, its dates as they are. */
   public StockLot in(Freezer other) {
-    return new StockLot(id, item, pieces, other.name(), arrived, useBy);
+    return new StockLot(id, item, pieces, other.name(), arrived, keeps);
   }
 }

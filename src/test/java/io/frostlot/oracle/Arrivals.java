@@ -102,7 +102,8 @@ final class Arrivals {
       if (!tiny.world.scenario().policy().safety().equals(Policy.Safety.NONE)) {
         for (Map.Entry<Item, Integer> one : pieces.entrySet()) {
           int from = Cells.comingOn(tiny.day(delivery.latest));
-          recent = recent.plus(tiny.item(one.getKey()), 0, 0, from, one.getValue());
+          Cells.Kind kind = new Cells.Kind(tiny.item(one.getKey()), 0, 0, 0);
+          recent = recent.plus(kind, from, one.getValue());
         }
       }
       State now = new State(state.counts(), state.cells(), recent, true, state.ordered());
@@ -121,10 +122,7 @@ final class Arrivals {
         for (int here = 1; here <= most; here++) {
           Lot lot = lot(left, here);
           int from = Cells.comingOn(tiny.day(delivery.latest));
-          Cells cells =
-              state
-                  .cells()
-                  .plus(tiny.item(lot.item()), left.freezer, tiny.useBy(lot.useBy()), from, here);
+          Cells cells = state.cells().plus(tiny.pieces(lot), from, here);
           put(left.without(here), state.with(cells), trail.then(new Move.PutAway(lot)));
         }
       }

@@ -3,13 +3,13 @@ package io.frostlot.oracle;
 import java.util.Arrays;
 
 /**
- * Counts of interchangeable pieces, sorted by item, freezer, last usable day and "from": 0 where
- * they could be eaten before today, else {@link #comingOn} the day on which they first can;
- * unchangeable.
+ * Counts of interchangeable pieces, sorted by item, freezer, last usable day, first day on which they
+ * are past their best, and "from": 0 where they could be eaten before today, else {@link #comingOn}
+ * the day on which they first can; unchangeable.
  */
 final class Cells {
   static final Cells NONE = new Cells(new long[0]);
-  private static final long COUNT = 0xFFFF;
+  private static final long COUNT = 0xFFF;
   private final long[] words;
 
   private Cells(long[] words) {
@@ -29,11 +29,19 @@ final class Cells {
   }
 
   int useBy(int cell) {
-    return (int) (words[cell] >>> 32) & 0xFFFF;
+    return (int) (words[cell] >>> 36) & 0xFFF;
+  }
+
+  int pastBest(int cell) {
+    return (int) (words[cell] >>> 24) & 0xFFF;
   }
 
   int from(int cell) {
-    return (int) (words[cell] >>> 16) & 0xFFFF;
+    return (int) (words[cell] >>> 12) & 0xFFF;
+  }
+
+  Kind kind(int cell) {
+    return new Kind(item(cell), freezer(cell), useBy(cell), pastBest(cell));
   }
 
   int count(int cell) {
@@ -53,15 +61,25 @@ final class Cells {
     return words[cell] >>> 48 == words[other] >>> 48;
   }
 
-  private static long key(int item, int freezer, int useBy, int from) {
-    return (long) item << 56 | (long) freezer << 48 | (long) useBy << 32 | (long) from << 16;
+  /** What is the same about interchangeable pieces. */
+  record Kind(int item, int freezer, int useBy, int pastBest) {
+    private long key(int from) {
+      return (long) item << 56
+          | (long) freezer << 48
+          | (long) useBy << 36
+          | (long) pastBest << 24
+          | (long) from << 12;
+    }
   }
 
-  Cells plus(int item, int freezer, int useBy, int from, int count) {
+  Cells plus(Kind kind, int from, int count) {
     if (count == 0) {
       return this;
     }
-    long key = key(item, freezer, useBy, from);
+    if (count > COUNT) {
+      throw new IllegalArgumentException(count + " pieces");
+    }
+    long key = kind.key(from);
     int at = 0;
     while (at < words.length && (words[at] & ~COUNT) < key) {
       at++;

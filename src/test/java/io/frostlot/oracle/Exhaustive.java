@@ -37,7 +37,7 @@ public final class Exhaustive {
 
   private Exhaustive(World world, boolean anyPiece) {
     this.world = world;
-    this.anyPiece = anyPiece;
+    this.anyPiece = anyPiece || !world.scenario().policy().charges().pastBest().isZero();
     tiny = new Tiny(world);
     limits = new TotalLimits(world);
     margins = new Margins(tiny, world.demands().size() + limits.size());
@@ -90,9 +90,8 @@ public final class Exhaustive {
     Cells cells = Cells.NONE;
     for (StockLot lot : world.scenario().larder().stock()) {
       if (tiny.day(lot.useBy()) >= 0) {
-        int freezer = tiny.freezers.indexOf(world.freezer(lot.freezer()));
         cells =
-            cells.plus(tiny.item(lot.item()), freezer, tiny.useBy(lot.useBy()), 0, lot.pieces());
+            cells.plus(tiny.pieces(lot.item(), lot.freezer(), lot.keeps()), 0, lot.pieces());
       }
     }
     int counts =

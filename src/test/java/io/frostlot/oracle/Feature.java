@@ -46,5 +46,6 @@ public enum Feature {
   ADEQUACY,
   PLEDGE,
   MOST_ORDERS,
-  BUDGET
+  BUDGET,
+  BEST_BEFORE
 }

@@ -64,8 +64,7 @@ final class Larder {
   }
 
   private Move thrown(Cells cells, int cell, int day, int count) {
-    Move.Pieces from = new Move.Pieces(cells.item(cell), cells.freezer(cell), cells.useBy(cell));
-    return new Move.Taken(from, tiny.date(day), count, false);
+    return new Move.Taken(cells.kind(cell), tiny.date(day), count, false);
   }
 
   /** Nothing is too full, when something has come or on the first day. */
@@ -113,9 +112,7 @@ final class Larder {
       Cells settled = Cells.NONE;
       for (int cell = 0; cell < cells.size(); cell++) {
         int from = cells.isHere(cell, day) ? 0 : cells.from(cell);
-        settled =
-            settled.plus(
-                cells.item(cell), cells.freezer(cell), cells.useBy(cell), from, cells.count(cell));
+        settled = settled.plus(cells.kind(cell), from, cells.count(cell));
       }
       Cells recent = state.recent();
       int remembered = Math.max(1, policy.safety().coverDays());

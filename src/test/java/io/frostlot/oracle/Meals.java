@@ -15,6 +15,7 @@ final class Meals {
   private final Margins margins;
   private final Programmes programmes;
   private final boolean anyPiece;
+  private final long pastBest;
 
   /**
    * Meals of a tiny world.
@@ -26,6 +27,7 @@ final class Meals {
     this.margins = margins;
     this.programmes = programmes;
     this.anyPiece = anyPiece;
+    pastBest = Amounts.of(tiny.world.scenario().policy().charges().pastBest());
   }
 
   /** The stage of the demand with an index; on its last day what is not served is settled. */
@@ -97,9 +99,9 @@ final class Meals {
       int item = tiny.item(option.item());
       for (int cell = 0; cell < cells.size(); cell++) {
         if (cells.item(cell) == item && cells.isHere(cell, day) && mayBeTaken(cells, cell)) {
-          Move.Pieces from = new Move.Pieces(item, cells.freezer(cell), cells.useBy(cell));
-          Trail more = trail.then(new Move.Taken(from, tiny.date(day), 1, true));
-          take(option, pieces - 1, state.with(cells.minus(cell, 1)), score, more, o);
+          Trail more = trail.then(new Move.Taken(cells.kind(cell), tiny.date(day), 1, true));
+          Score after = score.plus(Score.money(day >= cells.pastBest(cell) ? pastBest : 0));
+          take(option, pieces - 1, state.with(cells.minus(cell, 1)), after, more, o);
         }
       }
     }

@@ -16,8 +16,5 @@ sealed interface Move {
   record Eaten(Demand demand, LocalDate day, Option option) implements Move {}
 
   /** Pieces of the meal before or thrown away, from one group of interchangeable ones. */
-  record Taken(Pieces from, LocalDate day, int count, boolean eaten) implements Move {}
-
-  /** Pieces that cannot be told apart. */
-  record Pieces(int item, int freezer, int useBy) {}
+  record Taken(Cells.Kind from, LocalDate day, int count, boolean eaten) implements Move {}
 }

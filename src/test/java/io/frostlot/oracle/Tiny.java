@@ -3,6 +3,7 @@ package io.frostlot.oracle;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.Keeps;
 import io.frostlot.supply.Item;
 import java.time.LocalDate;
 import java.util.List;
@@ -48,8 +49,30 @@ final class Tiny {
     return Math.min(day(date), end);
   }
 
-  Move.Pieces pieces(Lot lot) {
-    int freezer = freezers.indexOf(world.freezer(lot.freezer()));
-    return new Move.Pieces(item(lot.item()), freezer, useBy(lot.useBy()));
+  Cells.Kind pieces(Lot lot) {
+    return pieces(lot.item(), lot.freezer(), new Keeps(bestBefore(lot), lot.useBy()));
+  }
+
+  Cells.Kind pieces(Item item, String freezer, Keeps keeps) {
+    boolean charged = !world.scenario().policy().charges().pastBest().isZero();
+    return new Cells.Kind(
+        item(item),
+        freezers.indexOf(world.freezer(freezer)),
+        useBy(keeps.useBy()),
+        charged ? Math.max(0, useBy(keeps.bestBefore()) + 1) : 0);
+  }
+
+  /** The days of life in the freezer, at most those for which prey is at its best. */
+  private LocalDate bestBefore(Lot lot) {
+    if (lot.origin() instanceof Lot.InHand inHand) {
+      return world.scenario().larder().stock().stream()
+          .filter(stock -> stock.id().equals(inHand.stockLot()))
+          .map(stock -> stock.keeps().bestBefore())
+          .findFirst()
+          .orElseThrow();
+    }
+    int life = world.freezer(lot.freezer()).lifeDays(lot.item());
+    int best = Math.min(life, world.freezer(lot.freezer()).life().best().days());
+    return lot.useBy().minusDays(life - best);
   }
 }

@@ -12,6 +12,7 @@ import io.frostlot.keeping.Plate;
 import io.frostlot.keeping.Schedule;
 import io.frostlot.plan.Scenario;
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.Keeps;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
@@ -54,6 +55,9 @@ final class TinyKeeper {
         dice.has(Feature.SMALL_PREY_LIFE)
             ? new Freezer.Life(life, Grams.of(15), dice.between(1, life))
             : Freezer.Life.of(life);
+    if (dice.has(Feature.BEST_BEFORE)) {
+      lives = lives.withBest(new Freezer.Best(dice.between(1, life)));
+    }
     Litres usable = new Litres(bigPieces * 50_500L + dice.between(0, 30) * 1000L);
     return new Freezer(name, usable, "household", lives, inUse);
   }
@@ -64,6 +68,11 @@ final class TinyKeeper {
 
   private int days() {
     return (int) (planning.to().toEpochDay() - planning.from().toEpochDay()) + 1;
+  }
+
+  private Keeps keeps(int useBy) {
+    boolean best = dice.has(Feature.BEST_BEFORE);
+    return new Keeps(day(best ? dice.between(-2, useBy) : useBy), day(useBy));
   }
 
   Scenario.Larder larder() {
@@ -77,7 +86,7 @@ final class TinyKeeper {
                 dice.between(1, 3),
                 dice.oneOf(freezers).name(),
                 day(-dice.between(2, 9)),
-                day(dice.between(-1, days()))));
+                keeps(dice.between(-1, days()))));
       }
     }
     List<PlacedLot> placed = new ArrayList<>();

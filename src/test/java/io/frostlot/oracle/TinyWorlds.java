@@ -123,7 +123,8 @@ public final class TinyWorlds {
                 : Money.ZERO,
             effort ? dice.cents(10, 150) : Money.ZERO,
             effort ? dice.cents(10, 150) : Money.ZERO,
-            dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO),
+            dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO,
+            dice.has(Feature.BEST_BEFORE) ? dice.cents(10, 150) : Money.ZERO),
         new Policy.Safety(
             dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
             dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO),

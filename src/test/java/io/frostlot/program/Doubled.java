@@ -28,7 +28,8 @@ final class Doubled {
                     twice(charges.holding()),
                     twice(charges.order()),
                     twice(charges.deliveryDay()),
-                    twice(charges.lateMeal())),
+                    twice(charges.lateMeal()),
+                    twice(charges.pastBest())),
                 policy.safety(),
                 policy.adequacy(),
                 new Policy.Ordering(

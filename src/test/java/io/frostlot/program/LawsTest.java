@@ -118,7 +118,10 @@ class LawsTest {
             f ->
                 f.withLife(
                     new Freezer.Life(
-                        f.life().days() + 2, f.life().smallBelow(), f.life().smallDays() + 2))));
+                        f.life().days() + 2,
+                        f.life().smallBelow(),
+                        f.life().smallDays() + 2,
+                        f.life().best()))));
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -24,7 +25,7 @@ import java.util.stream.Collectors;
 final class Pins {
   private final Program program;
   private final Plan plan;
-  private final Map<String, Lot> lots;
+  private final Levels levels;
   private final List<Model.Row> rows = new ArrayList<>();
   private final Set<Lot> pinned = new HashSet<>();
   private boolean said = true;
@@ -33,7 +34,7 @@ final class Pins {
   private Pins(Program program, Plan plan) {
     this.program = program;
     this.plan = plan;
-    lots = plan.lots().stream().collect(Collectors.toMap(Lot::id, lot -> lot));
+    levels = new Levels(plan);
     Map<Slot, Order> orders =
         plan.orders().stream().collect(Collectors.toMap(Order::slot, order -> order));
     program.decisions().orders().values().forEach(order -> pin(order, orders.remove(order.slot())));
@@ -99,38 +100,72 @@ final class Pins {
   }
 
   private static boolean isOf(Lot lot, Flow.Part part) {
-    return lot.origin().equals(part.origin())
+    return lot.origin().equals(part.lot().origin())
+        && lot.item().equals(part.lot().item())
+        && lot.freezer().equals(part.lot().freezer())
         && (part.inHand()
-            || (Timeline.day(lot.earliest()) == part.earliest()
-                && Timeline.day(lot.latest()) == part.latest()))
-        && Timeline.day(lot.useBy()) == part.useBy();
+            || (lot.earliest().equals(part.lot().earliest())
+                && lot.latest().equals(part.lot().latest())))
+        && lot.useBy().equals(part.lot().useBy());
+  }
+
+  /** A lot in a flow. */
+  private record Held(Lot lot, Flow.Part part, Optional<Integer> until, boolean after) {
+    /** Where it is in two flows: is it in this one on a day? */
+    boolean isOn(int day) {
+      return until.map(last -> after == (day > last)).orElse(true);
+    }
+  }
+
+  private Held held(Lot lot, Flow flow, Flow.Part part) {
+    List<Flow> flows =
+        program.decisions().flows().stream()
+            .filter(other -> other.parts().stream().anyMatch(it -> it.lot().equals(part.lot())))
+            .toList();
+    Optional<Integer> until =
+        flows.stream()
+            .filter(other -> flows.size() > 1 && !other.shelf().pastBest())
+            .flatMap(other -> other.parts().stream())
+            .filter(it -> it.lot().equals(part.lot()))
+            .map(Flow.Part::until)
+            .findFirst();
+    return new Held(lot, part, until, flow.shelf().pastBest());
+  }
+
+  /** Of a lot that is in two flows, those that are not eaten or thrown away in the first. */
+  private int kept(Held held) {
+    return held.until().map(last -> levels.beforeMeals(held.lot(), Timeline.date(last + 1))).orElse(0);
   }
 
   private void pin(Flow flow) {
-    List<Lot> own = new ArrayList<>();
+    List<Held> own = new ArrayList<>();
     for (Flow.Part part : flow.parts()) {
-      List<Lot> here =
+      List<Held> here =
           plan.lots().stream()
-              .filter(lot -> lot.item().equals(flow.item()))
-              .filter(lot -> lot.freezer().equals(flow.freezer().name()))
               .filter(lot -> isOf(lot, part))
+              .map(lot -> held(lot, flow, part))
               .toList();
-      pin(part.pieces(), here.stream().mapToInt(Lot::pieces).sum());
+      pin(
+          part.pieces(),
+          here.stream()
+              .mapToInt(it -> it.after() && it.until().isPresent() ? kept(it) : it.lot().pieces() - kept(it))
+              .sum());
       own.addAll(here);
     }
-    pinned.addAll(own);
+    own.forEach(held -> pinned.add(held.lot()));
     pinStock(flow, own);
     pinEaten(flow, own);
   }
 
-  private void pinStock(Flow flow, List<Lot> own) {
-    Levels levels = new Levels(plan);
+  private void pinStock(Flow flow, List<Held> own) {
     for (int k = 0; k < flow.intervals(); k++) {
       int first = flow.days().intervals()[k];
       int present = 0;
-      for (Lot lot : own) {
+      for (Held held : own) {
+        Lot lot = held.lot();
         boolean here = Timeline.day(lot.latest()) <= first && Timeline.day(lot.useBy()) >= first;
-        present += here ? levels.beforeMeals(lot, Timeline.date(first)) : 0;
+        int pieces = levels.beforeMeals(lot, Timeline.date(first)) - (held.after() ? 0 : kept(held));
+        present += here && held.isOn(first) ? pieces : 0;
       }
       pin(Linear.of(flow.stock(k)).plus(flow.thrown(k)), present);
       if (flow.days().intervalEnd(k) > first && !flow.thrown(k).hasNoTerms()) {
@@ -139,21 +174,26 @@ final class Pins {
     }
   }
 
-  private int thrownOn(List<Lot> own, int day) {
-    return plan.discards().stream()
-        .filter(discard -> own.contains(lots.get(discard.lotId())))
-        .filter(discard -> Timeline.day(discard.day()) == day)
-        .mapToInt(Discard::pieces)
-        .sum();
+  /** What is thrown away at the start of a day was in the flow on the day before. */
+  private int thrownOn(List<Held> own, int day) {
+    int thrown = 0;
+    for (Discard discard : plan.discards()) {
+      boolean here =
+          own.stream()
+              .anyMatch(held -> held.lot().id().equals(discard.lotId()) && held.isOn(day - 1));
+      thrown += here && Timeline.day(discard.day()) == day ? discard.pieces() : 0;
+    }
+    return thrown;
   }
 
-  private void pinEaten(Flow flow, List<Lot> own) {
+  private void pinEaten(Flow flow, List<Held> own) {
     Map<Integer, Integer> eaten = new HashMap<>();
     for (Feeding feeding : plan.feedings()) {
+      int day = Timeline.day(feeding.day());
       for (Feeding.Draw draw : feeding.draws()) {
-        if (own.contains(lots.get(draw.lotId()))) {
-          eaten.merge(
-              flow.days().segment(Timeline.day(feeding.day())), draw.pieces(), Integer::sum);
+        if (own.stream()
+            .anyMatch(held -> held.lot().id().equals(draw.lotId()) && held.isOn(day))) {
+          eaten.merge(flow.days().segment(day), draw.pieces(), Integer::sum);
         }
       }
     }

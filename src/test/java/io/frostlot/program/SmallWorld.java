@@ -121,7 +121,11 @@ final class SmallWorld {
 
   /** In freezer A since before the first day. */
   SmallWorld stock(String id, int pieces, int useByDay) {
-    stock.add(new StockLot(id, MOUSE, pieces, "A", day(-30), day(useByDay)));
+    return stock(new StockLot(id, MOUSE, pieces, "A", day(-30), day(useByDay)));
+  }
+
+  SmallWorld stock(StockLot lot) {
+    stock.add(lot);
     return this;
   }
 
