@@ -92,10 +92,7 @@ record Loosened(String says, World world) {
     Freezer.Life life = freezer.life();
     return freezer.withLife(
         new Freezer.Life(
-            life.days() + MORE_DAYS,
-            life.smallBelow(),
-            life.smallDays() + MORE_DAYS,
-            life.best()));
+            life.days() + MORE_DAYS, life.smallBelow(), life.smallDays() + MORE_DAYS, life.best()));
   }
 
   private static World never(World world) {

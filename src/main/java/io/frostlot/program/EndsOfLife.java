@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 
-/** Days on which something has just gone past its use-by, or past its best where that is charged. */
+/**
+ * Days on which something has just gone past its use-by, or past its best where that is charged.
+ */
 final class EndsOfLife {
   private final Timeline timeline;
   private final NavigableSet<Integer> days = new TreeSet<>();

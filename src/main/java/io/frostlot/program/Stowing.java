@@ -99,8 +99,7 @@ final class Stowing {
         share = Linear.of(put);
         left.plus(-1, put);
       }
-      add(
-          way.shelf(), new Flow.Part(way.lot(), coming(way.lot()), way.from(), way.until(), share));
+      add(way.shelf(), new Flow.Part(way.lot(), coming(way.lot()), way.from(), way.until(), share));
     }
     if (ways.size() > 1) {
       model.equal(EveryPiece.ID, left, 0);
@@ -111,9 +110,7 @@ final class Stowing {
     return lot.origin() instanceof Lot.InHand
         ? new Flow.Coming(timeline.first(), timeline.first(), timeline.first())
         : new Flow.Coming(
-            Timeline.day(lot.earliest()),
-            timeline.at(lot.earliest()),
-            timeline.at(lot.latest()));
+            Timeline.day(lot.earliest()), timeline.at(lot.earliest()), timeline.at(lot.latest()));
   }
 
   /** Before its best before and after, where that makes a difference. */

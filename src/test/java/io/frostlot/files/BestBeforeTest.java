@@ -46,7 +46,9 @@ class BestBeforeTest {
     return new Keeps(LocalDate.parse(bestBefore), LocalDate.parse(useBy));
   }
 
-  /** Household 91 days, common practice, at its best for 30 of them, the day of arrival included. */
+  /**
+   * Household 91 days, common practice, at its best for 30 of them, the day of arrival included.
+   */
   @Test
   void stock_has_the_dates_of_its_freezer_unless_they_are_typed() throws IOException {
     assertThat(read().larder().stock())

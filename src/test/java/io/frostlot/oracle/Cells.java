@@ -3,9 +3,9 @@ package io.frostlot.oracle;
 import java.util.Arrays;
 
 /**
- * Counts of interchangeable pieces, sorted by item, freezer, last usable day, first day on which they
- * are past their best, and "from": 0 where they could be eaten before today, else {@link #comingOn}
- * the day on which they first can; unchangeable.
+ * Counts of interchangeable pieces, sorted by item, freezer, last usable day, first day on which
+ * they are past their best, and "from": 0 where they could be eaten before today, else {@link
+ * #comingOn} the day on which they first can; unchangeable.
  */
 final class Cells {
   static final Cells NONE = new Cells(new long[0]);

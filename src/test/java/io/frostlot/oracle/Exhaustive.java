@@ -90,8 +90,7 @@ public final class Exhaustive {
     Cells cells = Cells.NONE;
     for (StockLot lot : world.scenario().larder().stock()) {
       if (tiny.day(lot.useBy()) >= 0) {
-        cells =
-            cells.plus(tiny.pieces(lot.item(), lot.freezer(), lot.keeps()), 0, lot.pieces());
+        cells = cells.plus(tiny.pieces(lot.item(), lot.freezer(), lot.keeps()), 0, lot.pieces());
       }
     }
     int counts =

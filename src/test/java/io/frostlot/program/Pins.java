@@ -134,7 +134,9 @@ final class Pins {
 
   /** Of a lot that is in two flows, those that are not eaten or thrown away in the first. */
   private int kept(Held held) {
-    return held.until().map(last -> levels.beforeMeals(held.lot(), Timeline.date(last + 1))).orElse(0);
+    return held.until()
+        .map(last -> levels.beforeMeals(held.lot(), Timeline.date(last + 1)))
+        .orElse(0);
   }
 
   private void pin(Flow flow) {
@@ -148,7 +150,11 @@ final class Pins {
       pin(
           part.pieces(),
           here.stream()
-              .mapToInt(it -> it.after() && it.until().isPresent() ? kept(it) : it.lot().pieces() - kept(it))
+              .mapToInt(
+                  it ->
+                      it.after() && it.until().isPresent()
+                          ? kept(it)
+                          : it.lot().pieces() - kept(it))
               .sum());
       own.addAll(here);
     }
@@ -164,7 +170,8 @@ final class Pins {
       for (Held held : own) {
         Lot lot = held.lot();
         boolean here = Timeline.day(lot.latest()) <= first && Timeline.day(lot.useBy()) >= first;
-        int pieces = levels.beforeMeals(lot, Timeline.date(first)) - (held.after() ? 0 : kept(held));
+        int pieces =
+            levels.beforeMeals(lot, Timeline.date(first)) - (held.after() ? 0 : kept(held));
         present += here && held.isOn(first) ? pieces : 0;
       }
       pin(Linear.of(flow.stock(k)).plus(flow.thrown(k)), present);
@@ -191,8 +198,7 @@ final class Pins {
     for (Feeding feeding : plan.feedings()) {
       int day = Timeline.day(feeding.day());
       for (Feeding.Draw draw : feeding.draws()) {
-        if (own.stream()
-            .anyMatch(held -> held.lot().id().equals(draw.lotId()) && held.isOn(day))) {
+        if (own.stream().anyMatch(held -> held.lot().id().equals(draw.lotId()) && held.isOn(day))) {
           eaten.merge(flow.days().segment(day), draw.pieces(), Integer::sum);
         }
       }
