@@ -92,36 +92,51 @@ final class Attempt {
 
   /** Holds packs, boxes and the like, and settles what follows from them. */
   Optional<Answer.Judged> finish(Linear objective, double[] found, OptionalInt rounds) {
+    return finish(objective, found, new Scip.Budget(FINISH_MILLIS, rounds), true);
+  }
+
+  /** The same, each choice next to its value only: soon done. */
+  Optional<Answer.Judged> finishNear(Linear objective, double[] found, OptionalInt rounds) {
+    return finish(objective, found, new Scip.Budget(FINISH_MILLIS, rounds), false);
+  }
+
+  private Optional<Answer.Judged> finish(
+      Linear objective, double[] found, Scip.Budget slice, boolean thorough) {
     if (!wholePacks.withinMostBoxes(program, found)) {
       return Optional.empty();
     }
-    double[] point = found;
-    if (!isWhole(point)) {
-      double[] fixed = new double[found.length];
-      for (int i = 0; i < fixed.length; i++) {
-        boolean hold = program.model().columns().get(i).kind() == Model.Kind.WHOLE;
-        fixed[i] = hold ? Math.rint(found[i]) : Double.NaN;
-      }
-      program
-          .decisions()
-          .orders()
-          .values()
-          .forEach(order -> fixed[order.boxes().index()] = Double.NaN);
-      Scip.Budget budget =
-          new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : FINISH_MILLIS, rounds);
-      Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
-      Scip.End run = Scip.minimise(program.model(), near);
-      if (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY) {
-        Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, run.point(), budget);
-        Scip.End free = Scip.minimise(program.model(), any);
-        run = free.found() ? free : run;
-      }
-      if (!run.found()) {
-        return Optional.empty();
-      }
-      point = run.point();
+    if (isWhole(found)) {
+      return Optional.of(judging.judge(program, found));
     }
-    return Optional.of(judging.judge(program, point));
+    Scip.Budget budget =
+        slice.rounds().isPresent() ? new Scip.Budget(LONG_MILLIS, slice.rounds()) : slice;
+    double[] fixed = held(found);
+    Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
+    Scip.End run = Scip.minimise(program.model(), near);
+    if (thorough
+        && (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY)) {
+      Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, run.point(), budget);
+      Scip.End free = Scip.minimise(program.model(), any);
+      run = free.found() ? free : run;
+    }
+    return run.found()
+        ? Optional.of(judging.judge(program, run.point()))
+        : Optional.empty();
+  }
+
+  /** Packs and promotions as they are, whole; boxes and what follows free. */
+  private double[] held(double[] found) {
+    double[] held = new double[found.length];
+    for (int i = 0; i < held.length; i++) {
+      boolean hold = program.model().columns().get(i).kind() == Model.Kind.WHOLE;
+      held[i] = hold ? Math.rint(found[i]) : Double.NaN;
+    }
+    program
+        .decisions()
+        .orders()
+        .values()
+        .forEach(order -> held[order.boxes().index()] = Double.NaN);
+    return held;
   }
 
   /** Each choice served one of the whole numbers of meals next to its value. */

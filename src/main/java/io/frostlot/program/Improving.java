@@ -168,11 +168,8 @@ final class Improving implements Runnable {
             .orElseGet(() -> attempt.dive(toDiveIn(part, attempt), weights, budget));
     double value = hint.length > 0 ? objective.at(hint) : Double.POSITIVE_INFINITY;
     boolean loses = before.isEmpty() && value > weights.ofAMeal();
-    if (hint.length > 0
-        && before.isEmpty()
-        && value < value()
-        && (best.plan().isEmpty() || loses)) {
-      attempt.finish(objective, hint, rounds).ifPresent(this::offer);
+    if (hint.length > 0 && best.plan().isEmpty()) {
+      attempt.finishNear(objective, hint, rounds).ifPresent(this::offer);
     }
     if (loses) {
       lost();
