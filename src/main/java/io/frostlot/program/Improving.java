@@ -31,7 +31,12 @@ final class Improving implements Runnable {
   /** Branch and bound finds nothing in a program of more columns within a round. */
   private static final int MANY_COLUMNS = 5000;
 
-  /** Percent of the freezers that sets and dives keep back, in turn, once rounding lost a meal. */
+  /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
+  private static final int KEPT_BACK_A_LOSS = 8;
+
+  private static final int MOST_KEPT_BACK = 24;
+
+  /** Percent of the freezers that dives keep back, in turn. */
   private static final int[] KEPT_BACK = {0, 10, 5, 15};
 
   private final World world;
@@ -135,7 +140,7 @@ final class Improving implements Runnable {
   /** The least that a set may come to when each of its orders is placed in a sketch. */
   private double relaxed(Collection<Slot> slots) {
     World part = world.withSlots(slots.stream().sorted().toList());
-    Program program = Rules.program(new Sketch(losses == 0 ? 0 : KEPT_BACK[1], true).of(part));
+    Program program = Rules.program(new Sketch(Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * losses), true).of(part));
     List<Model.Row> placed = new ArrayList<>();
     program
         .decisions()
@@ -200,10 +205,10 @@ final class Improving implements Runnable {
     return Rules.program(new Sketch(keptBack, best.plan().isPresent()).of(part));
   }
 
-  /** From the first loss on sets are valued with some room kept back: all look different then. */
+  /** From then on sets are valued with more room kept back: all look different then. */
   private void lost() {
     losses++;
-    if (losses == 1) {
+    if (KEPT_BACK_A_LOSS * losses <= MOST_KEPT_BACK) {
       sets.forgetUnsolved();
     }
   }
