@@ -113,15 +113,12 @@ final class Attempt {
     double[] fixed = held(found);
     Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), near);
-    if (thorough
-        && (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY)) {
+    if (thorough && (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY)) {
       Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, run.point(), budget);
       Scip.End free = Scip.minimise(program.model(), any);
       run = free.found() ? free : run;
     }
-    return run.found()
-        ? Optional.of(judging.judge(program, run.point()))
-        : Optional.empty();
+    return run.found() ? Optional.of(judging.judge(program, run.point())) : Optional.empty();
   }
 
   /** Packs and promotions as they are, whole; boxes and what follows free. */

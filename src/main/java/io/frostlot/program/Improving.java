@@ -140,7 +140,9 @@ final class Improving implements Runnable {
   /** The least that a set may come to when each of its orders is placed in a sketch. */
   private double relaxed(Collection<Slot> slots) {
     World part = world.withSlots(slots.stream().sorted().toList());
-    Program program = Rules.program(new Sketch(Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * losses), true).of(part));
+    Program program =
+        Rules.program(
+            new Sketch(Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * losses), true).of(part));
     List<Model.Row> placed = new ArrayList<>();
     program
         .decisions()
