@@ -107,6 +107,9 @@ final class TinyKeeper {
         || dice.has(Feature.SELDOM_CHANGES)) {
       Animal animal = daily();
       animals.add(animal.withDiet(animal.diet().withPlate(plate())));
+      if (!dice.has(Feature.ADEQUACY) && dice.oneIn(2)) {
+        animals.add(animals.get(0).named("animal 2"));
+      }
     }
     int count = animals.isEmpty() ? dice.between(1, 2) : 0;
     for (int i = 1; i <= count; i++) {
