@@ -38,7 +38,7 @@ class BestBeforeTest {
     String scenario = Samples.text(folder.resolve("scenario.json"));
     Files.writeString(
         folder.resolve("scenario.json"),
-        scenario.replace("\"perOrder\"", "\"perPiecePastBest\": \"0.05\", \"perOrder\""));
+        scenario.replace("\"charges\": {", "\"charges\": {\"perPiecePastBest\": \"0.05\", "));
     return Samples.accepted(ScenarioFolder.read(folder)).scenario();
   }
 
