@@ -47,6 +47,10 @@ public final class TinyWorlds {
   }
 
   private static World of(Dice dice, long seed) {
+    if (dice.has(Feature.BEST_BEFORE) && dice.has(Feature.SECOND_FREEZER)) {
+      // every piece of two freezers by itself: more than one supplier's are too many to try
+      dice.features().remove(Feature.SECOND_SUPPLIER);
+    }
     Period planning = new Period(Dice.FIRST, Dice.FIRST.plusDays(dice.between(3, 4)));
     List<Supplier> suppliers = new ArrayList<>();
     suppliers.add(new TinySupplier("east", dice).make(dice.between(1, 2)));

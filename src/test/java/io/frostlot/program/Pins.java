@@ -99,24 +99,6 @@ final class Pins {
         .sum();
   }
 
-  private static boolean isOf(Lot lot, Flow.Part part) {
-    return lot.origin().equals(part.lot().origin())
-        && lot.item().equals(part.lot().item())
-        && lot.freezer().equals(part.lot().freezer())
-        && (part.inHand()
-            || (lot.earliest().equals(part.lot().earliest())
-                && lot.latest().equals(part.lot().latest())))
-        && lot.useBy().equals(part.lot().useBy());
-  }
-
-  /** A lot in a flow. */
-  private record Held(Lot lot, Flow.Part part, Optional<Integer> until, boolean after) {
-    /** Where it is in two flows: is it in this one on a day? */
-    boolean isOn(int day) {
-      return until.map(last -> after == (day > last)).orElse(true);
-    }
-  }
-
   private Held held(Lot lot, Flow flow, Flow.Part part) {
     List<Flow> flows =
         program.decisions().flows().stream()
@@ -144,7 +126,7 @@ final class Pins {
     for (Flow.Part part : flow.parts()) {
       List<Held> here =
           plan.lots().stream()
-              .filter(lot -> isOf(lot, part))
+              .filter(lot -> Held.isOf(lot, part))
               .map(lot -> held(lot, flow, part))
               .toList();
       pin(
