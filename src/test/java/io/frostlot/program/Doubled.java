@@ -61,7 +61,12 @@ final class Doubled {
 
   private static Pack of(Pack pack) {
     return new Pack(
-        pack.item(), pack.pieces(), twice(pack.price()), pack.available(), pack.packed());
+        pack.item(),
+        pack.pieces(),
+        twice(pack.price()),
+        pack.available(),
+        pack.packed(),
+        pack.sorted());
   }
 
   private static PriceBreak of(PriceBreak priceBreak) {
