@@ -15,8 +15,10 @@ import java.util.TreeMap;
 
 /** The runs of meals that the adequacy of a world is about: any four in a row, any eight weeks. */
 public final class MealRuns {
+  /** The days over which an animal's food is looked at as a whole. */
+  public static final int EIGHT_WEEKS = 56;
+
   private static final int IN_A_ROW = 4;
-  private static final int DAYS = 56;
 
   private MealRuns() {}
 
@@ -34,6 +36,16 @@ public final class MealRuns {
     }
     byAnimal.values().removeIf(List::isEmpty);
     return byAnimal;
+  }
+
+  /** The same of some animals only. */
+  public static Map<String, List<Demand>> mealsOf(Set<String> animals, World world) {
+    Map<String, List<Demand>> meals = new TreeMap<>();
+    if (!animals.isEmpty()) {
+      meals.putAll(mealsByAnimal(world));
+      meals.keySet().retainAll(animals);
+    }
+    return meals;
   }
 
   /** Runs that can break their band; none where adequacy is not asked for. */
@@ -101,10 +113,10 @@ public final class MealRuns {
   private static Set<Part> inWeeks(List<Demand> meals, Period planning) {
     Set<Part> parts = new LinkedHashSet<>();
     for (LocalDate from = planning.from();
-        !from.plusDays(DAYS - 1L).isAfter(planning.to());
+        !from.plusDays(EIGHT_WEEKS - 1L).isAfter(planning.to());
         from = from.plusDays(1)) {
       int first = before(meals, from);
-      int end = before(meals, from.plusDays(DAYS));
+      int end = before(meals, from.plusDays(EIGHT_WEEKS));
       if (end > first) {
         parts.add(new Part(first, end));
       }
@@ -112,8 +124,8 @@ public final class MealRuns {
     return parts;
   }
 
-  /** How many meals lie before a day. */
-  private static int before(List<Demand> meals, LocalDate day) {
+  /** How many of an animal's meals, in order of days, have their best day before a day. */
+  public static int before(List<Demand> meals, LocalDate day) {
     return (int) meals.stream().filter(d -> d.meal().days().best().isBefore(day)).count();
   }
 }

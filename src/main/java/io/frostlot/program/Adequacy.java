@@ -9,9 +9,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,11 +26,10 @@ import java.util.stream.Collectors;
  * t(m) and options of g(x): off(r) &gt;= 100 / P x sum of served(m, x) x (L / P x t(m) - g(x)), and
  * likewise off(r) &gt;= 100 / P x sum of served(m, x) x (g(x) - M / P x t(m)). Animals that cannot
  * be told apart share classes and one run, for their sum. The sum of off, in percent of a run's
- * programme, rounded up to a whole percent (a thousandth does not count), gives way before a meal
- * does and comes before money.
+ * programme, rounded up to a {@linkplain WholePercent whole percent}, gives way before a meal does
+ * and comes before money.
  */
 final class Adequacy implements Tying {
-  private static final BigDecimal NOTHING = new BigDecimal("0.001");
   static final String ID = "adequacy";
   private static final int MANY = 300;
   private final World world;
@@ -59,30 +56,19 @@ final class Adequacy implements Tying {
   }
 
   @Override
-  public boolean relaxable() {
-    return true;
-  }
-
-  @Override
   public void impose(Program program) {
-    Map<String, Decisions.Served> servedById = new HashMap<>();
-    for (Decisions.Served served : program.decisions().served()) {
-      served.demandClass().members().forEach(d -> servedById.put(d.meal().id(), served));
-    }
+    Map<String, Decisions.Served> servedByMeal = program.decisions().servedByMeal();
     Linear all = new Linear();
     Set<List<Var>> seen = new HashSet<>();
     for (MealRun run : imposed()) {
       List<Decisions.Served> meals =
-          run.meals().stream().map(demand -> servedById.get(demand.meal().id())).toList();
+          run.meals().stream().map(demand -> servedByMeal.get(demand.meal().id())).toList();
       if (seen.add(meals.stream().map(Decisions.Served::missed).toList())) {
         all.plus(1, off(run, meals, program.model()));
       }
     }
     if (!all.hasNoTerms()) {
-      Model model = program.model();
-      Var whole = model.follows(0, Model.INFINITY);
-      model.atMost(id(), all.plus(-NOTHING.doubleValue()).plus(-1, whole), 0);
-      model.minimise(Level.SHORTFALL, Linear.of(whole));
+      WholePercent.impose(id(), all, program.model());
     }
   }
 
@@ -90,12 +76,13 @@ final class Adequacy implements Tying {
    * Are there so many runs that only those which do not overlap are put to the solver? That is a
    * relaxation, and much smaller; plans are judged by all of them.
    */
-  static boolean isRelaxed(World world) {
-    return MealRuns.of(world).size() > MANY;
+  @Override
+  public boolean isRelaxed() {
+    return runs.size() > MANY;
   }
 
   private List<MealRun> imposed() {
-    if (runs.size() <= MANY) {
+    if (!isRelaxed()) {
       return runs;
     }
     Set<String> taken = new HashSet<>();
@@ -119,17 +106,17 @@ final class Adequacy implements Tying {
     for (int i = 0; i < meals.size(); i++) {
       Decisions.Served served = meals.get(i);
       double target = MealRun.target(run.meals().get(i)).toDouble();
-      for (int x = 0; x < served.byChoice().size(); x++) {
-        double grams = served.demandClass().choices().get(x).option().grams().toDouble();
-        Var meal = served.byChoice().get(x);
-        lacking.plus(100 * (least * target - grams) / programme, meal);
-        beyond.plus(100 * (grams - most * target) / programme, meal);
-      }
+      lacking.plus(served.weighed(it -> 100 * (least * target - grams(it)) / programme));
+      beyond.plus(served.weighed(it -> 100 * (grams(it) - most * target) / programme));
     }
     Var off = model.real(0, Model.INFINITY);
     model.atMost(id(), lacking.plus(-1, off), 0);
     model.atMost(id(), beyond.plus(-1, off), 0);
     return off;
+  }
+
+  private static double grams(DemandClass.Choice choice) {
+    return choice.option().grams().toDouble();
   }
 
   @Override
@@ -162,11 +149,10 @@ final class Adequacy implements Tying {
   @Override
   public void judge(Plan plan, Books books) {
     Map<String, Feeding> feedings = plan.feedingsByMeal();
-    BigDecimal off = NOTHING.negate();
+    BigDecimal off = BigDecimal.ZERO;
     for (MealRun run : runs) {
       off = off.add(run.percentOff(feedings));
     }
-    books.shortfall(
-        id(), off.max(BigDecimal.ZERO).setScale(0, RoundingMode.CEILING).longValueExact());
+    books.shortfall(id(), WholePercent.of(off));
   }
 }

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.World;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -22,9 +21,9 @@ final class Apart {
   }
 
   /** Takes apart the animals that share a class with one for which this plan falls short. */
-  void learn(Program program, World world, Plan plan) {
+  void learn(Program program, Plan plan) {
     Set<String> off = new TreeSet<>();
-    Rules.tying(world).forEach(rule -> off.addAll(rule.lacking(plan)));
+    program.decisions().tying().forEach(rule -> off.addAll(rule.lacking(plan)));
     for (Decisions.Served served : program.decisions().served()) {
       DemandClass c = served.demandClass();
       Set<String> eaters = new TreeSet<>();

@@ -6,11 +6,13 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntBiFunction;
 
 /**
@@ -32,6 +34,7 @@ import java.util.function.ToIntBiFunction;
  */
 final class Decisions {
   private final World world;
+  private final List<Tying> tying;
   private final Timeline timeline;
   private final SortedMap<Slot, OrderDecisions> orders = new TreeMap<>();
   private final Map<String, List<Flow>> flows;
@@ -44,10 +47,25 @@ final class Decisions {
    * @param byChoice one variable per choice of the class
    * @param missed unmet, or bought in the tail
    */
-  record Served(DemandClass demandClass, List<Var> byChoice, Var missed) {}
+  record Served(DemandClass demandClass, List<Var> byChoice, Var missed) {
+    /** The sum over its choices of a weight times the meals that they serve. */
+    Linear weighed(ToDoubleFunction<DemandClass.Choice> weight) {
+      Linear sum = new Linear();
+      for (int x = 0; x < byChoice.size(); x++) {
+        sum.plus(weight.applyAsDouble(demandClass.choices().get(x)), byChoice.get(x));
+      }
+      return sum;
+    }
+  }
 
-  Decisions(World world, Model model, Formulation formulation) {
+  /**
+   * Of a program under construction.
+   *
+   * @param tying its rules that tie the meals of one animal together
+   */
+  Decisions(World world, Model model, Formulation formulation, List<Tying> tying) {
     this.world = world;
+    this.tying = List.copyOf(tying);
     timeline = new Timeline(world, formulation.grain());
     ToIntBiFunction<Slot, Pack> mostPacks = formulation.mostPacks(world);
     for (Slot slot : world.slots()) {
@@ -64,8 +82,10 @@ final class Decisions {
       }
     }
     flows = new Stowing(world, timeline, model).stow(orders.values());
-    classes = formulation.classes(world, timeline, new Presence(timeline, this::flowsOf));
-    serve(timeline.isExact() && !Adequacy.isRelaxed(world), model);
+    Presence presence = new Presence(timeline, this::flowsOf);
+    classes =
+        formulation.classes(timeline, presence, new MealTies(world, tying, formulation.apart()));
+    serve(timeline.isExact() && imposesAllTies(), model);
   }
 
   /** Those who eat an item from the same freezers. */
@@ -130,6 +150,25 @@ final class Decisions {
 
   List<Served> served() {
     return served;
+  }
+
+  /** The service of each meal, by its id. */
+  Map<String, Served> servedByMeal() {
+    Map<String, Served> byMeal = new HashMap<>();
+    for (Served some : served) {
+      some.demandClass().members().forEach(demand -> byMeal.put(demand.meal().id(), some));
+    }
+    return byMeal;
+  }
+
+  /** Rules that tie the meals of one animal together. */
+  List<Tying> tying() {
+    return tying;
+  }
+
+  /** Is all that these rules ask put to the solver? */
+  boolean imposesAllTies() {
+    return tying.stream().noneMatch(Tying::isRelaxed);
   }
 
   /** Flows of an item in a keeper's freezers. */

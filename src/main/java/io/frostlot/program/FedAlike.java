@@ -28,16 +28,13 @@ record FedAlike(List<String> animals, List<Demand> demands, List<Decisions.Serve
 
   /** The animals of some meals. */
   static List<FedAlike> of(Program program, Map<String, List<Demand>> byAnimal) {
-    Map<String, Decisions.Served> servedById = new HashMap<>();
-    for (Decisions.Served served : program.decisions().served()) {
-      served.demandClass().members().forEach(d -> servedById.put(d.meal().id(), served));
-    }
+    Map<String, Decisions.Served> servedByMeal = program.decisions().servedByMeal();
     Map<List<Var>, List<String>> alike = new LinkedHashMap<>();
     Map<String, List<Decisions.Served>> meals = new HashMap<>();
     byAnimal.forEach(
         (animal, demands) -> {
           List<Decisions.Served> served =
-              demands.stream().map(demand -> servedById.get(demand.meal().id())).toList();
+              demands.stream().map(demand -> servedByMeal.get(demand.meal().id())).toList();
           meals.put(animal, served);
           List<Var> missed = served.stream().map(Decisions.Served::missed).toList();
           alike.computeIfAbsent(missed, all -> new ArrayList<>()).add(animal);

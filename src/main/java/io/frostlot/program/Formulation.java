@@ -41,8 +41,8 @@ record Formulation(Grain grain, boolean merged, boolean tight, Set<String> apart
     return (slot, pack) -> useful.most(slot, world.supplier(slot.supplier()), pack);
   }
 
-  List<DemandClass> classes(World world, Timeline timeline, DemandClasses.Possible possible) {
-    MealTies ties = new MealTies(world, apart);
+  List<DemandClass> classes(Timeline timeline, DemandClasses.Possible possible, MealTies ties) {
+    World world = timeline.world();
     DemandClasses classes = new DemandClasses(world, timeline, possible, ties);
     return merged ? classes.merge(world.demands()) : classes.each(world.demands());
   }

@@ -52,15 +52,16 @@ final class Holding implements Rule {
     Linear pieceNights = new Linear();
     program.decisions().flows().forEach(flow -> add(flow, timeline, pieceNights));
     for (Decisions.Served served : program.decisions().served()) {
-      for (int x = 0; x < served.byChoice().size(); x++) {
-        DemandClass.Choice choice = served.demandClass().choices().get(x);
-        ItemDays days = timeline.of(choice.option().item());
-        int end = days.intervalEnd(days.intervalOfSegment(choice.segment()));
-        int spared = choice.sparedNights() - nightsAfter(end, timeline);
-        pieceNights.plus(-1.0 * spared * choice.option().pieces(), served.byChoice().get(x));
-      }
+      pieceNights.minus(served.weighed(choice -> sparedPieceNights(choice, timeline)));
     }
     program.charge(this, new Linear().plus(perNight().toDouble(), pieceNights));
+  }
+
+  /** Beside those after the interval, which no stock is charged for. */
+  private static int sparedPieceNights(DemandClass.Choice choice, Timeline timeline) {
+    ItemDays days = timeline.of(choice.option().item());
+    int end = days.intervalEnd(days.intervalOfSegment(choice.segment()));
+    return (choice.sparedNights() - nightsAfter(end, timeline)) * choice.option().pieces();
   }
 
   private static int nightsAfter(int day, Timeline timeline) {

@@ -27,8 +27,8 @@ record Judging(World world, Apart apart) {
           "a plan does not hold day by day: " + replay.breaches().get(0));
     }
     double promised = program.model().objective(Level.SHORTFALL).at(point);
-    if (judged.standing().shortfall() > promised + 0.5 && !Adequacy.isRelaxed(world)) {
-      apart.learn(program, world, judged.plan());
+    if (judged.standing().shortfall() > promised + 0.5 && program.decisions().imposesAllTies()) {
+      apart.learn(program, judged.plan());
     }
     return judged;
   }

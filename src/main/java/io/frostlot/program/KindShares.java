@@ -2,11 +2,9 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Animal;
-import io.frostlot.plan.Books;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRuns;
-import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
@@ -19,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Of an animal's meals in any eight weeks, at most a share is of a kind that it should get seldom.
@@ -29,8 +26,7 @@ import java.util.TreeSet;
  * best day, of served(m, k) - floor(q x n(w)), n(w) the meals of its schedule in these weeks. The
  * sum of beyond, in meals, gives way before a meal does.
  */
-final class KindShares implements Tying {
-  private static final int DAYS = 56;
+final class KindShares implements Counted {
   private final Map<String, Animal> animals = new TreeMap<>();
   private final Map<String, List<Demand>> tied = new TreeMap<>();
   private final Map<String, Set<Weeks>> weeks = new TreeMap<>();
@@ -73,13 +69,13 @@ final class KindShares implements Tying {
   private static List<Weeks> weeks(
       Animal animal, String kind, Percent share, List<Demand> meals, World world) {
     Period planning = world.scenario().planning();
-    LocalDate last = planning.to().minusDays(DAYS - 1L);
+    LocalDate last = planning.to().minusDays(MealRuns.EIGHT_WEEKS - 1L);
     LocalDate end = last.isBefore(planning.from()) ? planning.from() : last;
     List<Weeks> all = new ArrayList<>();
     for (LocalDate from = planning.from(); !from.isAfter(end); from = from.plusDays(1)) {
-      Period eight = new Period(from, from.plusDays(DAYS - 1L));
-      int first = before(meals, from);
-      int after = before(meals, eight.to().plusDays(1));
+      Period eight = new Period(from, from.plusDays(MealRuns.EIGHT_WEEKS - 1L));
+      int first = MealRuns.before(meals, from);
+      int after = MealRuns.before(meals, eight.to().plusDays(1));
       long most =
           share
               .fraction()
@@ -95,11 +91,6 @@ final class KindShares implements Tying {
       }
     }
     return all;
-  }
-
-  /** How many meals lie before a day. */
-  private static int before(List<Demand> meals, LocalDate day) {
-    return (int) meals.stream().filter(d -> d.meal().days().best().isBefore(day)).count();
   }
 
   private static boolean isOf(String kind, Option option) {
@@ -120,11 +111,6 @@ final class KindShares implements Tying {
   }
 
   @Override
-  public boolean relaxable() {
-    return true;
-  }
-
-  @Override
   public Map<String, List<Demand>> tied() {
     return tied;
   }
@@ -136,25 +122,19 @@ final class KindShares implements Tying {
 
   @Override
   public void impose(Program program) {
-    Model model = program.model();
     for (FedAlike alike : FedAlike.of(program, tied)) {
       for (Weeks some : weeks.get(alike.animals().get(0))) {
         Linear ofKind = new Linear();
         for (Decisions.Served served : alike.meals().subList(some.from(), some.before())) {
-          for (int x = 0; x < served.byChoice().size(); x++) {
-            if (isOf(some.kind(), served.demandClass().choices().get(x).option())) {
-              ofKind.plus(1, served.byChoice().get(x));
-            }
-          }
+          ofKind.plus(served.weighed(choice -> isOf(some.kind(), choice.option()) ? 1 : 0));
         }
-        Var beyond = model.real(0, Model.INFINITY);
-        model.atMost(id(), ofKind.plus(-1, beyond), (double) some.most() * alike.count());
-        model.minimise(Level.SHORTFALL, Linear.of(beyond));
+        giveWay(ofKind, (double) some.most() * alike.count(), program.model());
       }
     }
   }
 
-  private long beyond(String animal, Map<String, Feeding> feedings) {
+  @Override
+  public long beyond(String animal, Map<String, Feeding> feedings) {
     List<Demand> meals = tied.get(animal);
     long sum = 0;
     for (Weeks some : weeks.get(animal)) {
@@ -166,20 +146,5 @@ final class KindShares implements Tying {
       sum += Math.max(0, ofKind - some.most());
     }
     return sum;
-  }
-
-  @Override
-  public Set<String> lacking(Plan plan) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
-    Set<String> lacking = new TreeSet<>(tied.keySet());
-    lacking.removeIf(animal -> beyond(animal, feedings) == 0);
-    return lacking;
-  }
-
-  @Override
-  public void judge(Plan plan, Books books) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
-    books.shortfall(
-        id(), tied.keySet().stream().mapToLong(animal -> beyond(animal, feedings)).sum());
   }
 }

@@ -43,8 +43,7 @@ final class MealTies {
    *
    * @param apart animals that share with no other
    */
-  MealTies(World world, Set<String> apart) {
-    List<Tying> rules = Rules.tying(world);
+  MealTies(World world, List<Tying> rules, Set<String> apart) {
     Map<String, Set<String>> tied = new HashMap<>();
     for (Tying rule : rules) {
       rule.tied()

@@ -47,9 +47,9 @@ final class Rules {
         new Tail(world));
   }
 
-  /** Rules that tie the meals of one animal together. */
-  static List<Tying> tying(World world) {
-    return of(world).stream().filter(Tying.class::isInstance).map(Tying.class::cast).toList();
+  /** Those that tie the meals of one animal together. */
+  static List<Tying> tying(List<Rule> rules) {
+    return rules.stream().filter(Tying.class::isInstance).map(Tying.class::cast).toList();
   }
 
   static Program program(World world) {
@@ -62,8 +62,10 @@ final class Rules {
 
   static Program program(World world, Formulation formulation) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, formulation));
-    for (Rule rule : of(world)) {
+    List<Rule> rules = of(world);
+    Decisions decisions = new Decisions(world, model, formulation, tying(rules));
+    Program program = new Program(model, decisions);
+    for (Rule rule : rules) {
       model.instance("");
       rule.impose(program);
     }

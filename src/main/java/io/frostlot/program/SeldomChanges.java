@@ -3,11 +3,9 @@ package io.frostlot.program;
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Plate;
-import io.frostlot.plan.Books;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRuns;
-import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.units.SizeBand;
 import java.util.ArrayList;
@@ -17,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * An animal keeps to its kind and size of prey, or changes at most once in some meals in a row; a
@@ -30,9 +27,9 @@ import java.util.TreeSet;
  * of left over any n meals in a row and all b - 1. The sum of beyond, in changes, gives way before
  * a meal does.
  */
-final class SeldomChanges implements Tying {
+final class SeldomChanges implements Counted {
   private final Map<String, Plate.Change> changes = new TreeMap<>();
-  private final Map<String, List<Demand>> tied = new TreeMap<>();
+  private final Map<String, List<Demand>> tied;
 
   SeldomChanges(World world) {
     for (Animal animal : world.scenario().collection().animals()) {
@@ -41,10 +38,7 @@ final class SeldomChanges implements Tying {
         changes.put(animal.name(), change);
       }
     }
-    if (!changes.isEmpty()) {
-      tied.putAll(MealRuns.mealsByAnimal(world));
-      tied.keySet().retainAll(changes.keySet());
-    }
+    tied = MealRuns.mealsOf(changes.keySet(), world);
   }
 
   @Override
@@ -57,11 +51,6 @@ final class SeldomChanges implements Tying {
     return changes.size()
         + (changes.size() == 1 ? " animal keeps" : " animals keep")
         + " to kind and size of prey, or seldom change.";
-  }
-
-  @Override
-  public boolean relaxable() {
-    return true;
   }
 
   @Override
@@ -103,10 +92,7 @@ final class SeldomChanges implements Tying {
       for (Row row : rows(change, left.size())) {
         Linear sum = new Linear();
         left.subList(row.from(), row.before()).forEach(some -> sum.plus(some));
-        Var beyond = program.model().real(0, Model.INFINITY);
-        double allowed = (double) row.allowed() * alike.count();
-        program.model().atMost(id(), sum.plus(-1, beyond), allowed);
-        program.model().minimise(Level.SHORTFALL, Linear.of(beyond));
+        giveWay(sum, (double) row.allowed() * alike.count(), program.model());
       }
     }
   }
@@ -136,16 +122,11 @@ final class SeldomChanges implements Tying {
 
   /** Meals that are served by a size. */
   private static Linear of(SizeBand band, Decisions.Served served) {
-    Linear sum = new Linear();
-    for (int x = 0; x < served.byChoice().size(); x++) {
-      if (served.demandClass().choices().get(x).option().band().equals(band)) {
-        sum.plus(1, served.byChoice().get(x));
-      }
-    }
-    return sum;
+    return served.weighed(choice -> choice.option().band().equals(band) ? 1 : 0);
   }
 
-  private long beyond(String animal, Map<String, Feeding> feedings) {
+  @Override
+  public long beyond(String animal, Map<String, Feeding> feedings) {
     List<Demand> meals = tied.get(animal);
     Plate.Change change = changes.get(animal);
     int[] changed = new int[meals.size()];
@@ -163,20 +144,5 @@ final class SeldomChanges implements Tying {
       sum += Math.max(0, count - row.allowed());
     }
     return sum;
-  }
-
-  @Override
-  public Set<String> lacking(Plan plan) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
-    Set<String> lacking = new TreeSet<>(tied.keySet());
-    lacking.removeIf(animal -> beyond(animal, feedings) == 0);
-    return lacking;
-  }
-
-  @Override
-  public void judge(Plan plan, Books books) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
-    books.shortfall(
-        id(), tied.keySet().stream().mapToLong(animal -> beyond(animal, feedings)).sum());
   }
 }

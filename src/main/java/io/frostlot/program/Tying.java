@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A rule that ties the meals of one animal together. Animals that are fed alike are put to the
- * solver as one, for their sum, which is a relaxation; where that cannot be handed out to each,
- * they are taken apart (see {@link Apart}).
+ * A rule that ties the meals of one animal together, and gives way before one of them does. Animals
+ * that are fed alike are put to the solver as one, for their sum, which is a relaxation; where that
+ * cannot be handed out to each, they are taken apart (see {@link Apart}).
  */
 interface Tying extends Rule {
   /** The meals that it ties, by animal, in any order. */
@@ -20,4 +20,14 @@ interface Tying extends Rule {
 
   /** Animals for which a plan falls short of what it asks. */
   Set<String> lacking(Plan plan);
+
+  /** Is only a part of what it asks put to the solver? Plans are judged by all of it. */
+  default boolean isRelaxed() {
+    return false;
+  }
+
+  @Override
+  default boolean relaxable() {
+    return true;
+  }
 }

@@ -1,9 +1,9 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Books;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Spending;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
@@ -17,15 +17,14 @@ import java.util.TreeMap;
  *
  * <p>For each order o with budget B, and each month m with budget B likewise, total being what its
  * invoices come to (in the first month with what was spent before): over &gt;= 100 / B x (total -
- * B), in percent, rounded up to a whole percent (a thousandth does not count). The sum of over
- * gives way before a meal does and comes before money: one percent of a budget weighs as much as
- * one piece of a margin or one percent of a programme, so that a budget twice as large is missed by
+ * B), in percent, rounded up to a {@linkplain WholePercent whole percent}. The sum of over gives
+ * way before a meal does and comes before money: one percent of a budget weighs as much as one
+ * piece of a margin or one percent of a programme, so that a budget twice as large is missed by
  * half as much, in whatever currency.
  *
  * <p>Where days are taken together an order stands for several, so nothing is asked of it then.
  */
 final class WithinBudget implements Rule {
-  private static final BigDecimal NOTHING = new BigDecimal("0.001");
   private static final int DIGITS = 12;
   private final World world;
   private final Policy.Budget budget;
@@ -77,23 +76,17 @@ final class WithinBudget implements Rule {
     if (limit.isZero() || model.most(total) <= limit.toDouble()) {
       return;
     }
-    Var over = model.follows(0, Model.INFINITY);
-    double share = 100 / limit.toDouble();
-    Linear beyond = new Linear().plus(share, total).plus(-100 - NOTHING.doubleValue());
-    model.atMost(id(), beyond.plus(-1, over), 0);
-    model.minimise(Level.SHORTFALL, Linear.of(over));
+    WholePercent.impose(id(), new Linear().plus(100 / limit.toDouble(), total).plus(-100), model);
   }
 
   @Override
   public void judge(Plan plan, Books books) {
-    Map<YearMonth, Money> byMonth = new TreeMap<>();
-    byMonth.put(firstMonth(), budget.spent());
-    for (Order order : plan.orders()) {
-      Money total = books.ledger(order.slot()).total();
-      books.shortfall(id(), over(total, budget.perOrder()));
-      byMonth.merge(YearMonth.from(order.slot().ordered()), total, Money::plus);
-    }
-    byMonth.values().forEach(total -> books.shortfall(id(), over(total, budget.perMonth())));
+    Spending spending = Spending.of(world, plan, books);
+    spending.orders().forEach(total -> books.shortfall(id(), over(total, budget.perOrder())));
+    spending
+        .byMonth()
+        .values()
+        .forEach(total -> books.shortfall(id(), over(total, budget.perMonth())));
   }
 
   /** Whole percent by which a limit is passed. */
@@ -101,14 +94,7 @@ final class WithinBudget implements Rule {
     if (limit.isZero() || limit.atLeast(total)) {
       return 0;
     }
-    return total
-        .minus(limit)
-        .amount()
-        .movePointRight(2)
-        .divide(limit.amount(), DIGITS, RoundingMode.HALF_EVEN)
-        .subtract(NOTHING)
-        .setScale(0, RoundingMode.CEILING)
-        .max(BigDecimal.ZERO)
-        .longValueExact();
+    BigDecimal beyond = total.minus(limit).amount().movePointRight(2);
+    return WholePercent.of(beyond.divide(limit.amount(), DIGITS, RoundingMode.HALF_EVEN));
   }
 }

@@ -27,8 +27,10 @@ final class LevelByLevel {
   /** The program of a world with only some of its rules. */
   static Program program(World world, Grain grain, Predicate<Rule> kept) {
     Model model = new Model();
-    Program program = new Program(model, new Decisions(world, model, Formulation.of(grain)));
-    Rules.of(world).stream().filter(kept).forEach(rule -> rule.impose(program));
+    List<Rule> rules = Rules.of(world);
+    Decisions decisions = new Decisions(world, model, Formulation.of(grain), Rules.tying(rules));
+    Program program = new Program(model, decisions);
+    rules.stream().filter(kept).forEach(rule -> rule.impose(program));
     return program;
   }
 
