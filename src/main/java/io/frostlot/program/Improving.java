@@ -139,10 +139,8 @@ final class Improving implements Runnable {
 
   /** The least that a set may come to when each of its orders is placed in a sketch. */
   private double relaxed(Collection<Slot> slots) {
-    World part = world.withSlots(slots.stream().sorted().toList());
-    Program program =
-        Rules.program(
-            new Sketch(Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * losses), true).of(part));
+    Sketch sketch = new Sketch(Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * losses), true);
+    Program program = Rules.program(sketch.of(world.withSlots(slots.stream().sorted().toList())));
     List<Model.Row> placed = new ArrayList<>();
     program
         .decisions()
@@ -166,37 +164,45 @@ final class Improving implements Runnable {
   /** Solves the program of a part, from a plan of it or from where a dive ends. */
   private Attempt.Result search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
-    Model model = attempt.program().model();
-    Linear objective = weights.objective(model);
-    Scip.Budget budget = budget(ROUND_MILLIS);
-    double[] hint =
-        before
-            .map(plan -> attempt.pointOf(plan, objective, budget))
-            .orElseGet(() -> attempt.dive(toDiveIn(part, attempt), weights, budget));
-    double value = hint.length > 0 ? objective.at(hint) : Double.POSITIVE_INFINITY;
-    boolean loses = before.isEmpty() && value > weights.ofAMeal();
-    if (hint.length > 0 && best.plan().isEmpty()) {
-      attempt.finishNear(objective, hint, rounds).ifPresent(this::offer);
+    Linear objective = weights.objective(attempt.program().model());
+    return before
+        .map(plan -> attempt.pointOf(plan, objective, budget(ROUND_MILLIS)))
+        .map(point -> goOn(attempt, objective, point))
+        .orElseGet(() -> dive(attempt, objective, part));
+  }
+
+  /** Branch and bound goes on from a point. */
+  private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
+    Scip.Task task =
+        new Scip.Task(objective, List.of(), true, new double[0], from, budget(ROUND_MILLIS));
+    Attempt.Result result = attempt.minimise(task);
+    result.plan().ifPresent(this::offer);
+    return result;
+  }
+
+  private Attempt.Result dive(Attempt attempt, Linear objective, World part) {
+    double[] point = attempt.dive(toDiveIn(part, attempt), weights, budget(ROUND_MILLIS));
+    double value = point.length > 0 ? objective.at(point) : Double.POSITIVE_INFINITY;
+    if (point.length > 0 && best.plan().isEmpty()) {
+      attempt.finishNear(objective, point, rounds).ifPresent(this::offer);
     }
+    boolean loses = value > weights.ofAMeal();
     if (loses) {
       lost();
     }
-    if (before.isEmpty() && model.columns().size() > MANY_COLUMNS) {
-      Optional<Answer.Judged> plan =
-          value < value() ? attempt.finish(objective, hint, rounds) : Optional.empty();
-      plan.ifPresent(this::offer);
-      return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
+    if (attempt.program().model().columns().size() > MANY_COLUMNS) {
+      return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
     }
-    if (loses && hint.length > 0) {
-      double[] polished = attempt.polish(objective, hint, budget(POLISH_MILLIS));
-      Optional<Answer.Judged> plan = attempt.finish(objective, polished, rounds);
-      plan.ifPresent(this::offer);
-      return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
+    if (loses && point.length > 0) {
+      double[] polished = attempt.polish(objective, point, budget(POLISH_MILLIS));
+      return offered(attempt.finish(objective, polished, rounds));
     }
-    Attempt.Result result =
-        attempt.minimise(new Scip.Task(objective, List.of(), true, new double[0], hint, budget));
-    result.plan().ifPresent(this::offer);
-    return result;
+    return goOn(attempt, objective, point);
+  }
+
+  private Attempt.Result offered(Optional<Answer.Judged> plan) {
+    plan.ifPresent(this::offer);
+    return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
   }
 
   private Program toDiveIn(World part, Attempt attempt) {
