@@ -43,22 +43,22 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
 
   /** Goes on with how the plan compares with habits. */
   void print(MakePlan.Ready ready, Answer.WithPlan found, Comparison comparison) {
-    terminal.clearStatus();
-    terminal.out().print(report(ready, found).habits(comparison, terminal.columns()));
-    terminal.out().flush();
+    goOn(report(ready, found).habits(comparison, terminal.columns()));
   }
 
   /** Goes on with what the budget costs. */
   void print(MakePlan.Ready ready, Answer.WithPlan found, Difference withoutBudget) {
-    terminal.clearStatus();
-    terminal.out().print(report(ready, found).budget(withoutBudget, terminal.columns()));
-    terminal.out().flush();
+    goOn(report(ready, found).budget(withoutBudget, terminal.columns()));
   }
 
   /** Goes on with the simplest plan beside the one shown. */
   void print(MakePlan.Ready ready, Answer.WithPlan found, Simplest simplest) {
+    goOn(report(ready, found).simplest(simplest, terminal.columns()));
+  }
+
+  private void goOn(String more) {
     terminal.clearStatus();
-    terminal.out().print(report(ready, found).simplest(simplest, terminal.columns()));
+    terminal.out().print(more);
     terminal.out().flush();
   }
 

@@ -66,7 +66,7 @@ final class AnimalsFile {
         new Animal.Programme(
             schedule(row),
             size,
-            Importance.valueOf(row.text("importance").toUpperCase(Locale.ROOT).replace('-', '_')),
+            Typed.read(Importance.class, row.text("importance")),
             new Animal.Leeway(row.integer("early_days"), row.integer("late_days"), lateness(row))),
         row.periods("fasts").stream().sorted(Days.BY_START).toList(),
         new Period(

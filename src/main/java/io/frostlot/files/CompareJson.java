@@ -9,7 +9,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Two plans, or suppliers, compared as JSON, described by {@code compare.schema.json}. */
@@ -38,7 +37,7 @@ public final class CompareJson {
   }
 
   private static String kind(BillLines.Line line) {
-    return line.account().name().toLowerCase(Locale.ROOT);
+    return Typed.of(line.account());
   }
 
   /** The lines as a table, the last one their sum. */
@@ -76,8 +75,7 @@ public final class CompareJson {
               "suppliers",
               of(SupplierFinding.Part.class, latest),
               (one, part) -> {
-                one.text("supplier", part.supplier())
-                    .text("way", part.way().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                one.text("supplier", part.supplier()).text("way", Typed.of(part.way()));
                 part.difference().forEach(it -> differences.write(one, "difference", it));
               });
           json.list(

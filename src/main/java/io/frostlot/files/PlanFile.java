@@ -9,7 +9,6 @@ import io.frostlot.units.Money;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -102,7 +101,7 @@ public final class PlanFile {
   public BillLines bill() {
     Map<Books.Account, SortedMap<String, Money>> lines = new TreeMap<>();
     for (Json.Obj line : root.objects("bill")) {
-      Books.Account account = Books.Account.valueOf(line.text("kind").toUpperCase(Locale.ROOT));
+      Books.Account account = Typed.read(Books.Account.class, line.text("kind"));
       lines
           .computeIfAbsent(account, it -> new TreeMap<>())
           .merge(line.text("rule"), line.money("amount"), Money::plus);

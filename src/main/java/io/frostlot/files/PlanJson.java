@@ -11,7 +11,6 @@ import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -135,7 +134,7 @@ public final class PlanJson {
         (one, entry) ->
             one.text("rule", entry.rule())
                 .text("amount", entry.amount().toText(decimals))
-                .text("kind", entry.account().name().toLowerCase(Locale.ROOT)));
+                .text("kind", Typed.of(entry.account())));
   }
 
   private record Entry(Books.Account account, String rule, Money amount) {}

@@ -6,7 +6,6 @@ import io.frostlot.plan.Scenario;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 
 /** {@code animals[]} and {@code movedMeals[]} of a plan in JSON. */
 final class PlanJsonAnimals {
@@ -41,13 +40,9 @@ final class PlanJsonAnimals {
             one.text("animal", meal.animal())
                 .day("day", meal.day().intended())
                 .day("movedTo", meal.day().days().best())
-                .text("place", word(meal.day().place()))
-                .text("cause", word(meal.reason().cause()))
+                .text("place", Typed.of(meal.day().place()))
+                .text("cause", Typed.of(meal.reason().cause()))
                 .text("what", meal.reason().what()));
-  }
-
-  private static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static BigDecimal tenths(double percent) {

@@ -8,7 +8,6 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.OrderTerms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /** {@code orders[]} of a plan in JSON. */
@@ -59,7 +58,7 @@ record PlanJsonOrders(World world, Books books) {
                 one.text("item", content.pack().item().name())
                     .number("packCount", content.pack().pieces())
                     .number("packs", content.packs()))
-        .text("unit", box.tightest().unit().name().toLowerCase(Locale.ROOT))
+        .text("unit", Typed.of(box.tightest().unit()))
         .number("used", decimal(box.tightest().used()))
         .number("limit", decimal(box.tightest().limit()));
   }

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -143,7 +142,7 @@ final class Promotions {
   }
 
   static DateBasis follows(Json.Obj json) {
-    return DateBasis.valueOf(json.text("follows").toUpperCase(Locale.ROOT));
+    return Typed.read(DateBasis.class, json.text("follows"));
   }
 
   List<OrderTerms.Discount> discounts() {

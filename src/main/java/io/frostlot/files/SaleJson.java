@@ -8,7 +8,6 @@ import io.frostlot.plan.SaleFinding;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Findings about deals as JSON, described by {@code sale.schema.json}. */
 public final class SaleJson {
@@ -91,7 +90,7 @@ public final class SaleJson {
   }
 
   private void reason(JsonLines json, Excess reason) {
-    json.text("reason", reason.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+    json.text("reason", Typed.of(reason.kind()))
         .text("what", reason.what())
         .day("day", reason.day())
         .text("amount", reason.amount().toText(inputs.world().decimals()));

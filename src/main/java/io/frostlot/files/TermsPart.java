@@ -2,7 +2,6 @@ package io.frostlot.files;
 
 import io.frostlot.supply.OrderTerms;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -39,16 +38,11 @@ final class TermsPart {
 
   private static Set<OrderTerms.Charge> waives(Json.Obj json) {
     return json.texts("waives").stream()
-        .map(name -> OrderTerms.Charge.valueOf(constant(name)))
+        .map(name -> Typed.read(OrderTerms.Charge.class, name))
         .collect(Collectors.toSet());
   }
 
   static OrderTerms.Subtotal base(String name) {
-    return OrderTerms.Subtotal.valueOf(constant(name));
-  }
-
-  /** {@code after-discount} as {@code AFTER_DISCOUNT}. */
-  private static String constant(String name) {
-    return name.toUpperCase(Locale.ROOT).replace('-', '_');
+    return Typed.read(OrderTerms.Subtotal.class, name);
   }
 }

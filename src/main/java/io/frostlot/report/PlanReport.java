@@ -47,9 +47,7 @@ public record PlanReport(
 
   /** The letter, laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
-    Sections.IN_ORDER.forEach(section -> section.write(this, page));
-    return page.toString();
+    return text(Sections.IN_ORDER, width);
   }
 
   /**
@@ -58,22 +56,22 @@ public record PlanReport(
    * @param comparison with habits under the same rules; nothing is written where there is none
    */
   public String habits(Comparison comparison, int width) {
-    Page page = new Page(width);
-    new OtherHabits(comparison).write(this, page);
-    return page.toString();
+    return text(List.of(new OtherHabits(comparison)), width);
   }
 
   /** What may follow the letter: what a plan without the budget has over the one shown. */
   public String budget(Difference without, int width) {
-    Page page = new Page(width);
-    new PriceOfBudget(without).write(this, page);
-    return page.toString();
+    return text(List.of(new PriceOfBudget(without)), width);
   }
 
   /** What may follow the letter: the simplest plan beside the one shown. */
   public String simplest(Simplest simplest, int width) {
+    return text(List.of(new SimplestPlan(simplest)), width);
+  }
+
+  private String text(List<Sections.Section> sections, int width) {
     Page page = new Page(width);
-    new SimplestPlan(simplest).write(this, page);
+    sections.forEach(section -> section.write(this, page));
     return page.toString();
   }
 }
