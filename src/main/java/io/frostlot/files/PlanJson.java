@@ -66,6 +66,7 @@ public final class PlanJson {
               "feedings",
               "discards",
               "unmetMeals",
+              "gaveWay",
               "animals",
               "movedMeals",
               "leftovers",
@@ -110,6 +111,7 @@ public final class PlanJson {
     new PlanJsonOrders(inputs.world(), judged.books()).write(json, judged.plan());
     PlanJsonPrey.write(json, judged.plan(), inputs.world());
     PlanJsonOutcome.write(json, outcome);
+    PlanJsonOutcome.write(json, judged.books().shortfalls());
     PlanJsonAnimals.write(json, Fed.of(inputs.world(), judged.plan()));
     PlanJsonAnimals.write(json, inputs.world().scenario());
     bill(json, judged.books());

@@ -5,15 +5,42 @@ import io.frostlot.keeping.Importance;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.plan.Leftover;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Shortfall;
+import java.math.RoundingMode;
+import java.util.List;
 
-/** {@code unmetMeals[]}, {@code leftovers[]} and {@code freezers[]} of a plan in JSON. */
+/**
+ * {@code unmetMeals[]}, {@code gaveWay[]}, {@code leftovers[]} and {@code freezers[]} of a plan in
+ * JSON.
+ */
 final class PlanJsonOutcome {
+  private static final int PART_DECIMALS = 3;
+
   private PlanJsonOutcome() {}
 
   static void write(JsonLines json, Outcome outcome) {
     json.list("unmetMeals", outcome.missed(), PlanJsonOutcome::missed)
         .list("leftovers", outcome.leftovers(), PlanJsonOutcome::leftover)
         .list("freezers", outcome.freezers(), PlanJsonOutcome::freezer);
+  }
+
+  /** {@code gaveWay[]}: by how much rules that give way fall short, and where. */
+  static void write(JsonLines json, List<Shortfall> shortfalls) {
+    json.list(
+        "gaveWay",
+        shortfalls,
+        (one, shortfall) ->
+            one.text("rule", shortfall.rule())
+                .text("unit", Typed.of(shortfall.unit()))
+                .number("amount", shortfall.amount())
+                .list("parts", shortfall.parts(), PlanJsonOutcome::part));
+  }
+
+  private static void part(JsonLines json, Shortfall.Part part) {
+    json.text("of", part.of())
+        .day("from", part.days().from())
+        .day("to", part.days().to())
+        .number("amount", part.amount().setScale(PART_DECIMALS, RoundingMode.HALF_EVEN));
   }
 
   private static void missed(JsonLines json, Outcome.Missed missed) {

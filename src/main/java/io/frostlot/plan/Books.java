@@ -20,7 +20,7 @@ public final class Books {
   private final List<Charge> charges = new ArrayList<>();
   private final List<Use> uses = new ArrayList<>();
   private final Map<Slot, Ledger> ledgers = new TreeMap<>();
-  private final Map<String, Long> shortfalls = new TreeMap<>();
+  private final List<Shortfall> shortfalls = new ArrayList<>();
   private int unmetMust;
   private int unmetOther;
 
@@ -134,15 +134,15 @@ public final class Books {
   }
 
   /** Writes down by how much a rule that gives way falls short; nothing where zero. */
-  public void shortfall(String rule, long amount) {
-    if (amount != 0) {
-      shortfalls.merge(rule, amount, Long::sum);
+  public void shortfall(Shortfall shortfall) {
+    if (shortfall.amount() != 0) {
+      shortfalls.add(shortfall);
     }
   }
 
-  /** By how much rules that give way fall short, each in its unit; none where it does not. */
-  public Map<String, Long> shortfalls() {
-    return Map.copyOf(shortfalls);
+  /** By how much rules that give way fall short, one for each that does. */
+  public List<Shortfall> shortfalls() {
+    return List.copyOf(shortfalls);
   }
 
   public void unmet(int meals, boolean must) {
@@ -178,7 +178,7 @@ public final class Books {
   }
 
   public Standing standing() {
-    long shortfall = shortfalls.values().stream().mapToLong(amount -> amount).sum();
+    long shortfall = shortfalls.stream().mapToLong(Shortfall::amount).sum();
     Money money = charges.stream().map(Charge::amount).reduce(Money.ZERO, Money::plus);
     return new Standing(unmetMust, unmetOther, shortfall, money);
   }

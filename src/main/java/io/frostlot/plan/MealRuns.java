@@ -124,6 +124,12 @@ public final class MealRuns {
     return parts;
   }
 
+  /** From the best day of the first of some meals to that of the last. */
+  public static Period days(List<Demand> meals) {
+    return new Period(
+        meals.get(0).meal().days().best(), meals.get(meals.size() - 1).meal().days().best());
+  }
+
   /** How many of an animal's meals, in order of days, have their best day before a day. */
   public static int before(List<Demand> meals, LocalDate day) {
     return (int) meals.stream().filter(d -> d.meal().days().best().isBefore(day)).count();

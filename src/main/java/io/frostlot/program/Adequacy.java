@@ -7,6 +7,7 @@ import io.frostlot.plan.MealRun;
 import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -149,10 +150,20 @@ final class Adequacy implements Tying {
   @Override
   public void judge(Plan plan, Books books) {
     Map<String, Feeding> feedings = plan.feedingsByMeal();
-    BigDecimal off = BigDecimal.ZERO;
+    Map<String, Shortfall.Part> byAnimal = new TreeMap<>();
+    BigDecimal all = BigDecimal.ZERO;
     for (MealRun run : runs) {
-      off = off.add(run.percentOff(feedings));
+      BigDecimal off = run.percentOff(feedings);
+      if (off.signum() > 0) {
+        all = all.add(off);
+        byAnimal.merge(
+            run.eater(),
+            new Shortfall.Part(run.eater(), MealRuns.days(run.meals()), off),
+            Shortfall.Part::and);
+      }
     }
-    books.shortfall(id(), WholePercent.of(off));
+    books.shortfall(
+        new Shortfall(
+            id(), Shortfall.Unit.PERCENT, WholePercent.of(all), List.copyOf(byAnimal.values())));
   }
 }

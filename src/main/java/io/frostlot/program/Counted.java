@@ -2,7 +2,11 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Feeding;
+import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Shortfall;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,6 +15,9 @@ import java.util.TreeSet;
 interface Counted extends Tying {
   /** By how much the feedings of one of the tied animals fall short. */
   long beyond(String animal, Map<String, Feeding> feedings);
+
+  /** What it counts. */
+  Shortfall.Unit unit();
 
   @Override
   default Set<String> lacking(Plan plan) {
@@ -23,8 +30,16 @@ interface Counted extends Tying {
   @Override
   default void judge(Plan plan, Books books) {
     Map<String, Feeding> feedings = plan.feedingsByMeal();
-    books.shortfall(
-        id(), tied().keySet().stream().mapToLong(animal -> beyond(animal, feedings)).sum());
+    List<Shortfall.Part> parts = new ArrayList<>();
+    tied()
+        .forEach(
+            (animal, meals) -> {
+              long beyond = beyond(animal, feedings);
+              if (beyond > 0) {
+                parts.add(new Shortfall.Part(animal, MealRuns.days(meals), beyond));
+              }
+            });
+    books.shortfall(Shortfall.counted(id(), unit(), parts));
   }
 
   /** The same put to the solver: what an amount is beyond the most falls short. */

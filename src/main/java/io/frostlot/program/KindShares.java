@@ -5,6 +5,7 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
@@ -108,6 +109,11 @@ final class KindShares implements Counted {
         + animals.size()
         + (animals.size() == 1 ? " animal" : " animals")
         + " should get seldom keep to their share of the meals of eight weeks.";
+  }
+
+  @Override
+  public Shortfall.Unit unit() {
+    return Shortfall.Unit.MEALS;
   }
 
   @Override

@@ -5,6 +5,7 @@ import io.frostlot.keeping.Lateness;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,11 @@ final class LateLimits implements Counted {
         + limits.size()
         + (limits.size() == 1 ? " animal are" : " animals are")
         + " limited over the planning days.";
+  }
+
+  @Override
+  public Shortfall.Unit unit() {
+    return Shortfall.Unit.MEALS_OR_DAYS;
   }
 
   @Override

@@ -4,14 +4,17 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Meals should not depend on a delivery that has only just come: pieces that can be eaten since
@@ -98,20 +101,26 @@ final class SafetyCover implements Rule {
           .computeIfAbsent(new Shelf(keeper, lot.item().id()), shelf -> new ArrayList<>())
           .add(lot);
     }
-    long missing = 0;
-    for (List<Lot> lots : byItem.values()) {
-      for (LocalDate day : recentDays(lots)) {
-        long recent = 0;
-        long left = 0;
-        for (Lot lot : lots) {
-          boolean here = !day.isBefore(lot.latest());
-          recent += here && isRecent(lot, day) ? lot.pieces() : 0;
-          left += here ? levels.atNight(lot, day) : 0;
-        }
-        missing += Math.max(0, recent - left);
+    List<Shortfall.Part> parts = new ArrayList<>();
+    byItem.forEach((shelf, lots) -> missing(shelf.itemId(), lots, levels).ifPresent(parts::add));
+    books.shortfall(Shortfall.counted(id(), Shortfall.Unit.PIECE_DAYS, parts));
+  }
+
+  private Optional<Shortfall.Part> missing(String itemId, List<Lot> lots, Levels levels) {
+    List<Shortfall.Part> days = new ArrayList<>();
+    for (LocalDate day : recentDays(lots)) {
+      long recent = 0;
+      long left = 0;
+      for (Lot lot : lots) {
+        boolean here = !day.isBefore(lot.latest());
+        recent += here && isRecent(lot, day) ? lot.pieces() : 0;
+        left += here ? levels.atNight(lot, day) : 0;
+      }
+      if (recent > left) {
+        days.add(new Shortfall.Part(itemId, new Period(day, day), recent - left));
       }
     }
-    books.shortfall(id(), missing);
+    return days.stream().reduce(Shortfall.Part::and);
   }
 
   private boolean isRecent(Lot lot, LocalDate day) {

@@ -6,10 +6,12 @@ import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Percent;
+import io.frostlot.units.Period;
 import io.frostlot.units.SizeBand;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -161,6 +163,7 @@ final class SafetyMargin implements Rule {
                         band(world.freezer(lot.freezer()), lot.item()), band -> new ArrayList<>())
                     .add(lot));
     LocalDate from = world.scenario().planning().from();
+    List<Shortfall.Part> parts = new ArrayList<>();
     for (LocalDate day : deliveryDays(plan)) {
       for (Map.Entry<Band, List<Lot>> band : bands.entrySet()) {
         long wanted =
@@ -175,10 +178,14 @@ final class SafetyMargin implements Rule {
                 .filter(lot -> !lot.latest().isAfter(before))
                 .mapToLong(lot -> levels.atNight(lot, before))
                 .sum();
-        books.shortfall(id(), Math.max(0, wanted - left));
+        if (wanted > left) {
+          String size = band.getKey().size().inWords();
+          parts.add(new Shortfall.Part(size, new Period(day, day), wanted - left));
+        }
       }
       from = day;
     }
+    books.shortfall(Shortfall.counted(id(), Shortfall.Unit.PIECES, parts));
   }
 
   private NavigableSet<LocalDate> deliveryDays(Plan plan) {

@@ -6,6 +6,7 @@ import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRuns;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import io.frostlot.units.SizeBand;
 import java.util.ArrayList;
@@ -51,6 +52,11 @@ final class SeldomChanges implements Counted {
     return changes.size()
         + (changes.size() == 1 ? " animal keeps" : " animals keep")
         + " to kind and size of prey, or seldom change.";
+  }
+
+  @Override
+  public Shortfall.Unit unit() {
+    return Shortfall.Unit.CHANGES;
   }
 
   @Override

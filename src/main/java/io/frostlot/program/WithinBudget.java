@@ -3,12 +3,16 @@ package io.frostlot.program;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Spending;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
+import io.frostlot.units.Period;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -82,11 +86,28 @@ final class WithinBudget implements Rule {
   @Override
   public void judge(Plan plan, Books books) {
     Spending spending = Spending.of(world, plan, books);
-    spending.orders().forEach(total -> books.shortfall(id(), over(total, budget.perOrder())));
+    List<Shortfall.Part> parts = new ArrayList<>();
+    spending
+        .orders()
+        .forEach(
+            (slot, total) -> {
+              Period day = new Period(slot.ordered(), slot.ordered());
+              add(slot.supplier(), day, over(total, budget.perOrder()), parts);
+            });
     spending
         .byMonth()
-        .values()
-        .forEach(total -> books.shortfall(id(), over(total, budget.perMonth())));
+        .forEach(
+            (month, total) -> {
+              Period days = new Period(month.atDay(1), month.atEndOfMonth());
+              add("", days, over(total, budget.perMonth()), parts);
+            });
+    books.shortfall(Shortfall.counted(id(), Shortfall.Unit.PERCENT, parts));
+  }
+
+  private static void add(String of, Period days, long over, List<Shortfall.Part> parts) {
+    if (over > 0) {
+      parts.add(new Shortfall.Part(of, days, over));
+    }
   }
 
   /** Whole percent by which a limit is passed. */

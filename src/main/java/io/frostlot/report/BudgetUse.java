@@ -18,7 +18,7 @@ final class BudgetUse implements Sections.Section {
     Spending spending = Spending.of(report.world(), report.plan(), report.books());
     page.heading("Budget, " + wording.currency().getCurrencyCode());
     if (!budget.perOrder().isZero()) {
-      Money dearest = spending.orders().stream().max(Money::compareTo).orElse(Money.ZERO);
+      Money dearest = spending.orders().values().stream().max(Money::compareTo).orElse(Money.ZERO);
       page.point(
           "The dearest order comes to %s of %s."
               .formatted(wording.bare(dearest), wording.bare(budget.perOrder())));

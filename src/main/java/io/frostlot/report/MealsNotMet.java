@@ -14,13 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Map;
-import java.util.TreeMap;
 
-/** Meals that are not met, by how much margins gave way, and meals that come late. */
+/** Meals that are not met, and meals that come late. */
 final class MealsNotMet implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
-    long shortfall = report.answer().plan().standing().shortfall();
     Outcome outcome = report.outcome();
     if (!outcome.missed().isEmpty()) {
       page.heading("Meals not met");
@@ -29,36 +27,10 @@ final class MealsNotMet implements Sections.Section {
           "An animal that misses meals or loses weight, and above all a hatchling or one that"
               + " recovers, is a case for a vet who knows reptiles.");
     }
-    if (shortfall > 0) {
-      page.heading("What gave way");
-      new TreeMap<>(report.books().shortfalls())
-          .forEach((rule, amount) -> page.point(gaveWay(rule, amount)));
-    }
     if (!outcome.late().isEmpty()) {
       page.heading("Meals that come late");
       page.table(late(outcome));
     }
-  }
-
-  private static String gaveWay(String rule, long amount) {
-    return switch (rule) {
-      case "adequacy" ->
-          "Adequacy by "
-              + amount
-              + ": percent of the programme below or above the band, summed over any four meals in"
-              + " a row and any eight weeks of each animal.";
-      case "late-limits" ->
-          "Limits on late meals by " + Wording.count(amount, "meal or day", "meals or days") + ".";
-      case "kind-shares" ->
-          "Shares of kinds by "
-              + Wording.count(amount, "meal", "meals")
-              + ", summed over any eight weeks of each animal.";
-      case "seldom-changes" ->
-          "Keeping to kind and size by " + Wording.count(amount, "change", "changes") + ".";
-      case "budget" -> "Budget by " + amount + ": percent above it, summed over orders and months.";
-      case "safety-cover" -> "Days of cover by " + amount + " piece-days.";
-      default -> "Safety margin by " + Wording.count(amount, "piece", "pieces") + ".";
-    };
   }
 
   /** Meals of one eater that fail for the same reason share a row. */

@@ -12,6 +12,7 @@ final class Sections {
           new UnderWay(),
           new ThrownAway(),
           new MealsNotMet(),
+          new GaveWay(),
           new MovedMeals(),
           new EachAnimal(),
           new Warnings(),

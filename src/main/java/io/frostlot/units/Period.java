@@ -28,6 +28,12 @@ public record Period(LocalDate from, LocalDate to) {
     return !other.to.isBefore(from) && !other.from.isAfter(to);
   }
 
+  /** From the first day of both to the last. */
+  public Period and(Period other) {
+    return new Period(
+        other.from.isBefore(from) ? other.from : from, other.to.isAfter(to) ? other.to : to);
+  }
+
   /** Every day, in order. */
   public Stream<LocalDate> days() {
     return from.datesUntil(to.plusDays(1));

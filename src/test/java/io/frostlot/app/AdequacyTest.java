@@ -6,6 +6,7 @@ import io.frostlot.files.Reading;
 import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Fed;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
@@ -61,6 +62,17 @@ class AdequacyTest {
   void gives_way_before_a_meal_does() throws IOException {
     Answer.Judged plan = best(List.of("Ash"), "16", "24", "1");
     assertThat(plan.standing()).isEqualTo(new Standing(0, 0, 7, Money.of(6)));
+    Shortfall lacking = plan.books().shortfalls().get(0);
+    assertThat(lacking.amount()).isEqualTo(7);
+    assertThat(lacking.parts())
+        .singleElement()
+        .satisfies(
+            part -> {
+              assertThat(part.of()).isEqualTo("Ash");
+              assertThat(part.days().from()).isEqualTo("2031-01-02");
+              assertThat(part.days().to()).isEqualTo("2031-01-08");
+              assertThat(part.amount()).isEqualByComparingTo("7");
+            });
   }
 
   /**

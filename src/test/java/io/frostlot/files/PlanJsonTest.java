@@ -8,14 +8,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
+import io.frostlot.units.Period;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -100,6 +103,33 @@ class PlanJsonTest {
     assertThat(changes.at("/nowMet/0/animal").asText()).isEqualTo("Amber");
     assertThat(changes.at("/before/cost").asText()).isEqualTo("90.00");
     assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).outline()).isEqualTo(after);
+  }
+
+  @Test
+  void what_gave_way_follows_the_schema() {
+    Books books = HandmadePlan.books(world);
+    Period week = new Period(LocalDate.parse("2031-01-06"), LocalDate.parse("2031-01-12"));
+    books.shortfall(
+        new Shortfall(
+            "adequacy",
+            Shortfall.Unit.PERCENT,
+            3,
+            List.of(new Shortfall.Part("Amber", week, new BigDecimal("2.3456")))));
+    books.shortfall(Shortfall.counted("safety-margin", Shortfall.Unit.PIECES, List.of()));
+    JsonNode plan =
+        tree(
+            PlanJson.text(
+                inputs,
+                new Answer.Proven(new Answer.Judged(HandmadePlan.plan(world), books), 103.215)));
+
+    assertThat(breaches(plan)).isEmpty();
+    assertThat(plan.get("gaveWay")).hasSize(1);
+    JsonNode adequacy = plan.get("gaveWay").get(0);
+    assertThat(adequacy.get("amount").asInt()).isEqualTo(3);
+    assertThat(adequacy.get("unit").asText()).isEqualTo("percent");
+    assertThat(adequacy.at("/parts/0").toString())
+        .isEqualTo(
+            "{\"of\":\"Amber\",\"from\":\"2031-01-06\",\"to\":\"2031-01-12\",\"amount\":2.346}");
   }
 
   private static Outline.Ordered order(String supplier, String day, long total) {

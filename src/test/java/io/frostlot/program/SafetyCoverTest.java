@@ -8,6 +8,7 @@ import static io.frostlot.program.SmallWorld.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Shipping;
@@ -50,6 +51,20 @@ class SafetyCoverTest {
     ByHand plan = new ByHand(cover(cover, source()).world()).order(orderDay, packs(SINGLE, 2));
     assertThat(allowed(plan.eat("day 4", "O1")).standing())
         .isEqualTo(new Standing(0, 0, shortfall, Money.of(money)));
+  }
+
+  /** What comes on day 3 should all be there in the nights of days 3 to 5, and two are eaten. */
+  @Test
+  void what_is_short_is_said_by_item_and_days() {
+    SmallWorld world =
+        new SmallWorld(9, source()).safety(new Policy.Safety(3, Percent.ZERO)).need(4, 2);
+    ByHand plan = new ByHand(world.world()).order(3, packs(SINGLE, 2)).eat("day 4", "O1");
+    assertThat(allowed(plan).shortfalls())
+        .containsExactly(
+            Shortfall.counted(
+                "safety-cover",
+                Shortfall.Unit.PIECE_DAYS,
+                List.of(new Shortfall.Part(SmallWorld.MOUSE.id(), SmallWorld.days(4, 5), 4))));
   }
 
   /** One day of cover costs nothing more; two cost the 5.00. */

@@ -10,6 +10,7 @@ import static io.frostlot.program.SmallWorld.prey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
@@ -55,6 +56,19 @@ class SafetyMarginTest {
     }
     assertThat(optimum(world(percent, ONE)))
         .isEqualTo(new Standing(0, 0, 0, Money.of(10 + wanted)));
+  }
+
+  /** Of five mice of 25 g 40 % are two, and none are there the night before day 6. */
+  @Test
+  void what_is_short_is_said_by_size_and_delivery() {
+    ByHand plan = new ByHand(world("40", ONE).world());
+    plan.order(2, packs(ONE, 5)).order(6, packs(ONE, 5));
+    assertThat(allowed(plan.eat("day 3", "O1").eat("day 7", "O2")).shortfalls())
+        .containsExactly(
+            Shortfall.counted(
+                "safety-margin",
+                Shortfall.Unit.PIECES,
+                List.of(new Shortfall.Part("mouse of 16 to 32 g", SmallWorld.days(6, 6), 2))));
   }
 
   /** With room for five pieces the margin of one gives way, and both meals are met. */

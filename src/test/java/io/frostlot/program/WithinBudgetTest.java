@@ -8,6 +8,7 @@ import static io.frostlot.program.SmallWorld.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Policy;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.OrderTerms;
@@ -87,8 +88,23 @@ class WithinBudgetTest {
   })
   void the_orders_of_a_month_share_a_budget(String perMonth, String spent, int atOnce, int apart) {
     SmallWorld world = budget("0", perMonth, spent);
-    assertThat(allowed(atOnce(world)).shortfalls().getOrDefault("budget", 0L)).isEqualTo(atOnce);
-    assertThat(allowed(apart(world)).shortfalls().getOrDefault("budget", 0L)).isEqualTo(apart);
+    assertThat(allowed(atOnce(world)).standing().shortfall()).isEqualTo(atOnce);
+    assertThat(allowed(apart(world)).standing().shortfall()).isEqualTo(apart);
+  }
+
+  /** January's order of 7.70 is 54 % above 5.00, February's too; with 3.30 spent it is 120 %. */
+  @Test
+  void what_is_above_is_said_by_order_and_month() {
+    assertThat(allowed(apart(budget("5", "5", "3.30"))).shortfalls())
+        .containsExactly(
+            Shortfall.counted(
+                "budget",
+                Shortfall.Unit.PERCENT,
+                List.of(
+                    new Shortfall.Part(SmallWorld.SOURCE, SmallWorld.days(30, 30), 54),
+                    new Shortfall.Part(SmallWorld.SOURCE, SmallWorld.days(32, 32), 54),
+                    new Shortfall.Part("", SmallWorld.days(1, 31), 120),
+                    new Shortfall.Part("", SmallWorld.days(32, 59), 54))));
   }
 
   /** One order costs 12.10, two cost 15.40: a budget below 12.10 is worth 3.30. */

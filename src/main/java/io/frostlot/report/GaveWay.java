@@ -1,0 +1,74 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Shortfall;
+import io.frostlot.units.Period;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** By how much rules gave way, and where most. */
+final class GaveWay implements Sections.Section {
+  private static final int MOST_PARTS = 4;
+
+  @Override
+  public void write(PlanReport report, Page page) {
+    List<Shortfall> shortfalls = report.books().shortfalls();
+    if (!shortfalls.isEmpty()) {
+      page.heading("What gave way");
+      shortfalls.forEach(it -> page.point(whole(it) + parts(report, it) + "."));
+    }
+  }
+
+  private static String whole(Shortfall shortfall) {
+    long amount = shortfall.amount();
+    return switch (shortfall.rule()) {
+      case "adequacy" ->
+          "Adequacy by "
+              + amount
+              + " percent of the programme, below or above the band, summed over any four meals in"
+              + " a row and any eight weeks of each animal";
+      case "late-limits" ->
+          "Limits on late meals by " + Wording.count(amount, "meal or day", "meals or days");
+      case "kind-shares" ->
+          "Shares of kinds by "
+              + Wording.count(amount, "meal", "meals")
+              + ", summed over any eight weeks of each animal";
+      case "seldom-changes" ->
+          "Keeping to kind and size by " + Wording.count(amount, "change", "changes");
+      case "budget" -> "Budget by " + amount + " percent, summed over orders and months";
+      case "safety-cover" -> "Days of cover by " + amount + " piece-days";
+      default -> "Safety margin by " + Wording.count(amount, "piece", "pieces");
+    };
+  }
+
+  /** The largest parts. */
+  private static String parts(PlanReport report, Shortfall shortfall) {
+    List<Shortfall.Part> largest =
+        shortfall.parts().stream()
+            .sorted(Comparator.comparing(Shortfall.Part::amount).reversed())
+            .limit(MOST_PARTS)
+            .toList();
+    int more = shortfall.parts().size() - largest.size();
+    return largest.stream()
+        .map(part -> part(name(report, shortfall.rule(), part.of()), part))
+        .collect(Collectors.joining("; ", ": ", more > 0 ? " and " + more + " more" : ""));
+  }
+
+  private static String part(String name, Shortfall.Part part) {
+    Period days = part.days();
+    String when = Wording.fromTo(days.from(), days.to());
+    String amount = Wording.decimal(part.amount().doubleValue());
+    return name.isEmpty()
+        ? "%s by %s".formatted(when, amount)
+        : "%s by %s (%s)".formatted(name, amount, when);
+  }
+
+  /** What is called by an id in a plan has a name in a letter. */
+  private static String name(PlanReport report, String rule, String of) {
+    return switch (rule) {
+      case "budget" -> of.isEmpty() ? of : report.names().supplier(of);
+      case "safety-cover" -> report.names().of(report.world().items().get(of));
+      default -> of;
+    };
+  }
+}

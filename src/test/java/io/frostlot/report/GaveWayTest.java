@@ -1,0 +1,77 @@
+package io.frostlot.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Books;
+import io.frostlot.plan.HandmadePlan;
+import io.frostlot.plan.HandmadeRoom;
+import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Shortfall;
+import io.frostlot.plan.World;
+import io.frostlot.units.Period;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class GaveWayTest {
+  private static final LocalDate FIRST = HandmadeRoom.FIRST;
+
+  private static String letter(Shortfall... shortfalls) {
+    World world = HandmadeRoom.world();
+    Books books = HandmadePlan.books(world);
+    List.of(shortfalls).forEach(books::shortfall);
+    Answer.Judged judged = new Answer.Judged(HandmadePlan.plan(world), books);
+    return new PlanReport(
+            HandmadeRoom.inputs(world),
+            new Answer.BestFound(judged, OptionalDouble.empty()),
+            Outcome.of(world, judged.plan()),
+            List.of())
+        .text(80)
+        .replaceAll("\\s+", " ");
+  }
+
+  private static Shortfall.Part part(String of, int lastDay, long amount) {
+    return new Shortfall.Part(of, new Period(FIRST, FIRST.plusDays(lastDay)), amount);
+  }
+
+  @Test
+  void a_rule_is_said_with_where_it_falls_short() {
+    assertThat(
+            letter(
+                Shortfall.counted(
+                    "safety-cover",
+                    Shortfall.Unit.PIECE_DAYS,
+                    List.of(part("hillside/Hopper", 2, 6))),
+                Shortfall.counted(
+                    "budget",
+                    Shortfall.Unit.PERCENT,
+                    List.of(part("hillside", 0, 4), part("", 25, 9)))))
+        .contains(
+            "WHAT GAVE WAY",
+            "Days of cover by 6 piece-days: Hopper by 6 (6 Jan 2031 to 8 Jan 2031).",
+            "Budget by 13 percent, summed over orders and months: 6 Jan 2031 to 31 Jan 2031 by 9;"
+                + " Hillside Hatch (invented) by 4 (6 Jan 2031).");
+  }
+
+  @Test
+  void only_the_largest_parts_are_said() {
+    List<Shortfall.Part> six =
+        List.of("A", "B", "C", "D", "E", "F").stream()
+            .map(
+                name ->
+                    new Shortfall.Part(
+                        name, new Period(FIRST, FIRST), new BigDecimal(name.equals("F") ? 2 : 1)))
+            .toList();
+    assertThat(letter(Shortfall.counted("late-limits", Shortfall.Unit.MEALS_OR_DAYS, six)))
+        .contains("by 7 meals or days: F by 2 (6 Jan 2031); A by 1", "and 2 more.")
+        .doesNotContain("D by 1");
+  }
+
+  @Test
+  void where_nothing_gave_way_nothing_is_said() {
+    assertThat(letter()).doesNotContain("WHAT GAVE WAY");
+  }
+}
