@@ -1,6 +1,7 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
@@ -23,7 +24,7 @@ public final class BudgetCost {
    *
    * @param watch once it says stop, the answer is not wanted
    */
-  public Optional<Difference> of(Answer.WithPlan shown, World world, Limits limits, Watch watch) {
+  public Optional<BudgetPrice> of(Answer.WithPlan shown, World world, Limits limits, Watch watch) {
     if (world.scenario().policy().ordering().budget().isNone()) {
       return Optional.empty();
     }
@@ -32,6 +33,7 @@ public final class BudgetCost {
         .answerFrom(List.of(shown.plan().plan()), unlimited, 1)
         .filter(Answer.WithPlan.class::isInstance)
         .map(answer -> new Solved(unlimited, (Answer.WithPlan) answer))
-        .map(without -> Difference.between(new Solved(world, shown).atBestAs(without), without));
+        .map(without -> Difference.between(new Solved(world, shown).atBestAs(without), without))
+        .map(BudgetPrice::new);
   }
 }

@@ -12,7 +12,6 @@ import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Supplier;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +32,6 @@ import java.util.stream.Stream;
 public final class Habits {
   static final String MONTHLY =
       "one order a month, for what is needed until the next, from the supplier of least cost";
-  private static final Duration LEAST = Duration.ofSeconds(3);
 
   /** Most months are easy: a hard one may take half of what is left. */
   private static final int MOST_PARTS = 2;
@@ -42,18 +40,6 @@ public final class Habits {
 
   public Habits(Planner planner) {
     this.planner = planner;
-  }
-
-  /**
-   * How long to compare: half as long again as the plan took, but a few seconds at least, and at
-   * most half of what it might have taken. Where rounds are counted, the clock does not count.
-   */
-  public static Limits share(Limits plan, Duration took) {
-    Duration most = plan.time().dividedBy(2);
-    Duration half = took.dividedBy(2);
-    Duration fair = half.compareTo(LEAST) < 0 ? LEAST : half;
-    boolean counted = plan.rounds().isPresent();
-    return new Limits(counted || fair.compareTo(most) > 0 ? most : fair, plan.rounds());
   }
 
   /**

@@ -53,7 +53,8 @@ final class Share {
     return watch.stop() ? Optional.empty() : Optional.of(answer);
   }
 
-  private Limits left(int parts) {
+  /** An equal part of what is left, for so many things to do. */
+  Limits left(int parts) {
     long nanos = Math.max(LEAST_NANOS, nanosLeft() / parts);
     return new Limits(Duration.ofNanos(nanos), limits.rounds());
   }

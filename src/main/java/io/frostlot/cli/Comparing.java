@@ -23,7 +23,7 @@ final class Comparing implements Watch {
     if (now - drawn > REDRAWN_NANOS) {
       drawn = now;
       status.show(
-          clock.time() + "  looking for simpler plans, comparing with habits; Ctrl-C leaves it out",
+          clock.time() + "  the plan is done, looking at other ways; Ctrl-C leaves them out",
           false);
     }
     return stop.getAsBoolean();

@@ -1,17 +1,17 @@
 package io.frostlot.cli;
 
-import io.frostlot.app.BudgetCost;
-import io.frostlot.app.FewerOrders;
-import io.frostlot.app.Habits;
 import io.frostlot.app.MakePlan;
+import io.frostlot.app.SecondLooks;
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Comparison;
-import io.frostlot.plan.Simplest;
-import io.frostlot.plan.World;
+import io.frostlot.plan.SecondLook;
+import io.frostlot.plan.Solved;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.IntSupplier;
 import picocli.CommandLine.Command;
@@ -35,7 +35,6 @@ import picocli.CommandLine.Parameters;
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_SECONDS = 30;
-  private static final Duration LEAST = Duration.ofMillis(1);
   private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
@@ -69,8 +68,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--no-habits",
       description =
-          "With text: leave out what takes up to half the time again after the letter: the"
-              + " simplest plan, and habits.")
+          "With text or json: leave out what takes up to half the time again once the plan is"
+              + " known: the simplest plan, what a budget costs, and habits.")
   private boolean withoutHabits;
 
   @Mixin private Usual usual = new Usual();
@@ -108,46 +107,30 @@ final class PlanCommand implements Callable<Integer> {
                 () -> printer.print(ready, watch.bestOrNothing()),
                 () -> makePlan.plan(ready, limits, watch));
     Duration took = Duration.ofNanos(System.nanoTime() - start);
-    int exitCode = printer.print(ready, answer);
-    boolean goesOn = usual.format() == Format.TEXT && !withoutHabits;
+    boolean goesOn = usual.format() != Format.CSV && !withoutHabits;
     if (goesOn && !desk.interruption().asked() && answer instanceof Answer.WithPlan found) {
-      Limits share = Habits.share(limits, took);
       Watch waiting = new Comparing(desk.interruption()::asked, status);
-      goOn(() -> exitCode, ready, found, new After(share, waiting, printer));
+      Solved shown = new Solved(ready.inputs().world(), found);
+      Limits share = SecondLooks.share(limits, took);
+      return goOn(ready, shown, printer, new SecondLooks(desk.planner(), shown, share, waiting));
     }
-    return exitCode;
+    return printer.print(ready, answer);
   }
 
-  /** How long what comes after the letter may take, and where it goes. */
-  private record After(Limits limits, Watch watch, Printer printer) {}
-
-  /** The simplest plan and the budget in a third of the time each, habits in what is left. */
-  private void goOn(IntSupplier asked, MakePlan.Ready ready, Answer.WithPlan found, After after) {
-    World world = ready.inputs().world();
-    long start = System.nanoTime();
-    FewerOrders fewer = new FewerOrders(desk.planner());
-    Limits third = after.limits().part(3);
-    Simplest simplest =
-        desk.interruption().guard(asked, () -> fewer.than(found, world, third, after.watch()));
-    after.printer().print(ready, found, simplest);
-    if (!desk.interruption().asked()) {
-      BudgetCost budget = new BudgetCost(desk.planner());
-      desk.interruption()
-          .guard(asked, () -> budget.of(found, world, third, after.watch()))
-          .ifPresent(cost -> after.printer().print(ready, found, cost));
+  /** A letter goes on piece by piece, JSON waits for all of them. */
+  private int goOn(MakePlan.Ready ready, Solved shown, Printer printer, SecondLooks looks) {
+    boolean isLetter = usual.format() == Format.TEXT;
+    int letter = isLetter ? printer.print(ready, shown.answer()) : ExitCode.PLAN;
+    List<SecondLook> seen = new ArrayList<>();
+    IntSupplier end = () -> isLetter ? letter : printer.print(ready, shown.answer(), seen);
+    while (looks.hasNext() && !desk.interruption().asked()) {
+      Optional<SecondLook> next = desk.interruption().guard(end, looks::next);
+      next.ifPresent(seen::add);
+      if (isLetter) {
+        next.ifPresent(look -> printer.goOn(ready, shown.answer(), look));
+      }
     }
-    if (!desk.interruption().asked()) {
-      Habits habits = new Habits(desk.planner());
-      Limits rest = rest(after.limits(), start);
-      Comparison compared =
-          desk.interruption().guard(asked, () -> habits.compare(world, found, rest, after.watch()));
-      after.printer().print(ready, found, compared);
-    }
-  }
-
-  private static Limits rest(Limits limits, long start) {
-    Duration left = limits.time().minusNanos(System.nanoTime() - start);
-    return new Limits(left.compareTo(LEAST) < 0 ? LEAST : left, limits.rounds());
+    return end.getAsInt();
   }
 
   private Limits limits() {

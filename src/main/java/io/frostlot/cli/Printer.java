@@ -6,11 +6,9 @@ import io.frostlot.files.PlanJson;
 import io.frostlot.files.Problem;
 import io.frostlot.files.SheetFolder;
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Comparison;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
-import io.frostlot.plan.Simplest;
+import io.frostlot.plan.SecondLook;
 import io.frostlot.report.NoPlanReport;
 import io.frostlot.report.PlanReport;
 import java.nio.file.Path;
@@ -26,11 +24,20 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
 
   /** Returns the exit code. */
   int print(MakePlan.Ready ready, Answer answer) {
+    return print(ready, answer, List.of());
+  }
+
+  /**
+   * The same with what was looked for besides, which only JSON has in the same document.
+   *
+   * @param looks at most one of each kind
+   */
+  int print(MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
     Optional<Problem> problem = Optional.empty();
     terminal.clearStatus();
     switch (format) {
       case TEXT -> terminal.out().print(text(ready, answer));
-      case JSON -> terminal.out().print(json(ready, answer));
+      case JSON -> terminal.out().print(json(ready, answer, looks));
       case CSV -> problem = csv(ready.inputs(), answer);
     }
     terminal.out().flush();
@@ -41,24 +48,10 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
     return terminal.out().checkError() ? ExitCode.FAULT : exitCode(answer);
   }
 
-  /** Goes on with how the plan compares with habits. */
-  void print(MakePlan.Ready ready, Answer.WithPlan found, Comparison comparison) {
-    goOn(report(ready, found).habits(comparison, terminal.columns()));
-  }
-
-  /** Goes on with what the budget costs. */
-  void print(MakePlan.Ready ready, Answer.WithPlan found, Difference withoutBudget) {
-    goOn(report(ready, found).budget(withoutBudget, terminal.columns()));
-  }
-
-  /** Goes on with the simplest plan beside the one shown. */
-  void print(MakePlan.Ready ready, Answer.WithPlan found, Simplest simplest) {
-    goOn(report(ready, found).simplest(simplest, terminal.columns()));
-  }
-
-  private void goOn(String more) {
+  /** The letter goes on. */
+  void goOn(MakePlan.Ready ready, Answer.WithPlan found, SecondLook look) {
     terminal.clearStatus();
-    terminal.out().print(more);
+    terminal.out().print(report(ready, found).text(look, terminal.columns()));
     terminal.out().flush();
   }
 
@@ -68,9 +61,10 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
         : new NoPlanReport(ready.inputs(), answer).text(terminal.columns());
   }
 
-  private static String json(MakePlan.Ready ready, Answer answer) {
+  private static String json(
+      MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
     return answer instanceof Answer.WithPlan found
-        ? PlanJson.text(ready.inputs(), found, report(ready, found).changes())
+        ? PlanJson.text(ready.inputs(), found, report(ready, found).changes(), looks)
         : PlanJson.text(ready.inputs(), answer);
   }
 

@@ -35,7 +35,7 @@ record DifferenceJson(int decimals) {
         });
   }
 
-  private static void side(JsonLines json, String name, Difference.Side side) {
+  static void side(JsonLines json, String name, Difference.Side side) {
     json.object(
         name,
         one ->

@@ -7,6 +7,7 @@ import io.frostlot.plan.Fed;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
+import io.frostlot.plan.SecondLook;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -29,20 +30,23 @@ public final class PlanJson {
 
   /** The document, ended by a line feed. */
   public static String text(Inputs inputs, Answer answer) {
-    return text(inputs, answer, List.of());
+    return text(inputs, answer, List.of(), List.of());
   }
 
   /**
-   * The same with what has changed.
+   * The same with what has changed and what was looked for besides.
    *
    * @param changes since an earlier plan, at most one
+   * @param looks at most one of each kind
    */
-  public static String text(Inputs inputs, Answer answer, List<Changes> changes) {
+  public static String text(
+      Inputs inputs, Answer answer, List<Changes> changes, List<SecondLook> looks) {
     PlanJson plan = new PlanJson(inputs);
     return JsonLines.document(
         json -> {
           plan.write(json, answer);
           changes.forEach(some -> new PlanJsonChanges(plan.decimals).write(json, some));
+          looks.forEach(look -> new PlanJsonLooks(inputs.world()).write(json, look));
         });
   }
 

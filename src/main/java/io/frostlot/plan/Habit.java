@@ -9,4 +9,9 @@ package io.frostlot.plan;
  * @param lateMeals meals served after their best day
  * @param dearerBy how much more the habit costs than the plan, at the habit's best
  */
-public record Habit(String says, Standing standing, int lateMeals, Interval dearerBy) {}
+public record Habit(String says, Standing standing, int lateMeals, Interval dearerBy) {
+  /** What comes before money, and late meals. */
+  public Difference.Side side() {
+    return new Difference.Side(standing, lateMeals);
+  }
+}

@@ -3,12 +3,10 @@ package io.frostlot.report;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
-import io.frostlot.plan.Comparison;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Simplest;
+import io.frostlot.plan.SecondLook;
 import io.frostlot.plan.World;
 import java.util.List;
 
@@ -50,23 +48,9 @@ public record PlanReport(
     return text(Sections.IN_ORDER, width);
   }
 
-  /**
-   * The end of the letter, which may follow later: the plan beside habits.
-   *
-   * @param comparison with habits under the same rules; nothing is written where there is none
-   */
-  public String habits(Comparison comparison, int width) {
-    return text(List.of(new OtherHabits(comparison)), width);
-  }
-
-  /** What may follow the letter: what a plan without the budget has over the one shown. */
-  public String budget(Difference without, int width) {
-    return text(List.of(new PriceOfBudget(without)), width);
-  }
-
-  /** What may follow the letter: the simplest plan beside the one shown. */
-  public String simplest(Simplest simplest, int width) {
-    return text(List.of(new SimplestPlan(simplest)), width);
+  /** What may follow the letter. */
+  public String text(SecondLook look, int width) {
+    return text(List.of(Sections.of(look)), width);
   }
 
   private String text(List<Sections.Section> sections, int width) {

@@ -1,5 +1,9 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.BudgetPrice;
+import io.frostlot.plan.Comparison;
+import io.frostlot.plan.SecondLook;
+import io.frostlot.plan.Simplest;
 import java.util.List;
 
 /** The table of contents of the letter: first what is to be done, then why. */
@@ -26,6 +30,16 @@ final class Sections {
           new WhatIsTight());
 
   private Sections() {}
+
+  /** What follows the letter. */
+  static Section of(SecondLook look) {
+    if (look instanceof Simplest simplest) {
+      return new SimplestPlan(simplest);
+    }
+    return look instanceof BudgetPrice price
+        ? new PriceOfBudget(price.without())
+        : new OtherHabits((Comparison) look);
+  }
 
   /** One part of the letter; writes nothing where it has nothing to say. */
   interface Section {

@@ -3,7 +3,7 @@ package io.frostlot.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Difference;
+import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
@@ -37,7 +37,7 @@ class BudgetCostTest {
         scenario.withPolicy(scenario.policy().withOrdering(new Policy.Ordering(budget))));
   }
 
-  private Optional<Difference> cost(Policy.Budget budget, Watch watch) {
+  private Optional<BudgetPrice> cost(Policy.Budget budget, Watch watch) {
     World world = world(budget);
     Answer.WithPlan shown = (Answer.WithPlan) engine.plan(world, LIMITS, Watch.NONE);
     return new BudgetCost(engine).of(shown, world, LIMITS, watch);
@@ -48,9 +48,9 @@ class BudgetCostTest {
     Policy.Budget two = new Policy.Budget(Money.of(2), Money.ZERO, Money.ZERO);
     assertThat(cost(two, Watch.NONE))
         .hasValueSatisfying(
-            difference -> {
-              assertThat(difference.sameMeals()).isTrue();
-              assertThat(difference.found()).isEqualTo(Money.of("0.30"));
+            price -> {
+              assertThat(price.without().sameMeals()).isTrue();
+              assertThat(price.without().found()).isEqualTo(Money.of("0.30"));
             });
     assertThat(cost(two, Watch.stopping(() -> true))).isEmpty();
   }
@@ -58,7 +58,7 @@ class BudgetCostTest {
   @Test
   void a_budget_that_is_large_enough_costs_nothing() {
     assertThat(cost(new Policy.Budget(Money.of(4), Money.ZERO, Money.ZERO), Watch.NONE))
-        .hasValueSatisfying(difference -> assertThat(difference.found().isZero()).isTrue());
+        .hasValueSatisfying(price -> assertThat(price.without().found().isZero()).isTrue());
   }
 
   @Test

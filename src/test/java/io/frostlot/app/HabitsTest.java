@@ -96,21 +96,4 @@ class HabitsTest {
     assertThat(asked).isEmpty();
     assertThat(comparison.unfinished()).isEmpty();
   }
-
-  @Test
-  void comparing_takes_half_as_long_again_as_the_plan_took() {
-    Limits thirty = Limits.ofSeconds(30);
-    assertThat(Habits.share(thirty, Duration.ofSeconds(10))).isEqualTo(Limits.ofSeconds(5));
-    assertThat(Habits.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(3));
-    assertThat(Habits.share(thirty, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(15));
-    assertThat(Habits.share(Limits.ofSeconds(2), Duration.ofSeconds(2)))
-        .isEqualTo(Limits.ofSeconds(1));
-  }
-
-  @Test
-  void where_rounds_are_counted_the_clock_is_not_asked() {
-    Limits rounds = new Limits(Duration.ofSeconds(1000), OptionalInt.of(3));
-    assertThat(Habits.share(rounds, Duration.ofSeconds(1)))
-        .isEqualTo(new Limits(Duration.ofSeconds(500), OptionalInt.of(3)));
-  }
 }

@@ -3,6 +3,7 @@ package io.frostlot.cli;
 import static io.frostlot.cli.CommandRun.GOOD;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.frostlot.app.Planner;
 import io.frostlot.plan.Answer;
@@ -42,6 +43,19 @@ class CommandsTest {
     assertThat(new ObjectMapper().readTree(run.out()).get("status").asText())
         .isEqualTo("best-found");
     assertThat(run.err()).contains("s  best ");
+  }
+
+  @Test
+  void json_holds_what_was_looked_for_besides() throws IOException {
+    CommandRun run = CommandRun.of("plan", GOOD, "--format", "json");
+    JsonNode plan = new ObjectMapper().readTree(run.out());
+    assertThat(plan.at("/simplest/withinPercent").asInt()).isEqualTo(2);
+    assertThat(plan.at("/simplest/plan").isNull()).isTrue();
+    assertThat(plan.at("/habits/compared/0/habit").asText()).contains("everything from Hillside Hatch");
+    CommandRun alone = CommandRun.of("plan", GOOD, "--format", "json", "--no-habits");
+    assertThat(new ObjectMapper().readTree(alone.out()).fieldNames())
+        .toIterable()
+        .doesNotContain("simplest", "habits", "withoutBudget");
   }
 
   @Test

@@ -24,6 +24,9 @@ import java.util.stream.Stream;
 final class OnePackPlanner implements Planner {
   @Override
   public Answer plan(World world, Limits limits, Watch watch) {
+    if (world.mostOrders() == 0) {
+      return new Answer.Impossible(List.of("No order."), true);
+    }
     Answer.WithPlan answer = new Answer.BestFound(judged(world), OptionalDouble.empty());
     watch.found(answer);
     return answer;

@@ -9,13 +9,21 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
+import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
+import io.frostlot.plan.SecondLook;
 import io.frostlot.plan.Shortfall;
+import io.frostlot.plan.Simplest;
+import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
@@ -94,7 +102,7 @@ class PlanJsonTest {
             List.of(new Outline.Unmet("Amber", LocalDate.parse("2031-01-17"))));
     Outcome outcome = Outcome.of(world, HandmadePlan.plan(world));
     Outline after = Outline.of(HandmadeRoom.DIGEST, HandmadePlan.judged(world), outcome);
-    String text = PlanJson.text(inputs, found, List.of(Changes.between(before, after)));
+    String text = PlanJson.text(inputs, found, List.of(Changes.between(before, after)), List.of());
     JsonNode changes = tree(text).get("changes");
 
     assertThat(breaches(tree(text))).isEmpty();
@@ -130,6 +138,34 @@ class PlanJsonTest {
     assertThat(adequacy.at("/parts/0").toString())
         .isEqualTo(
             "{\"of\":\"Amber\",\"from\":\"2031-01-06\",\"to\":\"2031-01-12\",\"amount\":2.346}");
+  }
+
+  /** The plan shown stands in for a simpler one. */
+  @Test
+  void second_looks_follow_the_schema_and_are_read_over() {
+    Answer.Judged judged = HandmadePlan.judged(world);
+    Solved shown = new Solved(world, (Answer.WithPlan) found);
+    Habit habit = new Habit("one order a month", judged.standing(), 1, Interval.between(-1.5, 4));
+    List<SecondLook> looks =
+        List.of(
+            new Simplest(2, List.of(judged), true),
+            new BudgetPrice(Difference.between(shown, shown)),
+            new Comparison(List.of(habit), List.of("everything from Far Hatch")));
+    String text = PlanJson.text(inputs, found, List.of(), looks);
+    JsonNode plan = tree(text);
+
+    assertThat(breaches(plan)).isEmpty();
+    assertThat(plan.at("/simplest/plan/cost").asText()).isEqualTo("103.215");
+    assertThat(plan.at("/simplest/plan/orders")).isEqualTo(plan.get("orders"));
+    // the bound is 95.123456, the cost 103.215: at most 8.091544 either way
+    assertThat(plan.at("/withoutBudget/savesAtMost").asText()).isEqualTo("8.0916");
+    assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
+    assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).digest())
+        .isEqualTo(inputs.digest());
+    Simplest none = new Simplest(2, List.of(), false);
+    JsonNode alone = tree(PlanJson.text(inputs, found, List.of(), List.of(none)));
+    assertThat(breaches(alone)).isEmpty();
+    assertThat(alone.at("/simplest/plan").isNull()).isTrue();
   }
 
   private static Outline.Ordered order(String supplier, String day, long total) {

@@ -100,12 +100,12 @@ class LettersTest {
 
   @Test
   void a_plan_with_everything_in_eighty_columns() throws IOException {
-    same("everything-80.txt", full().text(80) + full().habits(habits(), 80));
+    same("everything-80.txt", full().text(80) + full().text(habits(), 80));
   }
 
   @Test
   void a_plan_with_everything_in_a_wide_window() throws IOException {
-    same("everything-120.txt", full().text(200) + full().habits(habits(), 200));
+    same("everything-120.txt", full().text(200) + full().text(habits(), 200));
   }
 
   @Test
@@ -116,7 +116,7 @@ class LettersTest {
   @ParameterizedTest
   @ValueSource(ints = {72, 73, 80, 99, 119, 120})
   void no_line_is_wider_than_the_page_or_has_anything_but_plain_characters(int width) {
-    assertThat((full().text(width) + full().habits(habits(), width)).lines())
+    assertThat((full().text(width) + full().text(habits(), width)).lines())
         .allSatisfy(
             line -> {
               assertThat(line.length()).as(line).isLessThanOrEqualTo(width);

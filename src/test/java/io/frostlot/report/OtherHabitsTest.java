@@ -31,7 +31,7 @@ class OtherHabitsTest {
         new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(95));
     Outcome outcome = Outcome.of(world, answer.plan().plan());
     return new PlanReport(HandmadeRoom.inputs(world), answer, outcome, List.of())
-        .habits(comparison, 100)
+        .text(comparison, 100)
         .replaceAll("\\s+", " ");
   }
 

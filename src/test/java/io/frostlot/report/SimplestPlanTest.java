@@ -20,7 +20,7 @@ class SimplestPlanTest {
   private String said(Simplest simplest) {
     Outcome outcome = Outcome.of(world, shown.plan().plan());
     return new PlanReport(HandmadeRoom.inputs(world), shown, outcome, List.of())
-        .simplest(simplest, 100)
+        .text(simplest, 100)
         .replaceAll("\\s+", " ");
   }
 
