@@ -61,8 +61,7 @@ record Printer(Terminal terminal, Format format, List<Path> sheets) {
         : new NoPlanReport(ready.inputs(), answer).text(terminal.columns());
   }
 
-  private static String json(
-      MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
+  private static String json(MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
     return answer instanceof Answer.WithPlan found
         ? PlanJson.text(ready.inputs(), found, report(ready, found).changes(), looks)
         : PlanJson.text(ready.inputs(), answer);

@@ -9,8 +9,7 @@ import java.util.List;
  * @param plan at most one; none: no plan of fewer orders was found within
  * @param sure it is certain that no plan of still fewer orders would do
  */
-public record Simplest(int within, List<Answer.Judged> plan, boolean sure)
-    implements SecondLook {
+public record Simplest(int within, List<Answer.Judged> plan, boolean sure) implements SecondLook {
   public Simplest {
     plan = List.copyOf(plan);
   }

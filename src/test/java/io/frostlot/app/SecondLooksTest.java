@@ -41,8 +41,7 @@ class SecondLooksTest {
   void each_thing_is_looked_for_once_and_the_budget_only_where_there_is_one() {
     World world =
         new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(60, 10)).world(folder);
-    assertThat(all(world, Watch.NONE))
-        .hasExactlyElementsOfTypes(Simplest.class, Comparison.class);
+    assertThat(all(world, Watch.NONE)).hasExactlyElementsOfTypes(Simplest.class, Comparison.class);
     Scenario scenario = world.scenario();
     Policy.Budget budget = new Policy.Budget(Money.of(2), Money.ZERO, Money.ZERO);
     Policy policy = scenario.policy().withOrdering(new Policy.Ordering(budget));

@@ -51,7 +51,8 @@ class CommandsTest {
     JsonNode plan = new ObjectMapper().readTree(run.out());
     assertThat(plan.at("/simplest/withinPercent").asInt()).isEqualTo(2);
     assertThat(plan.at("/simplest/plan").isNull()).isTrue();
-    assertThat(plan.at("/habits/compared/0/habit").asText()).contains("everything from Hillside Hatch");
+    assertThat(plan.at("/habits/compared/0/habit").asText())
+        .contains("everything from Hillside Hatch");
     CommandRun alone = CommandRun.of("plan", GOOD, "--format", "json", "--no-habits");
     assertThat(new ObjectMapper().readTree(alone.out()).fieldNames())
         .toIterable()

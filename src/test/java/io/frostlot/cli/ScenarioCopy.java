@@ -36,7 +36,14 @@ record ScenarioCopy(Path folder) {
   JsonNode plan() throws IOException {
     CommandRun run =
         CommandRun.of(
-            Engine::solve, false, "plan", folder.toString(), "--format", "json", "--seconds=600", "--no-habits");
+            Engine::solve,
+            false,
+            "plan",
+            folder.toString(),
+            "--format",
+            "json",
+            "--seconds=600",
+            "--no-habits");
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isEqualTo(ExitCode.PLAN);
     JsonNode plan = new ObjectMapper().readTree(run.out());
