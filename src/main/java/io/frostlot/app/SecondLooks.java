@@ -41,6 +41,7 @@ public final class SecondLooks {
             List.of(
                 it -> Optional.of(new FewerOrders(planner).than(answer, world, it, watch)),
                 it -> new BudgetCost(planner).of(answer, world, it, watch),
+                it -> new FillBoxes(planner).of(shown, it, watch),
                 it -> Optional.of(new Habits(planner).compare(world, answer, it, watch))));
   }
 

@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.BoxRoom;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Habit;
@@ -18,6 +19,8 @@ record PlanJsonLooks(World world) {
       json.object("simplest", one -> simplest(one, simplest));
     } else if (look instanceof BudgetPrice price) {
       new DifferenceJson(world.decimals()).write(json, "withoutBudget", price.without());
+    } else if (look instanceof BoxRoom room) {
+      json.list("boxRoom", room.orders(), this::left);
     } else {
       json.object("habits", one -> habits(one, (Comparison) look));
     }
@@ -36,6 +39,31 @@ record PlanJsonLooks(World world) {
     json.text("cost", judged.standing().money().toText(decimals))
         .text("cash", judged.books().total(Books.Account.CASH).toText(decimals));
     new PlanJsonOrders(world, judged.books()).write(json, judged.plan());
+  }
+
+  private void left(JsonLines json, BoxRoom.Left left) {
+    json.text("supplier", left.slot().supplier())
+        .day("orderBy", left.slot().ordered())
+        .list(
+            "room",
+            left.boxes(),
+            (one, boxes) ->
+                one.text("unit", Typed.of(boxes.unit()))
+                    .number("amount", PlanJsonOrders.decimal(boxes.room())))
+        .text("verdict", Typed.of(left.verdict()));
+    if (left.addition().isEmpty()) {
+      json.nothing("addition");
+    }
+    left.addition()
+        .forEach(
+            addition ->
+                json.object(
+                    "addition",
+                    one -> {
+                      PlanJsonOrders.contents(one, "packs", addition.packs());
+                      new DifferenceJson(world.decimals())
+                          .write(one, "difference", addition.difference());
+                    }));
   }
 
   private static void habits(JsonLines json, Comparison comparison) {

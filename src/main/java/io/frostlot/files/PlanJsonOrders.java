@@ -8,6 +8,7 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.OrderTerms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.TreeSet;
 
 /** {@code orders[]} of a plan in JSON. */
@@ -51,19 +52,23 @@ record PlanJsonOrders(World world, Books books) {
   }
 
   private static void box(JsonLines json, BoxFill box) {
-    json.list(
-            "contents",
-            box.contents(),
-            (one, content) ->
-                one.text("item", content.pack().item().name())
-                    .number("packCount", content.pack().pieces())
-                    .number("packs", content.packs()))
-        .text("unit", Typed.of(box.tightest().unit()))
+    contents(json, "contents", box.contents());
+    json.text("unit", Typed.of(box.tightest().unit()))
         .number("used", decimal(box.tightest().used()))
         .number("limit", decimal(box.tightest().limit()));
   }
 
-  private static BigDecimal decimal(double value) {
+  static void contents(JsonLines json, String name, List<Order.Content> contents) {
+    json.list(
+        name,
+        contents,
+        (one, content) ->
+            one.text("item", content.pack().item().name())
+                .number("packCount", content.pack().pieces())
+                .number("packs", content.packs()));
+  }
+
+  static BigDecimal decimal(double value) {
     return BigDecimal.valueOf(value)
         .setScale(FILL_DECIMALS, RoundingMode.HALF_UP)
         .stripTrailingZeros();

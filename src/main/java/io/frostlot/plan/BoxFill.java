@@ -33,6 +33,11 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
     public double share() {
       return used / limit;
     }
+
+    /** What is left of the limit. */
+    public double room() {
+      return limit - used;
+    }
   }
 
   /** One entry per box; by totals, every box but the last is full by its tightest limit. */
@@ -43,9 +48,7 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
         .contents()
         .forEach(contents -> boxes.add(new BoxFill(contents, tightest(boxing.limits(), contents))));
     if (boxes.isEmpty()) {
-      List<Order.Content> all =
-          order.lines().stream().map(line -> new Order.Content(line.pack(), line.packs())).toList();
-      Fill total = tightest(boxing.limits(), all);
+      Fill total = tightest(boxing.limits(), contents(order));
       for (int box = 0; box < order.boxes().count(); box++) {
         double used = Math.max(0, Math.min(total.limit(), total.used() - box * total.limit()));
         boxes.add(new BoxFill(List.of(), new Fill(total.unit(), used, total.limit())));
@@ -54,7 +57,27 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
     return boxes;
   }
 
+  /** All boxes of an order taken together, one for each limit that is stated. */
+  public static List<Fill> together(Boxing boxing, Order order) {
+    int boxes = order.boxes().count();
+    return fills(boxing.limits(), contents(order)).stream()
+        .map(fill -> new Fill(fill.unit(), fill.used(), boxes * fill.limit()))
+        .toList();
+  }
+
+  private static List<Order.Content> contents(Order order) {
+    return order.lines().stream()
+        .map(line -> new Order.Content(line.pack(), line.packs()))
+        .toList();
+  }
+
   private static Fill tightest(Boxing.Limits limits, List<Order.Content> contents) {
+    return fills(limits, contents).stream()
+        .reduce((a, b) -> b.share() > a.share() ? b : a)
+        .orElse(Fill.OPEN);
+  }
+
+  private static List<Fill> fills(Boxing.Limits limits, List<Order.Content> contents) {
     List<Fill> fills = new ArrayList<>();
     if (!limits.grams().isUnlimited()) {
       double grams =
@@ -70,7 +93,7 @@ public record BoxFill(List<Order.Content> contents, Fill tightest) {
       double pieces = sum(contents.stream().map(c -> (double) c.packs() * c.pack().pieces()));
       fills.add(new Fill(Unit.PIECES, pieces, limits.pieces()));
     }
-    return fills.stream().reduce((a, b) -> b.share() > a.share() ? b : a).orElse(Fill.OPEN);
+    return fills;
   }
 
   private static double sum(Stream<Double> amounts) {

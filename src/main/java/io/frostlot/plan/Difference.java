@@ -28,6 +28,19 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
         Interval.saving(before, after));
   }
 
+  /**
+   * What the best of some of what may be done has over the plan in hand, which stays as it is.
+   *
+   * @param part the best found in the part
+   */
+  public static Difference ofPart(Solved inHand, Solved part) {
+    return new Difference(
+        Side.of(inHand),
+        Side.of(part),
+        inHand.standing().money().minus(part.standing().money()),
+        Interval.dearer(part.answer(), inHand.answer()).negated());
+  }
+
   /** Are the meals, margins and days the same, so that money may be compared? */
   public boolean sameMeals() {
     return before.standing().sameBeforeMoney(after.standing())

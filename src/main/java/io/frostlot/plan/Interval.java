@@ -32,6 +32,18 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
         minus(OptionalDouble.of(before.cost()), after.answer().bound()));
   }
 
+  /** What any plan of its world saves against the plan in hand. */
+  public static Interval ofAnything(Solved inHand) {
+    return new Interval(
+        OptionalDouble.empty(),
+        minus(OptionalDouble.of(inHand.cost()), inHand.answer().bound()));
+  }
+
+  /** The same the other way round. */
+  public Interval negated() {
+    return new Interval(minus(OptionalDouble.of(0), most), minus(OptionalDouble.of(0), least));
+  }
+
   /**
    * By how much some of what may be done costs more, at its best, than the plan shown, which was
    * looked for among all that may be done.

@@ -2,10 +2,13 @@ package io.frostlot.plan;
 
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * An order plan as plain numbers; what follows from it (bill, breaches, leftovers) is derived.
@@ -17,11 +20,33 @@ import java.util.stream.Collectors;
  */
 public record Plan(
     List<Order> orders, List<Lot> lots, List<Feeding> feedings, List<Discard> discards) {
+  public static final int DUE_WITHIN_DAYS = 14;
+
   public Plan {
     orders = orders.stream().sorted().toList();
     lots = List.copyOf(lots);
     feedings = List.copyOf(feedings);
     discards = List.copyOf(discards);
+  }
+
+  /** Orders dated up to {@value #DUE_WITHIN_DAYS} days after a day, by order date. */
+  public List<Order> due(LocalDate from) {
+    LocalDate last = from.plusDays(DUE_WITHIN_DAYS);
+    return byOrderDate().filter(order -> !order.slot().ordered().isAfter(last)).toList();
+  }
+
+  /** The same or, where none is due, the first of all; none where nothing is ordered. */
+  public List<Order> next(LocalDate from) {
+    List<Order> due = due(from);
+    return due.isEmpty() ? byOrderDate().limit(1).toList() : due;
+  }
+
+  /** Orders by order date, then by supplier. */
+  public Stream<Order> byOrderDate() {
+    return orders.stream()
+        .sorted(
+            Comparator.comparing((Order order) -> order.slot().ordered())
+                .thenComparing(order -> order.slot().supplier()));
   }
 
   /** Feedings of meals of count 1, by meal id. */

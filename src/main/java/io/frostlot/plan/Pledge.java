@@ -12,8 +12,17 @@ import java.util.Set;
  * @param packIds rows of its price sheet that count
  * @param orderDates orders dated within count
  * @param packs at least so many in all
+ * @param mostBoxes an order of the supplier dated within fills no more boxes, or {@link #ANY_BOXES}
  */
-public record Pledge(String supplier, Set<String> packIds, Period orderDates, int packs) {
+public record Pledge(
+    String supplier, Set<String> packIds, Period orderDates, int packs, int mostBoxes) {
+  public static final int ANY_BOXES = Integer.MAX_VALUE;
+
+  /** In any number of boxes. */
+  public Pledge(String supplier, Set<String> packIds, Period orderDates, int packs) {
+    this(supplier, packIds, orderDates, packs, ANY_BOXES);
+  }
+
   public Pledge {
     packIds = Set.copyOf(packIds);
     if (packIds.isEmpty() || packs < 1) {
@@ -21,11 +30,14 @@ public record Pledge(String supplier, Set<String> packIds, Period orderDates, in
     }
   }
 
+  /** Is an order of this delivery meant? */
+  public boolean concerns(Slot slot) {
+    return supplier.equals(slot.supplier()) && orderDates.contains(slot.ordered());
+  }
+
   /** Does a pack of an order count? */
   public boolean counts(Slot slot, Pack pack) {
-    return supplier.equals(slot.supplier())
-        && orderDates.contains(slot.ordered())
-        && packIds.contains(pack.id());
+    return concerns(slot) && packIds.contains(pack.id());
   }
 
   /** Packs of a plan that count. */

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
@@ -8,7 +9,8 @@ import io.frostlot.plan.World;
 /**
  * Packs that the keeper has made up his mind to buy.
  *
- * <p>sum of count(o, p) over the orders o and rows p that a pledge counts &gt;= its packs.
+ * <p>sum of count(o, p) over the orders o and rows p that a pledge counts &gt;= its packs, and
+ * boxes(o) &lt;= its boxes.
  */
 final class PledgedPacks implements Rule {
   private final World world;
@@ -37,6 +39,9 @@ final class PledgedPacks implements Rule {
     for (Pledge pledge : world.pledges()) {
       Linear bought = new Linear();
       for (OrderDecisions order : program.decisions().orders().values()) {
+        if (pledge.concerns(order.slot()) && pledge.mostBoxes() < Pledge.ANY_BOXES) {
+          program.model().atMost(id(), Linear.of(order.boxes()), pledge.mostBoxes());
+        }
         order
             .packs()
             .forEach(
@@ -56,6 +61,13 @@ final class PledgedPacks implements Rule {
       int kept = pledge.kept(plan);
       if (kept < pledge.packs()) {
         books.breach(id(), "packs from " + pledge.supplier(), kept, "at least " + pledge.packs());
+      }
+      for (Order order : plan.orders()) {
+        int boxes = order.boxes().count();
+        if (pledge.concerns(order.slot()) && boxes > pledge.mostBoxes()) {
+          books.breach(
+              id(), "order of " + order.slot().ordered(), boxes, "at most " + pledge.mostBoxes());
+        }
       }
     }
   }

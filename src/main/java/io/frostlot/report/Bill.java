@@ -41,7 +41,7 @@ final class Bill implements Sections.Section {
     Table table =
         Table.of(
             "order by", "supplier", ">goods", ">discount", ">" + Wording.CHARGES, ">tax", ">total");
-    for (Order order : report.plan().orders().stream().sorted(NextOrders.BY_DATE).toList()) {
+    for (Order order : report.plan().byOrderDate().toList()) {
       Books.Ledger ledger = report.books().ledger(order.slot());
       table.row(
           Wording.day(order.slot().ordered()),

@@ -12,7 +12,6 @@ import io.frostlot.units.Money;
 import io.frostlot.units.Period;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The head of the letter: whose plan, for which days, and the answer in four lines. */
 final class InShort implements Sections.Section {
@@ -42,14 +41,13 @@ final class InShort implements Sections.Section {
 
   /** Every order that is due, or else the first of all. */
   private static String next(PlanReport report) {
-    List<Order> due = NextOrders.due(report);
-    Stream<Order> next =
-        due.isEmpty() ? report.plan().orders().stream().sorted(NextOrders.BY_DATE) : due.stream();
+    List<Order> next = report.plan().next(report.world().scenario().planning().from());
     String orders =
-        next.limit(due.isEmpty() ? 1 : MOST_NEXT)
+        next.stream()
+            .limit(MOST_NEXT)
             .map(order -> next(report, order))
             .collect(Collectors.joining("; "));
-    int more = due.size() - MOST_NEXT;
+    int more = next.size() - MOST_NEXT;
     return orders.isEmpty()
         ? "nothing to order."
         : orders + (more > 0 ? "; and " + more + " more" : "") + ".";

@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.BoxRoom;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Comparison;
 import io.frostlot.plan.SecondLook;
@@ -36,8 +37,11 @@ final class Sections {
     if (look instanceof Simplest simplest) {
       return new SimplestPlan(simplest);
     }
-    return look instanceof BudgetPrice price
-        ? new PriceOfBudget(price.without())
+    if (look instanceof BudgetPrice price) {
+      return new PriceOfBudget(price.without());
+    }
+    return look instanceof BoxRoom room
+        ? new LeftInTheBox(room)
         : new OtherHabits((Comparison) look);
   }
 

@@ -9,6 +9,8 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.BoxFill;
+import io.frostlot.plan.BoxRoom;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Comparison;
@@ -18,6 +20,7 @@ import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Interval;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.SecondLook;
@@ -146,10 +149,22 @@ class PlanJsonTest {
     Answer.Judged judged = HandmadePlan.judged(world);
     Solved shown = new Solved(world, (Answer.WithPlan) found);
     Habit habit = new Habit("one order a month", judged.standing(), 1, Interval.between(-1.5, 4));
+    Order order = judged.plan().orders().get(0);
+    BoxFill.Fill boxes = new BoxFill.Fill(BoxFill.Unit.KILOGRAMS, 1.025, 2);
+    BoxRoom.Addition addition =
+        new BoxRoom.Addition(
+            List.of(new Order.Content(order.lines().get(0).pack(), 2)),
+            Difference.between(shown, shown));
+    BoxRoom.Left filled =
+        new BoxRoom.Left(
+            order.slot(), List.of(boxes), BoxRoom.Verdict.CANNOT_TELL, List.of(addition));
+    BoxRoom.Left full =
+        new BoxRoom.Left(order.slot(), List.of(boxes), BoxRoom.Verdict.NO_PACK_FITS, List.of());
     List<SecondLook> looks =
         List.of(
             new Simplest(2, List.of(judged), true),
             new BudgetPrice(Difference.between(shown, shown)),
+            new BoxRoom(List.of(filled, full)),
             new Comparison(List.of(habit), List.of("everything from Far Hatch")));
     String text = PlanJson.text(inputs, found, List.of(), looks);
     JsonNode plan = tree(text);
@@ -159,6 +174,10 @@ class PlanJsonTest {
     assertThat(plan.at("/simplest/plan/orders")).isEqualTo(plan.get("orders"));
     // the bound is 95.123456, the cost 103.215: at most 8.091544 either way
     assertThat(plan.at("/withoutBudget/savesAtMost").asText()).isEqualTo("8.0916");
+    assertThat(plan.at("/boxRoom/0/room/0/amount").decimalValue()).isEqualByComparingTo("0.975");
+    assertThat(plan.at("/boxRoom/0/addition/packs/0/packs").asInt()).isEqualTo(2);
+    assertThat(plan.at("/boxRoom/1/verdict").asText()).isEqualTo("no-pack-fits");
+    assertThat(plan.at("/boxRoom/1/addition").isNull()).isTrue();
     assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
     assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).digest())
         .isEqualTo(inputs.digest());

@@ -54,6 +54,9 @@ final class Candidates {
         new LinkedHashMap<>(),
         packs -> {
           for (OracleInvoice.Priced priced : invoice.price(packs)) {
+            if (!isPledgedFor(priced.order())) {
+              continue;
+            }
             Candidate candidate = candidate(priced);
             Key key =
                 new Key(candidate.pieces, java.util.Arrays.stream(candidate.uses).boxed().toList());
@@ -63,6 +66,16 @@ final class Candidates {
     List<Candidate> all = new ArrayList<>(cheapest.values());
     all.sort((a, b) -> Long.compare(a.cost, b.cost));
     return all;
+  }
+
+  /** Within the boxes that a pledge is for. */
+  private boolean isPledgedFor(Order order) {
+    return world.pledges().stream()
+        .noneMatch(
+            pledge ->
+                order.slot().supplier().equals(pledge.supplier())
+                    && pledge.orderDates().contains(order.slot().ordered())
+                    && order.boxes().count() > pledge.mostBoxes());
   }
 
   private interface Visit {

@@ -110,7 +110,8 @@ public final class TinyWorlds {
         .min(Comparator.comparing(pack -> pack.packed().grams()))
         .ifPresent(pack -> rows.add(pack.id()));
     Period dates = dice.oneIn(4) ? dice.days(3) : Period.ALWAYS;
-    return new Pledge(supplier.id(), rows, dates, dice.oneIn(4) ? 2 : 1);
+    int boxes = dice.oneIn(4) ? 1 : Pledge.ANY_BOXES;
+    return new Pledge(supplier.id(), rows, dates, dice.oneIn(4) ? 2 : 1, boxes);
   }
 
   private static Policy policy(Dice dice) {
