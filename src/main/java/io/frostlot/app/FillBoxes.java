@@ -129,10 +129,8 @@ final class FillBoxes {
     order
         .packs()
         .forEach(
-            (pack, count) ->
-                pledges.add(new Pledge(supplier.id(), Set.of(pack.id()), day, count)));
-    Set<String> any =
-        supplier.sheet().packs().stream().map(Pack::id).collect(Collectors.toSet());
+            (pack, count) -> pledges.add(new Pledge(supplier.id(), Set.of(pack.id()), day, count)));
+    Set<String> any = supplier.sheet().packs().stream().map(Pack::id).collect(Collectors.toSet());
     int packs = order.packs().values().stream().mapToInt(count -> count).sum();
     pledges.add(new Pledge(supplier.id(), any, day, packs + 1, order.boxes().count()));
     return shown

@@ -35,8 +35,7 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
   /** What any plan of its world saves against the plan in hand. */
   public static Interval ofAnything(Solved inHand) {
     return new Interval(
-        OptionalDouble.empty(),
-        minus(OptionalDouble.of(inHand.cost()), inHand.answer().bound()));
+        OptionalDouble.empty(), minus(OptionalDouble.of(inHand.cost()), inHand.answer().bound()));
   }
 
   /** The same the other way round. */

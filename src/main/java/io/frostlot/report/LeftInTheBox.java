@@ -21,7 +21,10 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
     Supplier supplier = report.world().supplier(left.slot().supplier());
     return "%s, %s: room for %s. %s."
         .formatted(
-            supplier.name(), OrderBlock.when(supplier, left.slot()), room(left), said(report, left));
+            supplier.name(),
+            OrderBlock.when(supplier, left.slot()),
+            room(left),
+            said(report, left));
   }
 
   /** Such as "3.2 kg and 40 pieces". */
@@ -41,7 +44,10 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
           "Nothing that fits saves money"
               + addition.stream()
                   .filter(it -> it.difference().sameMeals())
-                  .map(it -> "; the best addition, %s, %s".formatted(packs(report, it), costs(report, it)))
+                  .map(
+                      it ->
+                          "; the best addition, %s, %s"
+                              .formatted(packs(report, it), costs(report, it)))
                   .collect(Collectors.joining());
       case SAVES -> "The best addition is " + verdict(report, addition.get(0));
       case CANNOT_TELL ->
@@ -58,9 +64,7 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
 
   private static String verdict(PlanReport report, BoxRoom.Addition addition) {
     Difference difference = addition.difference();
-    return packs(report, addition)
-        + ": "
-        + new Differences(report.wording()).verdict(difference);
+    return packs(report, addition) + ": " + new Differences(report.wording()).verdict(difference);
   }
 
   private static String packs(PlanReport report, BoxRoom.Addition addition) {
@@ -71,7 +75,6 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
 
   private static String packs(PlanReport report, Order.Content packs) {
     return "%d x %s, pack of %d"
-        .formatted(
-            packs.packs(), report.names().of(packs.pack().item()), packs.pack().pieces());
+        .formatted(packs.packs(), report.names().of(packs.pack().item()), packs.pack().pieces());
   }
 }

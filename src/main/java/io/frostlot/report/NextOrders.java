@@ -15,7 +15,10 @@ final class NextOrders implements Sections.Section {
 
     page.heading("Order next");
     if (due.isEmpty()) {
-      page.say("Nothing is to be ordered up to " + Wording.day(first.plusDays(Plan.DUE_WITHIN_DAYS)) + ".");
+      page.say(
+          "Nothing is to be ordered up to "
+              + Wording.day(first.plusDays(Plan.DUE_WITHIN_DAYS))
+              + ".");
     }
     due.forEach(order -> OrderBlock.write(report, order, page));
     if (later.isEmpty()) {

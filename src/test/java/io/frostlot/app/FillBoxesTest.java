@@ -15,7 +15,6 @@ import io.frostlot.program.Watch;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.OrderTerms;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Shipping;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Grams;

@@ -58,7 +58,8 @@ class LeftInTheBoxTest {
             "WHAT IS LEFT IN THE BOX",
             "Hillside Hatch (invented), by Sun 12 Jan 2031: room for 1 kg. No pack fits into it.");
     assertThat(said(BoxRoom.Verdict.SAVES, List.of(hoppers("3.20", Interval.between(3.2, 4)))))
-        .contains("The best addition is 1 x Hopper, pack of 25: the same meals, and it saves 3.20 EUR");
+        .contains(
+            "The best addition is 1 x Hopper, pack of 25: the same meals, and it saves 3.20 EUR");
   }
 
   @Test
@@ -67,8 +68,7 @@ class LeftInTheBoxTest {
         .contains(
             "Nothing that fits saves money; the best addition, 1 x Hopper, pack of 25, costs 2.00 EUR"
                 + " more.");
-    assertThat(said(BoxRoom.Verdict.NOTHING, List.of()))
-        .contains("Nothing that fits saves money.");
+    assertThat(said(BoxRoom.Verdict.NOTHING, List.of())).contains("Nothing that fits saves money.");
     assertThat(said(BoxRoom.Verdict.CANNOT_TELL, List.of(hoppers("-2", Interval.between(-2, 5)))))
         .contains("Cannot tell whether something is worth adding; the best found is 1 x Hopper");
     assertThat(said(BoxRoom.Verdict.CANNOT_TELL, List.of())).contains("Cannot tell what is worth");
