@@ -17,7 +17,7 @@ import java.util.Queue;
  * time that is left.
  */
 public final class SecondLooks {
-  private static final Duration LEAST = Duration.ofSeconds(3);
+  private static final Duration LEAST = Duration.ofSeconds(8);
   private final Share share;
   private final Queue<Look> looks;
 
@@ -42,7 +42,8 @@ public final class SecondLooks {
                 it -> Optional.of(new FewerOrders(planner).than(answer, world, it, watch)),
                 it -> new BudgetCost(planner).of(answer, world, it, watch),
                 it -> new FillBoxes(planner).of(shown, it, watch),
-                it -> Optional.of(new Habits(planner).compare(world, answer, it, watch))));
+                it -> Optional.of(new Habits(planner).compare(world, answer, it, watch)),
+                it -> new FindOut(planner).of(shown, it, watch)));
   }
 
   /**

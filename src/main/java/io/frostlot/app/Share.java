@@ -29,6 +29,17 @@ final class Share {
     return new Share(planner, left(toDo), watch);
   }
 
+  /** Is nothing left of it, or nothing wanted any more? */
+  boolean isOver() {
+    return watch.stop() || (limits.rounds().isEmpty() && nanosLeft() < LEAST_NANOS);
+  }
+
+  /** For how many things there is so much time each; at least one, at most so many. */
+  int atLeast(Duration each, int most) {
+    long things = limits.rounds().isPresent() ? most : nanosLeft() / each.toNanos();
+    return (int) Math.max(1, Math.min(most, things));
+  }
+
   /** In an equal part of what is left; empty without a plan, or where the watch says stop. */
   Optional<Answer.WithPlan> plan(World world, int toDo) {
     return answer(toDo, (limits, watch) -> planner.plan(world, limits, watch))
@@ -46,7 +57,7 @@ final class Share {
   }
 
   private Optional<Answer> answer(int toDo, BiFunction<Limits, Watch, Answer> solve) {
-    if (watch.stop() || (limits.rounds().isEmpty() && nanosLeft() < LEAST_NANOS)) {
+    if (isOver()) {
       return Optional.empty();
     }
     Answer answer = solve.apply(left(toDo), Watch.stopping(watch::stop));

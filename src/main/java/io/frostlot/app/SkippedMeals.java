@@ -67,9 +67,12 @@ final class SkippedMeals {
             asTaken.map(it -> Difference.between(bounded, it)).stream().toList()));
   }
 
+  private World thinned(World world) {
+    return thinned(world, skipped.fraction().doubleValue());
+  }
+
   /** Without every meal at which the share of an eater's meals so far passes a whole number. */
-  World thinned(World world) {
-    double part = skipped.fraction().doubleValue();
+  static World thinned(World world, double part) {
     Map<String, Integer> seen = new HashMap<>();
     List<Demand> eaten = new ArrayList<>();
     for (Demand demand : world.demands()) {

@@ -69,7 +69,8 @@ final class PlanCommand implements Callable<Integer> {
       names = "--no-habits",
       description =
           "With text or json: leave out what takes up to half the time again once the plan is"
-              + " known: the simplest plan, what a budget costs, and habits.")
+              + " known: the simplest plan, what a budget costs, what is left in boxes, habits, and what"
+              + " to find out.")
   private boolean withoutHabits;
 
   @Mixin private Usual usual = new Usual();

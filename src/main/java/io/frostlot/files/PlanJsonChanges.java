@@ -28,7 +28,8 @@ record PlanJsonChanges(int decimals) {
     json.list(name, meals, (one, meal) -> one.text("animal", meal.animal()).day("day", meal.day()));
   }
 
-  private void order(JsonLines json, Changes.OrderChange change) {
+  /** One that is added, dropped or changed. */
+  void order(JsonLines json, Changes.OrderChange change) {
     if (change instanceof Changes.Added added) {
       name(json, "added", added.order());
       side(json, "after", added.order());

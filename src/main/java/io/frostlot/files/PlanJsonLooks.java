@@ -5,6 +5,7 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.BoxRoom;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Guesses;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.SecondLook;
 import io.frostlot.plan.Simplest;
@@ -19,6 +20,8 @@ record PlanJsonLooks(World world) {
       json.object("simplest", one -> simplest(one, simplest));
     } else if (look instanceof BudgetPrice price) {
       new DifferenceJson(world.decimals()).write(json, "withoutBudget", price.without());
+    } else if (look instanceof Guesses guesses) {
+      json.object("guesses", one -> new PlanJsonGuesses(world.decimals()).write(one, guesses));
     } else if (look instanceof BoxRoom room) {
       json.list("boxRoom", room.orders(), this::left);
     } else {

@@ -53,6 +53,12 @@ public record Animal(
         other, growth, weighed, diet, programme, fasts, present, handling, feedingDays);
   }
 
+  /** The same animal where it weighed something else. */
+  public Animal weighing(Grams start) {
+    return new Animal(
+        name, growth.from(start), weighed, diet, programme, fasts, present, handling, feedingDays);
+  }
+
   public Animal withHandling(List<Handling> other) {
     return new Animal(name, growth, weighed, diet, programme, fasts, present, other, feedingDays);
   }

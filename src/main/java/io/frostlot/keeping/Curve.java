@@ -11,8 +11,16 @@ public sealed interface Curve {
    */
   Grams massAfter(long days);
 
+  /** The same growth from another start mass; what grows is then at least as heavy as an adult. */
+  Curve from(Grams start);
+
   /** An adult that keeps its mass. */
   record Constant(Grams mass) implements Curve {
+    @Override
+    public Curve from(Grams start) {
+      return new Constant(start);
+    }
+
     @Override
     public Grams massAfter(long days) {
       return mass;
@@ -29,6 +37,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public Curve from(Grams other) {
+      return new Logistic(other, other.compareTo(adult) > 0 ? other : adult, ratePerDay);
+    }
+
+    @Override
     public Grams massAfter(long days) {
       double ratio = adult.toDouble() / start.toDouble() - 1;
       return Grams.of(adult.toDouble() / (1 + ratio * Math.exp(-ratePerDay * days)));
@@ -42,6 +55,11 @@ public sealed interface Curve {
   record Gompertz(Grams start, Grams adult, double ratePerDay) implements Curve {
     public Gompertz {
       requireGrowth(start, adult, ratePerDay);
+    }
+
+    @Override
+    public Curve from(Grams other) {
+      return new Gompertz(other, other.compareTo(adult) > 0 ? other : adult, ratePerDay);
     }
 
     @Override

@@ -51,7 +51,7 @@ public record Changes(
         !before.digest().equals(after.digest()),
         without(after.unmet(), before.unmet()),
         without(before.unmet(), after.unmet()),
-        orderChanges(before.orders(), after.orders()),
+        ofOrders(before.orders(), after.orders()),
         new Costs(before.totals(), after.totals()));
   }
 
@@ -59,7 +59,8 @@ public record Changes(
     return some.stream().filter(meal -> !others.contains(meal)).toList();
   }
 
-  private static List<OrderChange> orderChanges(
+  /** Orders that differ, by order date. */
+  public static List<OrderChange> ofOrders(
       List<Outline.Ordered> before, List<Outline.Ordered> after) {
     Map<Key, OrderChange> changes = new TreeMap<>();
     after.forEach(order -> changes.put(new Key(order), new Added(order)));

@@ -15,7 +15,7 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
 
   /** What answers are compared by before money, and meals that come late. */
   public record Side(Standing standing, int lateMeals) {
-    static Side of(Solved solved) {
+    public static Side of(Solved solved) {
       return new Side(solved.standing(), solved.lateMeals());
     }
   }

@@ -51,6 +51,11 @@ public record Lot(
     return new Lot(other, item, pieces, freezer, earliest, latest, useBy, origin);
   }
 
+  /** The same lot of an item that is known otherwise. */
+  public Lot withItem(Item other) {
+    return new Lot(id, other, pieces, freezer, earliest, latest, useBy, origin);
+  }
+
   public Lot withUseBy(LocalDate other) {
     return new Lot(id, item, pieces, freezer, earliest, latest, other, origin);
   }

@@ -54,7 +54,8 @@ public record Outline(String digest, Totals totals, List<Ordered> orders, List<U
             .toList());
   }
 
-  private static Ordered ordered(Order order, Books books) {
+  /** An order as the books have it. */
+  public static Ordered ordered(Order order, Books books) {
     Slot slot = order.slot();
     SortedMap<String, Integer> packs = new TreeMap<>();
     order.lines().forEach(line -> packs.put(line.pack().id(), line.packs()));

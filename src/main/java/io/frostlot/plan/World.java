@@ -89,6 +89,12 @@ public record World(
     return new World(scenario, demands(scenario, items), slots, items);
   }
 
+  /** The meals and items of another scenario with the same deliveries, pledges and orders. */
+  public World projectedAgain(Scenario other) {
+    World again = of(other);
+    return new World(other, again.demands, slots, again.items, joint, pledges, mostOrders);
+  }
+
   private static List<Demand> demands(Scenario scenario, SortedMap<String, Item> items) {
     List<Demand> demands = new ArrayList<>();
     Stream.concat(

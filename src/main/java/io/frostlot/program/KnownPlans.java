@@ -7,8 +7,6 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
-import io.frostlot.supply.Pack;
 import io.frostlot.supply.Sale;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
@@ -28,27 +26,23 @@ final class KnownPlans {
   private final World world;
   private final Set<Slot> slots;
   private final Set<String> meals;
-  private final Set<String> freezers;
 
   KnownPlans(World world) {
     this.world = world;
     slots = new HashSet<>(world.slots());
     meals = world.demandsById().keySet();
-    freezers =
-        world.scenario().larder().freezers().stream()
-            .map(Freezer::name)
-            .collect(Collectors.toSet());
   }
 
   List<Answer.Judged> fitting(List<Plan> known) {
     return known.stream().distinct().flatMap(plan -> fitting(plan).stream()).toList();
   }
 
-  private Optional<Answer.Judged> fitting(Plan plan) {
-    if (!plan.orders().stream().allMatch(this::isSold)
-        || !plan.lots().stream().map(Lot::freezer).allMatch(freezers::contains)) {
+  private Optional<Answer.Judged> fitting(Plan elsewhere) {
+    Optional<Plan> known = new AsKnownHere(world).of(elsewhere);
+    if (known.isEmpty()) {
       return Optional.empty();
     }
+    Plan plan = known.get();
     Plan here =
         new Plan(
             withoutLost(plan.orders()),
@@ -122,13 +116,5 @@ final class KnownPlans {
     return lot.origin() instanceof Lot.InHand
         ? lot
         : lot.withUseBy(world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom()));
-  }
-
-  private boolean isSold(Order order) {
-    if (!slots.contains(order.slot())) {
-      return false;
-    }
-    List<Pack> sold = world.supplier(order.slot().supplier()).sheet().packs();
-    return order.lines().stream().map(Order.Line::pack).allMatch(sold::contains);
   }
 }

@@ -3,6 +3,7 @@ package io.frostlot.report;
 import io.frostlot.plan.BoxRoom;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Guesses;
 import io.frostlot.plan.SecondLook;
 import io.frostlot.plan.Simplest;
 import java.util.List;
@@ -39,6 +40,9 @@ final class Sections {
     }
     if (look instanceof BudgetPrice price) {
       return new PriceOfBudget(price.without());
+    }
+    if (look instanceof Guesses guesses) {
+      return new WhatToFindOut(guesses);
     }
     return look instanceof BoxRoom room
         ? new LeftInTheBox(room)

@@ -16,4 +16,9 @@ public record PlacedLot(
       throw new IllegalArgumentException("placed lot " + id + ": " + pieces + " pieces");
     }
   }
+
+  /** The same lot of an item that is known otherwise. */
+  public PlacedLot withItem(Item other) {
+    return new PlacedLot(id, other, pieces, arrivesEarliest, arrivesLatest);
+  }
 }

@@ -31,6 +31,11 @@ public record StockLot(
     return keeps.useBy();
   }
 
+  /** The same lot of an item that is known otherwise. */
+  public StockLot withItem(Item other) {
+    return new StockLot(id, other, pieces, freezer, arrived, keeps);
+  }
+
   /** The same lot in another freezer, its dates as they are. */
   public StockLot in(Freezer other) {
     return new StockLot(id, item, pieces, other.name(), arrived, keeps);

@@ -53,9 +53,19 @@ public record Item(
           : new Spread(least, new Grams(middle - d), mean, guessed);
     }
 
+    /** The same where pieces weigh otherwise in the mean, within the same limits. */
+    public Spread withMean(Grams other) {
+      return new Spread(least, other, most, guessed);
+    }
+
     public static Spread exactly(Grams grams) {
       return new Spread(grams, grams, grams, false);
     }
+  }
+
+  /** The same where pieces weigh otherwise; they take the same room. */
+  public Item weighing(Spread other) {
+    return new Item(id, name, kind, sizeWord, other, litres);
   }
 
   /** The pieces of one half of its bags, sorted by weight; they take room by their grams. */

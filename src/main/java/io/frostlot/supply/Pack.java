@@ -40,6 +40,10 @@ public record Pack(
     return new Pack(other, pieces, price, available, packed, sorted);
   }
 
+  public Pack withPrice(Money other) {
+    return new Pack(item, pieces, other, available, packed, sorted);
+  }
+
   public Pack withAvailable(Availability other) {
     return new Pack(item, pieces, price, other, packed, sorted);
   }

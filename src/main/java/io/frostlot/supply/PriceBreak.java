@@ -1,6 +1,7 @@
 package io.frostlot.supply;
 
 import io.frostlot.units.Money;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -23,6 +24,16 @@ public record PriceBreak(String packId, Counting counting, List<Step> steps) {
         throw new IllegalArgumentException("price step from " + fromPacks + " packs at " + price);
       }
     }
+  }
+
+  /** The same where every price is a share of what it is, in the minor unit. */
+  public PriceBreak times(BigDecimal share, int decimals) {
+    return new PriceBreak(
+        packId,
+        counting,
+        steps.stream()
+            .map(step -> new Step(step.fromPacks(), step.price().times(share, decimals)))
+            .toList());
   }
 
   public PriceBreak {

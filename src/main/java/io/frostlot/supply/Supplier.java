@@ -1,5 +1,6 @@
 package io.frostlot.supply;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -50,6 +51,15 @@ public record Supplier(
 
     public PriceSheet withPacks(List<Pack> others) {
       return new PriceSheet(dated, others, breaks, sales);
+    }
+
+    /** The same where every price is a share of what it is, in the minor unit. */
+    public PriceSheet times(BigDecimal share, int decimals) {
+      return new PriceSheet(
+          dated,
+          packs.stream().map(pack -> pack.withPrice(pack.price().times(share, decimals))).toList(),
+          breaks.stream().map(some -> some.times(share, decimals)).toList(),
+          sales);
     }
 
     public PriceSheet withSales(List<Sale> others) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Guesses;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.SecondLook;
@@ -41,19 +42,21 @@ class SecondLooksTest {
   void each_thing_is_looked_for_once_and_the_budget_only_where_there_is_one() {
     World world =
         new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(60, 10)).world(folder);
-    assertThat(all(world, Watch.NONE)).hasExactlyElementsOfTypes(Simplest.class, Comparison.class);
+    assertThat(all(world, Watch.NONE))
+        .hasExactlyElementsOfTypes(Simplest.class, Comparison.class, Guesses.class);
     Scenario scenario = world.scenario();
     Policy.Budget budget = new Policy.Budget(Money.of(2), Money.ZERO, Money.ZERO);
     Policy policy = scenario.policy().withOrdering(new Policy.Ordering(budget));
     assertThat(all(world.withScenario(scenario.withPolicy(policy)), Watch.NONE))
-        .hasExactlyElementsOfTypes(Simplest.class, BudgetPrice.class, Comparison.class);
+        .hasExactlyElementsOfTypes(
+            Simplest.class, BudgetPrice.class, Comparison.class, Guesses.class);
   }
 
   @Test
   void they_take_half_as_long_again_as_the_plan_took() {
     Limits thirty = Limits.ofSeconds(30);
-    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(10))).isEqualTo(Limits.ofSeconds(5));
-    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(3));
+    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(20))).isEqualTo(Limits.ofSeconds(10));
+    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(8));
     assertThat(SecondLooks.share(thirty, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(15));
     assertThat(SecondLooks.share(Limits.ofSeconds(2), Duration.ofSeconds(2)))
         .isEqualTo(Limits.ofSeconds(1));

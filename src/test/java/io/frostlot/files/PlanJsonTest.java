@@ -15,6 +15,8 @@ import io.frostlot.plan.BudgetPrice;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Comparison;
 import io.frostlot.plan.Difference;
+import io.frostlot.plan.Guess;
+import io.frostlot.plan.Guesses;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
@@ -160,11 +162,21 @@ class PlanJsonTest {
             order.slot(), List.of(boxes), BoxRoom.Verdict.CANNOT_TELL, List.of(addition));
     BoxRoom.Left full =
         new BoxRoom.Left(order.slot(), List.of(boxes), BoxRoom.Verdict.NO_PACK_FITS, List.of());
+    Outline.Ordered second = order("hillside", "2031-01-12", 60);
+    Guess grams =
+        new Guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", new Guess.Ends(8.5, 10, 11.5));
+    Guesses.Tried tried =
+        new Guesses.Tried(
+            grams,
+            new Guesses.End(
+                Difference.Side.of(shown), List.of(new Changes.Added(second)), Money.of(6), true),
+            new Guesses.End(Difference.Side.of(shown), List.of(), Money.ZERO, false));
     List<SecondLook> looks =
         List.of(
             new Simplest(2, List.of(judged), true),
             new BudgetPrice(Difference.between(shown, shown)),
             new BoxRoom(List.of(filled, full)),
+            new Guesses(List.of(tried), List.of(tried.guess())),
             new Comparison(List.of(habit), List.of("everything from Far Hatch")));
     String text = PlanJson.text(inputs, found, List.of(), looks);
     JsonNode plan = tree(text);
@@ -178,6 +190,10 @@ class PlanJsonTest {
     assertThat(plan.at("/boxRoom/0/addition/packs/0/packs").asInt()).isEqualTo(2);
     assertThat(plan.at("/boxRoom/1/verdict").asText()).isEqualTo("no-pack-fits");
     assertThat(plan.at("/boxRoom/1/addition").isNull()).isTrue();
+    assertThat(plan.at("/guesses/tried/0/kind").asText()).isEqualTo("piece-grams");
+    assertThat(plan.at("/guesses/tried/0/atLow/orders/0/change").asText()).isEqualTo("added");
+    assertThat(plan.at("/guesses/tried/0/atHigh/proven").asBoolean()).isFalse();
+    assertThat(plan.at("/guesses/notTried/0/high").decimalValue()).isEqualByComparingTo("11.5");
     assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
     assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).digest())
         .isEqualTo(inputs.digest());
