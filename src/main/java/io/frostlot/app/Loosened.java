@@ -76,7 +76,7 @@ record Loosened(String says, World world) {
     }
   }
 
-  private static Animal anyPlate(Animal animal) {
+  static Animal anyPlate(Animal animal) {
     Plate.Change change = animal.diet().plate().change();
     Plate.Change hard = change instanceof Plate.Never ? change : new Plate.Free();
     return animal.withDiet(animal.diet().withPlate(new Plate(new TreeMap<>(), hard)));

@@ -3,6 +3,7 @@ package io.frostlot.cli;
 import io.frostlot.app.ExplainPlan;
 import io.frostlot.app.MakePlan;
 import io.frostlot.app.Questions;
+import io.frostlot.app.WishCosts;
 import io.frostlot.files.ExplainJson;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.ExplainFinding;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code explain FOLDER}: what is tight, what rules cost, why this supplier and why now. */
@@ -30,6 +32,13 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "FOLDER", description = "The scenario folder.")
   private Path folder = Asked.NOT_GIVEN;
+
+  @Option(
+      names = "--wishes",
+      description =
+          "Say instead what each rule that gives way costs, planned with it and without it, whether"
+              + " the scenario asks for it or not, and what adequacy does to each animal.")
+  private boolean wishes;
 
   @Mixin private Asked asked = new Asked();
 
@@ -65,8 +74,15 @@ final class ExplainCommand implements Callable<Integer> {
             report::text,
             report.end(),
             found -> new ExplainJson(inputs).text(found),
-            ExplainJson::csv);
+            wishes ? ExplainJson::wishes : ExplainJson::csv);
     return new Findings<>(desk, asked.format(), layout)
-        .gather(found -> new ExplainPlan(questions, inputs.world(), found).run());
+        .gather(
+            found -> {
+              if (wishes) {
+                new WishCosts(questions, inputs.world(), found).run();
+              } else {
+                new ExplainPlan(questions, inputs.world(), found).run();
+              }
+            });
   }
 }

@@ -1,7 +1,10 @@
 package io.frostlot.files;
 
+import io.frostlot.plan.Books;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Solved;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -33,7 +36,9 @@ public final class ExplainJson {
                 one.text("changed", rule.without());
                 rule.difference().forEach(it -> differences.write(one, "difference", it));
               });
-          json.list("suppliers", of(ExplainFinding.WhySupplier.class, findings), this::supplier);
+          json.list("suppliers", of(ExplainFinding.WhySupplier.class, findings), this::supplier)
+              .list("wishes", of(ExplainFinding.WishCost.class, findings), this::wish);
+          of(ExplainFinding.FedWithout.class, findings).forEach(it -> fed(json, it));
         });
   }
 
@@ -77,6 +82,62 @@ public final class ExplainJson {
             one.text("supplier", row.supplier())
                 .text("pack", row.packId())
                 .number("packs", row.packs()));
+  }
+
+  private void wish(JsonLines json, ExplainFinding.WishCost wish) {
+    json.text("wish", wish.says()).yes("asked", wish.asked());
+    json.object("with", one -> planned(one, wish.with()))
+        .object("without", one -> planned(one, wish.without()));
+    differences.write(json, "difference", Difference.between(wish.with(), wish.without()));
+  }
+
+  private void planned(JsonLines json, Solved solved) {
+    differences.answer(json, "answer", solved);
+    json.number("orders", solved.plan().orders().size())
+        .text(
+            "cash",
+            solved
+                .answer()
+                .plan()
+                .books()
+                .total(Books.Account.CASH)
+                .toText(inputs.world().decimals()));
+  }
+
+  private static void fed(JsonLines json, ExplainFinding.FedWithout fed) {
+    json.object(
+        "adequacy",
+        one -> {
+          PlanJsonAnimals.write(one, "with", fed.with());
+          PlanJsonAnimals.write(one, "without", fed.without());
+        });
+  }
+
+  /** What each rule that gives way costs, as a table; what is not known is left empty. */
+  public static String wishes(List<ExplainFinding> findings) {
+    StringBuilder text =
+        new StringBuilder(
+            OrderSheets.line(
+                List.of("wish", "asked", "side", "orders", "cash", "cost", "bound", "shortfall")));
+    for (ExplainFinding.WishCost wish : of(ExplainFinding.WishCost.class, findings)) {
+      text.append(OrderSheets.line(side(wish, "with", wish.with())))
+          .append(OrderSheets.line(side(wish, "without", wish.without())));
+    }
+    return text.toString();
+  }
+
+  private static List<String> side(
+      ExplainFinding.WishCost wish, String side, Solved solved) {
+    Books books = solved.answer().plan().books();
+    return List.of(
+        wish.says(),
+        Boolean.toString(wish.asked()),
+        side,
+        Integer.toString(solved.plan().orders().size()),
+        books.total(Books.Account.CASH).toString(),
+        solved.standing().money().toString(),
+        DifferenceJson.cell(solved.answer().bound(), RoundingMode.FLOOR),
+        Long.toString(solved.standing().shortfall()));
   }
 
   /** What each rule costs, as a table. */

@@ -12,7 +12,11 @@ final class PlanJsonAnimals {
   private PlanJsonAnimals() {}
 
   static void write(JsonLines json, List<Fed> animals) {
-    json.list("animals", animals, PlanJsonAnimals::animal);
+    write(json, "animals", animals);
+  }
+
+  static void write(JsonLines json, String name, List<Fed> animals) {
+    json.list(name, animals, PlanJsonAnimals::animal);
   }
 
   private static void animal(JsonLines json, Fed fed) {

@@ -115,7 +115,13 @@ public record Animal(
   public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {
     /** The same with late meals that nothing limits. */
     public Programme withoutLateLimits() {
-      return new Programme(schedule, size, importance, new Leeway(days.early(), days.late()));
+      return withLateLimits(List.of());
+    }
+
+    /** The same with other limits on late meals. */
+    public Programme withLateLimits(List<Lateness> limits) {
+      Leeway limited = new Leeway(days.early(), days.late(), limits);
+      return new Programme(schedule, size, importance, limited);
     }
   }
 

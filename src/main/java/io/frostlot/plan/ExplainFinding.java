@@ -43,6 +43,26 @@ public sealed interface ExplainFinding {
   }
 
   /**
+   * A rule that gives way, or a reckoned charge: the best plans found with it and without it.
+   *
+   * @param says what is wished for, such as "3 days of cover"
+   * @param asked does the scenario ask for it?
+   */
+  record WishCost(String says, boolean asked, Solved with, Solved without)
+      implements ExplainFinding {}
+
+  /**
+   * What each animal is fed where adequacy is asked for and where it is not, the same animals in
+   * the same order.
+   */
+  record FedWithout(List<Fed> with, List<Fed> without) implements ExplainFinding {
+    public FedWithout {
+      with = List.copyOf(with);
+      without = List.copyOf(without);
+    }
+  }
+
+  /**
    * Why an item is bought from a supplier.
    *
    * @param supplier id

@@ -50,6 +50,10 @@ public record Policy(
     return new Policy(demand, other, freezerCheck, charges, safety, adequacy, ordering);
   }
 
+  public Policy withCharges(Charges other) {
+    return new Policy(demand, tail, freezerCheck, other, safety, adequacy, ordering);
+  }
+
   public Policy withSafety(Safety other) {
     return new Policy(demand, tail, freezerCheck, charges, other, adequacy, ordering);
   }
@@ -105,6 +109,10 @@ public record Policy(
     /** Nothing is charged for what is past its best. */
     public Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
       this(holding, order, deliveryDay, lateMeal, Money.ZERO);
+    }
+
+    public Charges withEffort(Money ofAnOrder, Money ofADeliveryDay) {
+      return new Charges(holding, ofAnOrder, ofADeliveryDay, lateMeal, pastBest);
     }
 
     public Charges withPastBest(Money other) {

@@ -44,11 +44,11 @@ final class EachAnimal implements Sections.Section {
     }
   }
 
-  private static String rounded(double percent) {
+  static String rounded(double percent) {
     return String.valueOf(Math.round(percent));
   }
 
-  private static String inAnyFour(Fed fed) {
+  static String inAnyFour(Fed fed) {
     return fed.fourMeals().isEmpty()
         ? "-"
         : rounded(fed.leanestFour()) + "-" + rounded(fed.richestFour());

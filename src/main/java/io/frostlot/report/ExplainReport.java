@@ -40,6 +40,10 @@ public record ExplainReport(World world, int width) {
       rule.difference()
           .forEach(
               it -> page.point(capital(rule.without()) + ": " + differences().verdict(it) + "."));
+    } else if (finding instanceof ExplainFinding.WishCost wish) {
+      new WishText(world).write(wish, page);
+    } else if (finding instanceof ExplainFinding.FedWithout fed) {
+      WishText.write(fed, page);
     } else {
       why((ExplainFinding.WhySupplier) finding, page);
     }

@@ -1,0 +1,80 @@
+package io.frostlot.app;
+
+import io.frostlot.plan.ExplainFinding;
+import io.frostlot.plan.Fed;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Solved;
+import io.frostlot.plan.World;
+import io.frostlot.units.Money;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Says what each rule that gives way costs, whether the scenario asks for it or not: the days are
+ * planned with it and without it. Of adequacy it also says what each animal is then fed.
+ */
+public final class WishCosts {
+  /** Share of the time for the plan itself, at first. */
+  public static final double FIRST = 0.12;
+
+  private static final double AGAIN = 0.1;
+  private static final double EACH = 0.06;
+
+  /** It is the hardest to plan for. */
+  private static final double ADEQUACY = 0.35;
+
+  private final Questions questions;
+  private final World base;
+  private final Consumer<ExplainFinding> found;
+
+  /**
+   * Costs that are not known yet.
+   *
+   * @param found told each finding as soon as it is known
+   */
+  public WishCosts(Questions questions, World base, Consumer<ExplainFinding> found) {
+    this.questions = questions;
+    this.base = base;
+    this.found = found;
+  }
+
+  /** Says as much as time allows; nothing where there is no plan. */
+  public void run() {
+    Optional<Solved> first = questions.ask(base, FIRST);
+    if (first.isEmpty()) {
+      return;
+    }
+    Solved plan = questions.again(base, AGAIN).orElse(first.get());
+    found.accept(ExplainFinding.Tight.of(plan));
+    for (Wish wish : Wish.of(base, dearest(plan))) {
+      double share = isAdequacy(wish) ? ADEQUACY : EACH;
+      Optional<Solved> with = questions.ask(wish.with(), share);
+      Optional<Solved> without = questions.ask(wish.without(), share);
+      if (with.isPresent() && without.isPresent()) {
+        found.accept(
+            new ExplainFinding.WishCost(wish.says(), wish.asked(), with.get(), without.get()));
+        if (isAdequacy(wish)) {
+          found.accept(new ExplainFinding.FedWithout(fed(with.get()), fed(without.get())));
+        }
+      }
+    }
+  }
+
+  private static List<Fed> fed(Solved solved) {
+    return Fed.of(solved.world(), solved.plan());
+  }
+
+  private static boolean isAdequacy(Wish wish) {
+    return !wish.without().scenario().policy().adequacy().asked()
+        && wish.with().scenario().policy().adequacy().asked();
+  }
+
+  private static Money dearest(Solved plan) {
+    return plan.plan().orders().stream()
+        .map(Order::slot)
+        .map(slot -> plan.answer().plan().books().ledger(slot).total())
+        .max(Money::compareTo)
+        .orElse(Money.ZERO);
+  }
+}
