@@ -97,6 +97,16 @@ public final class Questions {
     return after.isPresent() ? after : before;
   }
 
+  /** Looks for a plan begun with none, where those found before would lead astray. */
+  void learnAnew(World world, double share) {
+    if (!over()) {
+      long millis = Math.min(left().toMillis(), (long) (share * all.toMillis()));
+      if (planner.plan(world, limits(millis), watch) instanceof Answer.WithPlan found) {
+        learn(found.plan().plan());
+      }
+    }
+  }
+
   private Optional<Solved> solve(World world, double share) {
     long millis = Math.max(200, Math.min(left().toMillis(), (long) (share * all.toMillis())));
     Answer answer =

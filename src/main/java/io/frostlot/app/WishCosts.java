@@ -21,8 +21,8 @@ public final class WishCosts {
   private static final double AGAIN = 0.1;
   private static final double EACH = 0.06;
 
-  /** It is the hardest to plan for. */
-  private static final double ADEQUACY = 0.35;
+  /** It is the hardest to plan for, and plans without it lie far off. */
+  private static final double ADEQUACY = 0.3;
 
   private final Questions questions;
   private final World base;
@@ -48,9 +48,11 @@ public final class WishCosts {
     Solved plan = questions.again(base, AGAIN).orElse(first.get());
     found.accept(ExplainFinding.Tight.of(plan));
     for (Wish wish : Wish.of(base, dearest(plan))) {
-      double share = isAdequacy(wish) ? ADEQUACY : EACH;
-      Optional<Solved> with = questions.ask(wish.with(), share);
-      Optional<Solved> without = questions.ask(wish.without(), share);
+      if (isAdequacy(wish)) {
+        questions.learnAnew(wish.asked() ? wish.without() : wish.with(), ADEQUACY);
+      }
+      Optional<Solved> with = questions.ask(wish.with(), EACH);
+      Optional<Solved> without = questions.ask(wish.without(), EACH);
       if (with.isPresent() && without.isPresent()) {
         found.accept(
             new ExplainFinding.WishCost(wish.says(), wish.asked(), with.get(), without.get()));

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * When one meal of an animal is due, moved to days on which somebody feeds it and clear of
+ * When one meal of an animal is due, never in a fast of its own, and moved to days on which somebody feeds it and clear of
  * handling: to the nearest such day of its own days, else to the nearest such day on which the
  * animal eats and has no other meal, else to one of its own days on which somebody feeds it, else
  * left where it was. No meal is dropped. Of two days as near the earlier is taken.
@@ -49,7 +49,8 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
   private static FeedingDay place(
       Animal animal, LocalDate intended, Period within, Set<LocalDate> taken) {
     Period own = around(intended, animal.programme().days(), within);
-    Predicate<LocalDate> fed = animal.feedingDays()::contains;
+    Predicate<LocalDate> eats = animal::eatsOn;
+    Predicate<LocalDate> fed = eats.and(animal.feedingDays()::contains);
     Predicate<LocalDate> clear = fed.and(animal::isLeftInPeaceAfter);
     Predicate<LocalDate> free = day -> day.equals(intended) || !taken.contains(day);
     Optional<LocalDate> near = own.nearest(intended, clear.and(free));
@@ -58,7 +59,7 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
       Place place = best.equals(intended) ? Place.AS_INTENDED : Place.MOVED_WITHIN;
       return new FeedingDay(intended, Meal.Days.of(best, own, clear), place);
     }
-    Optional<LocalDate> outside = within.nearest(intended, clear.and(free).and(animal::eatsOn));
+    Optional<LocalDate> outside = within.nearest(intended, clear.and(free));
     if (outside.isPresent()) {
       LocalDate day = outside.get();
       return new FeedingDay(intended, new Meal.Days(day, day, day), Place.MOVED_OUTSIDE);
@@ -67,8 +68,7 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
         .map(day -> new FeedingDay(intended, Meal.Days.of(day, own, fed), Place.NOT_CLEAR))
         .orElseGet(
             () ->
-                new FeedingDay(
-                    intended, new Meal.Days(own.from(), intended, own.to()), Place.NOBODY_FEEDS));
+                new FeedingDay(intended, Meal.Days.of(intended, own, eats), Place.NOBODY_FEEDS));
   }
 
   private static Period around(LocalDate best, Animal.Leeway leeway, Period within) {

@@ -52,6 +52,7 @@ final class MovedMeals implements Sections.Section {
       case HANDLING -> reason.what();
       case KEEPER_AWAY -> "nobody there";
       case ROOM_NOT_FED -> "weekdays of " + reason.what();
+      case ROOM_AND_KEEPER -> "weekdays of " + reason.what() + ", and nobody there";
     };
   }
 

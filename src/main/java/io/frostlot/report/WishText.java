@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
@@ -48,6 +49,9 @@ record WishText(World world) {
   }
 
   private String bound(Solved solved) {
+    if (solved.answer() instanceof Answer.Proven) {
+      return "proven best";
+    }
     return solved.answer().bound().isEmpty()
         ? "no bound known"
         : "bound " + wording().atLeast(solved.answer().bound().getAsDouble());

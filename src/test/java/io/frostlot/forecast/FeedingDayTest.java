@@ -157,6 +157,25 @@ class FeedingDayTest {
         .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(6, 7, 8), FeedingDay.Place.NOBODY_FEEDS));
   }
 
+  /** It may be three days late, but not in a fast: of days 6 to 10 days 9 and 10 are left out. */
+  @Test
+  void a_late_day_is_never_in_a_fast() {
+    assertThat(second(fasting(9, 12)).days()).isEqualTo(days(6, 7, 8));
+    assertThat(second(fasting(8, 9)).days()).isEqualTo(closed(days(6, 7, 10), 8, 9));
+  }
+
+  private static Animal fasting(int from, int to) {
+    Animal weekly = weekly(new Animal.Leeway(1, 3));
+    return new Animal(
+        weekly.name(),
+        weekly.growth(),
+        weekly.weighed(),
+        weekly.diet(),
+        weekly.programme(),
+        List.of(new Period(FIRST.plusDays(from), FIRST.plusDays(to))),
+        Period.ALWAYS);
+  }
+
   /** Handled for all the time, and nobody there on day 7: a day with somebody comes first. */
   @Test
   void is_fed_by_somebody_before_it_is_left_in_peace() {

@@ -1,0 +1,81 @@
+package io.frostlot.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.keeping.Animal;
+import io.frostlot.keeping.Lateness;
+import io.frostlot.plan.HandmadeRoom;
+import io.frostlot.plan.Policy;
+import io.frostlot.plan.World;
+import io.frostlot.units.Money;
+import io.frostlot.units.Percent;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class WishTest {
+  private static final Money DEAREST = Money.of(100);
+
+  private static Wish wish(World world, String says) {
+    return Wish.of(world, DEAREST).stream()
+        .filter(it -> it.says().equals(says))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static World asking(Policy policy) {
+    World room = HandmadeRoom.world();
+    return room.withScenario(room.scenario().withPolicy(policy));
+  }
+
+  private static Policy with(Wish wish) {
+    return wish.with().scenario().policy();
+  }
+
+  private static Policy without(Wish wish) {
+    return wish.without().scenario().policy();
+  }
+
+  @Test
+  void what_is_not_asked_for_is_looked_at_in_a_usual_measure() {
+    World room = HandmadeRoom.world();
+    Policy own = room.scenario().policy();
+    Wish margin = wish(room, "a margin of 10 %");
+    assertThat(margin.asked()).isFalse();
+    assertThat(with(margin)).isEqualTo(own.withSafety(new Policy.Safety(0, Percent.of("10"))));
+    assertThat(margin.without()).isEqualTo(room);
+    assertThat(with(wish(room, "at most 90.00 an order")).ordering().budget().perOrder())
+        .isEqualTo(Money.of(90));
+    assertThat(with(wish(room, "effort reckoned at 5.00 an order")).charges().order())
+        .isEqualTo(Money.of(5));
+  }
+
+  @Test
+  void what_is_asked_for_is_looked_at_as_it_is_and_only_that_is_left_out() {
+    Policy strict =
+        HandmadeRoom.world()
+            .scenario()
+            .policy()
+            .withSafety(new Policy.Safety(2, Percent.of("5")))
+            .withAdequacy(new Policy.Adequacy(true, Percent.of("90"), Percent.of("110")));
+    World world = asking(strict);
+    Wish cover = wish(world, "2 days of cover");
+    assertThat(cover.asked()).isTrue();
+    assertThat(cover.with()).isEqualTo(world);
+    assertThat(without(cover)).isEqualTo(strict.withSafety(new Policy.Safety(0, Percent.of("5"))));
+    assertThat(without(wish(world, "adequacy, 90 % to 110 %")).adequacy().asked()).isFalse();
+  }
+
+  @Test
+  void animals_have_wishes_too() {
+    World room = HandmadeRoom.world();
+    Wish late = wish(room, "at most 2 late meals of an animal");
+    assertThat(late.with().scenario().collection().animals())
+        .extracting(animal -> animal.programme().days().limits())
+        .containsOnly(List.of(new Lateness(Lateness.Counted.MEALS, 2)));
+    List<Animal> limited = late.with().scenario().collection().animals();
+    World world = room.withScenario(room.scenario().withAnimals(limited));
+    Wish asked = wish(world, "limits on late meals");
+    assertThat(asked.with()).isEqualTo(world);
+    assertThat(asked.without()).isEqualTo(room);
+  }
+}
