@@ -47,8 +47,7 @@ record Wish(String says, boolean asked, World with, World without) {
             "adequacy, %s to %s".formatted(band.least(), band.most()),
             world,
             band.asked(),
-            asked ->
-                policy.withAdequacy(new Policy.Adequacy(asked, band.least(), band.most()))));
+            asked -> policy.withAdequacy(new Policy.Adequacy(asked, band.least(), band.most()))));
     boolean covered = safety.coverDays() > 0;
     int days = covered ? safety.coverDays() : COVER_DAYS;
     all.add(
@@ -123,15 +122,15 @@ record Wish(String says, boolean asked, World with, World without) {
     Policy policy = world.scenario().policy();
     Policy.Budget own = policy.ordering().budget();
     Money most = dearest.times(OF_DEAREST, world.decimals());
-    Policy.Budget budget =
-        own.isNone() ? new Policy.Budget(most, Money.ZERO, Money.ZERO) : own;
+    Policy.Budget budget = own.isNone() ? new Policy.Budget(most, Money.ZERO, Money.ZERO) : own;
     return of(
-        own.isNone() ? "at most %s an order".formatted(most.toText(world.decimals())) : "the budget",
+        own.isNone()
+            ? "at most %s an order".formatted(most.toText(world.decimals()))
+            : "the budget",
         world,
         !own.isNone(),
         asked ->
-            policy.withOrdering(
-                policy.ordering().withBudget(asked ? budget : Policy.Budget.NONE)));
+            policy.withOrdering(policy.ordering().withBudget(asked ? budget : Policy.Budget.NONE)));
   }
 
   private static Wish effort(World world, Money dearest) {

@@ -126,8 +126,7 @@ public final class ExplainJson {
     return text.toString();
   }
 
-  private static List<String> side(
-      ExplainFinding.WishCost wish, String side, Solved solved) {
+  private static List<String> side(ExplainFinding.WishCost wish, String side, Solved solved) {
     Books books = solved.answer().plan().books();
     return List.of(
         wish.says(),

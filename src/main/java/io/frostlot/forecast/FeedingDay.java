@@ -11,10 +11,11 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * When one meal of an animal is due, never in a fast of its own, and moved to days on which somebody feeds it and clear of
- * handling: to the nearest such day of its own days, else to the nearest such day on which the
- * animal eats and has no other meal, else to one of its own days on which somebody feeds it, else
- * left where it was. No meal is dropped. Of two days as near the earlier is taken.
+ * When one meal of an animal is due, never in a fast of its own, and moved to days on which
+ * somebody feeds it and clear of handling: to the nearest such day of its own days, else to the
+ * nearest such day on which the animal eats and has no other meal, else to one of its own days on
+ * which somebody feeds it, else left where it was. No meal is dropped. Of two days as near the
+ * earlier is taken.
  *
  * @param intended best day by the schedule
  * @param days on which the meal may come, all of them as above unless {@code place} says otherwise
@@ -67,8 +68,7 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
     return own.nearest(intended, fed.and(free))
         .map(day -> new FeedingDay(intended, Meal.Days.of(day, own, fed), Place.NOT_CLEAR))
         .orElseGet(
-            () ->
-                new FeedingDay(intended, Meal.Days.of(intended, own, eats), Place.NOBODY_FEEDS));
+            () -> new FeedingDay(intended, Meal.Days.of(intended, own, eats), Place.NOBODY_FEEDS));
   }
 
   private static Period around(LocalDate best, Animal.Leeway leeway, Period within) {

@@ -71,8 +71,7 @@ record WishText(World world) {
   static void write(ExplainFinding.FedWithout fed, Page page) {
     page.gap();
     Table table =
-        Table.of(
-            "grams in %", ">programme, g", ">with", ">any four", ">without", ">any four");
+        Table.of("grams in %", ">programme, g", ">with", ">any four", ">without", ">any four");
     for (int i = 0; i < fed.with().size(); i++) {
       Fed with = fed.with().get(i);
       Fed without = fed.without().get(i);

@@ -59,8 +59,7 @@ class ExplainCommandTest {
   private static Set<ValidationMessage> breaches(JsonNode json) {
     return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
         .getSchema(
-            ExplainCommandTest.class.getResourceAsStream(
-                "/io/frostlot/schema/explain.schema.json"))
+            ExplainCommandTest.class.getResourceAsStream("/io/frostlot/schema/explain.schema.json"))
         .validate(json);
   }
 
