@@ -6,9 +6,11 @@ import io.frostlot.files.Reading;
 import io.frostlot.files.ScenarioFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.EarlierOrders;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Outline;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
@@ -29,7 +31,7 @@ public final class MakePlan {
    * What is asked for.
    *
    * @param profiles folder of supplier profiles, at most one; none: beside the scenario
-   * @param since an earlier plan to compare with, at most one
+   * @param since an earlier plan to keep to and compare with, at most one
    */
   public record Request(Path folder, List<Path> profiles, List<Path> since) {
     public Request {
@@ -56,10 +58,12 @@ public final class MakePlan {
    * Everything is there to plan with.
    *
    * @param since the earlier plan, at most one
+   * @param known what of it can be followed now, at most one
    */
-  public record Ready(Inputs inputs, List<Outline> since) implements Prepared {
+  public record Ready(Inputs inputs, List<Outline> since, List<Plan> known) implements Prepared {
     public Ready {
       since = List.copyOf(since);
+      known = List.copyOf(known);
     }
 
     /** Differences from the earlier plan; empty where none was given. */
@@ -92,17 +96,42 @@ public final class MakePlan {
       String currency = accepted.scenario().currency().getCurrencyCode();
       since.forEach(earlier -> earlier.otherCurrency(currency).ifPresent(problems::add));
       if (problems.isEmpty()) {
-        World world = World.of(accepted.scenario());
-        return new Ready(
-            new Inputs(world, accepted.digest(), accepted.warnings()),
-            since.stream().map(PlanFile::outline).toList());
+        return ready(accepted, since);
       }
     }
     return new Refused(problems);
   }
 
-  /** The answer, within the limits. */
+  private static Ready ready(Reading.Accepted accepted, List<PlanFile> since) {
+    World world = World.of(accepted.scenario());
+    List<String> warnings = new ArrayList<>(accepted.warnings());
+    List<Plan> known = new ArrayList<>();
+    for (PlanFile earlier : since) {
+      if (earlier.scenario().equals(accepted.scenario().name())) {
+        EarlierOrders orders = EarlierOrders.of(world, earlier.outline());
+        world = world.withDueSoon(orders.dueSoon());
+        warnings.addAll(orders.leftOut());
+        earlier.asFarAsKnown(world).ifPresent(known::add);
+      } else {
+        warnings.add(
+            "The earlier plan is for %s: none of its orders is kept."
+                .formatted(earlier.scenario()));
+      }
+    }
+    return new Ready(
+        new Inputs(world, accepted.digest(), warnings),
+        since.stream().map(PlanFile::outline).toList(),
+        known);
+  }
+
+  /** The answer, within the limits; begun with the earlier plan where there is one. */
   public Answer plan(Ready ready, Limits limits, Watch watch) {
-    return planner.plan(ready.inputs().world(), limits, watch);
+    World world = ready.inputs().world();
+    Answer answer =
+        ready.known().isEmpty()
+            ? planner.plan(world, limits, watch)
+            : planner.planFrom(ready.known(), world, limits, watch);
+    boolean sayWhatClashes = answer instanceof Answer.Impossible && !ready.known().isEmpty();
+    return sayWhatClashes ? planner.plan(world, limits, watch) : answer;
   }
 }

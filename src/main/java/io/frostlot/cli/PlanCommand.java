@@ -62,7 +62,9 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--since",
       paramLabel = "PLAN.json",
-      description = "Show what differs from this earlier plan.")
+      description =
+          "Keep what this earlier plan orders soon unless a change saves enough, and show what"
+              + " differs.")
   private Path since = Usual.NOT_GIVEN;
 
   @Option(
@@ -84,9 +86,6 @@ final class PlanCommand implements Callable<Integer> {
     Limits limits = limits();
     if (!out.equals(Usual.NOT_GIVEN) && usual.format() != Format.CSV) {
       throw usual.wrong("--out goes with --format csv");
-    }
-    if (!since.equals(Usual.NOT_GIVEN) && usual.format() == Format.CSV) {
-      throw usual.wrong("--since goes with --format text or json");
     }
     MakePlan makePlan = new MakePlan(desk.planner());
     MakePlan.Prepared prepared =

@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import io.frostlot.plan.BillLines;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
@@ -63,6 +64,11 @@ public final class PlanFile {
   /** The digest of the inputs that it was made from. */
   public String digest() {
     return root.text("digest");
+  }
+
+  /** The name of the scenario that it was made for. */
+  public String scenario() {
+    return root.text("scenario");
   }
 
   /** A problem where its money is in another currency, and cannot be compared. */
@@ -135,5 +141,17 @@ public final class PlanFile {
     Problems problems = new Problems();
     Plan plan = new PlanPart(world, problems).read(root);
     return problems.isEmpty() ? new Read<>(plan) : new Refused<>(problems.all());
+  }
+
+  /** The plan in a world that has moved on, or else its orders that can be named there, if any. */
+  public Optional<Plan> asFarAsKnown(World world) {
+    if (plan(world) instanceof Read<Plan> whole) {
+      return Optional.of(whole.value());
+    }
+    PlanOrderPart reader = new PlanOrderPart(world, new Problems());
+    List<Order> orders =
+        root.objects("orders").stream().flatMap(json -> reader.read(json).stream()).toList();
+    return Optional.of(new Plan(orders, List.of(), List.of(), List.of()))
+        .filter(plan -> !plan.orders().isEmpty());
   }
 }

@@ -3,9 +3,11 @@ package io.frostlot.files;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
+import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Fed;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.SecondLook;
 import io.frostlot.units.Money;
@@ -119,6 +121,21 @@ public final class PlanJson {
     PlanJsonAnimals.write(json, Fed.of(inputs.world(), judged.plan()));
     PlanJsonAnimals.write(json, inputs.world().scenario());
     bill(json, judged.books());
+    if (!inputs.world().dueSoon().isNone()) {
+      dueSoon(json, judged.plan());
+    }
+  }
+
+  private void dueSoon(JsonLines json, Plan plan) {
+    DueSoon dueSoon = inputs.world().dueSoon();
+    List<DueSoon.Due> changed = dueSoon.changedBy(plan);
+    json.list(
+        "dueSoon",
+        dueSoon.orders(),
+        (one, due) ->
+            one.text("supplier", due.slot().supplier())
+                .day("orderBy", due.slot().ordered())
+                .yes("kept", !changed.contains(due)));
   }
 
   private void bill(JsonLines json, Books books) {

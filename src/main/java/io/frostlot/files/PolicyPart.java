@@ -11,6 +11,10 @@ final class PolicyPart {
         budget.money("perOrder"), budget.money("perMonth"), budget.money("spentThisMonth"));
   }
 
+  private static Policy.Calm calm(Json.Obj calm) {
+    return new Policy.Calm(calm.integer("days"), calm.money("charge"));
+  }
+
   static Policy read(Json.Obj policy) {
     Json.Obj charges = policy.object("charges");
     Json.Obj safety = policy.object("safety");
@@ -34,6 +38,6 @@ final class PolicyPart {
             adequacy.yes("asked"),
             adequacy.percent("leastPercent"),
             adequacy.percent("mostPercent")),
-        new Policy.Ordering(budget(policy.object("budget"))));
+        new Policy.Ordering(budget(policy.object("budget")), calm(policy.object("calm"))));
   }
 }

@@ -53,6 +53,13 @@ public record Order(Slot slot, List<Line> lines, Set<String> promotions, Boxes b
     return packs;
   }
 
+  /** The same by the ids of the packs. */
+  public SortedMap<String, Integer> packsById() {
+    SortedMap<String, Integer> packs = new TreeMap<>();
+    lines.forEach(line -> packs.merge(line.pack().id(), line.packs(), Integer::sum));
+    return packs;
+  }
+
   /**
    * Boxes of the order.
    *

@@ -57,9 +57,11 @@ public record Outline(String digest, Totals totals, List<Ordered> orders, List<U
   /** An order as the books have it. */
   public static Ordered ordered(Order order, Books books) {
     Slot slot = order.slot();
-    SortedMap<String, Integer> packs = new TreeMap<>();
-    order.lines().forEach(line -> packs.put(line.pack().id(), line.packs()));
     return new Ordered(
-        slot.supplier(), slot.ordered(), slot.arrivesEarliest(), packs, books.ledger(slot).total());
+        slot.supplier(),
+        slot.ordered(),
+        slot.arrivesEarliest(),
+        order.packsById(),
+        books.ledger(slot).total());
   }
 }

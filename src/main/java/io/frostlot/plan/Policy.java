@@ -145,12 +145,34 @@ public record Policy(
    * What is asked of orders.
    *
    * @param budget what they should cost at most; gives way before a meal does
+   * @param calm how soon and how dearly a plan that follows another may change its orders
    */
-  public record Ordering(Budget budget) {
-    public static final Ordering FREE = new Ordering(Budget.NONE);
+  public record Ordering(Budget budget, Calm calm) {
+    public static final Ordering FREE = new Ordering(Budget.NONE, Calm.NONE);
 
     public Ordering withBudget(Budget other) {
-      return new Ordering(other);
+      return new Ordering(other, calm);
+    }
+  }
+
+  /**
+   * How steady a plan stays that is made anew.
+   *
+   * @param days orders dated up to so many days after the first planning day are due soon
+   * @param charge reckoned for each of them that is changed, dropped or added
+   */
+  public record Calm(int days, Money charge) {
+    public static final Calm NONE = new Calm(0, Money.ZERO);
+
+    public Calm {
+      if (days < 0 || charge.isNegative()) {
+        throw new IllegalArgumentException("calm of " + days + " days at " + charge);
+      }
+    }
+
+    /** May anything be changed? */
+    public boolean isNone() {
+      return days == 0 || charge.isZero();
     }
   }
 

@@ -34,6 +34,7 @@ import java.util.stream.Stream;
  * @param joint what several keepers have agreed, or {@link Joint#ALONE}
  * @param pledges packs that are bought whatever they are good for
  * @param mostOrders at most so many orders, or {@link #ANY_NUMBER}
+ * @param dueSoon what an earlier plan orders soon, and what it is reckoned to change that
  */
 public record World(
     Scenario scenario,
@@ -42,7 +43,8 @@ public record World(
     SortedMap<String, Item> items,
     Joint joint,
     List<Pledge> pledges,
-    int mostOrders) {
+    int mostOrders,
+    DueSoon dueSoon) {
   public static final int ANY_NUMBER = Integer.MAX_VALUE;
 
   public World {
@@ -54,14 +56,14 @@ public record World(
     pledges = List.copyOf(pledges);
   }
 
-  /** Nothing is pledged. */
+  /** Nothing is pledged, and there is no earlier plan. */
   public World(
       Scenario scenario,
       List<Demand> demands,
       List<Slot> slots,
       SortedMap<String, Item> items,
       Joint joint) {
-    this(scenario, demands, slots, items, joint, List.of(), ANY_NUMBER);
+    this(scenario, demands, slots, items, joint, List.of(), ANY_NUMBER, DueSoon.NONE);
   }
 
   /** A world of one keeper. */
@@ -182,31 +184,36 @@ public record World(
 
   /** The same world with only some of its slots: a habit, or a part of the search. */
   public World withSlots(List<Slot> some) {
-    return new World(scenario, demands, some, items, joint, pledges, mostOrders);
+    return new World(scenario, demands, some, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world with only some of its meals. */
   public World withDemands(List<Demand> some) {
-    return new World(scenario, some, slots, items, joint, pledges, mostOrders);
+    return new World(scenario, some, slots, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world with these pledges and no others. */
   public World withPledges(List<Pledge> some) {
-    return new World(scenario, demands, slots, items, joint, some, mostOrders);
+    return new World(scenario, demands, slots, items, joint, some, mostOrders, dueSoon);
   }
 
   /** The same world with at most so many orders. */
   public World withMostOrders(int most) {
-    return new World(scenario, demands, slots, items, joint, pledges, most);
+    return new World(scenario, demands, slots, items, joint, pledges, most, dueSoon);
+  }
+
+  /** The same world where these orders are due soon. */
+  public World withDueSoon(DueSoon other) {
+    return new World(scenario, demands, slots, items, joint, pledges, mostOrders, other);
   }
 
   /** The same meals, deliveries and items under another scenario. */
   public World withScenario(Scenario other) {
-    return new World(other, demands, slots, items, joint, pledges, mostOrders);
+    return new World(other, demands, slots, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world for one keeper: anybody may eat from any freezer. */
   public World alone() {
-    return new World(scenario, demands, slots, items, Joint.ALONE, pledges, mostOrders);
+    return new World(scenario, demands, slots, items, Joint.ALONE, pledges, mostOrders, dueSoon);
   }
 }

@@ -44,6 +44,7 @@ final class Rules {
         new Holding(world),
         new PastBest(world),
         new Effort(world),
+        new ChangedDueSoon(world),
         new Tail(world));
   }
 

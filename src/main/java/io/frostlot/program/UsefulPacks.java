@@ -20,11 +20,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 
 /**
  * How many packs of a row one order could ever use: enough for every meal in reach of its life, and
- * as many more as a safety margin may ask for or as may pay by reaching a price step, a group of a
- * sale or an order value. No optimum is lost: beyond that a pack adds cost and room only.
+ * as many more as a safety margin may ask for, as are pledged or were ordered by an earlier plan, or
+ * as may pay by reaching a price step, a group of a sale or an order value. No optimum is lost: beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
@@ -89,7 +90,7 @@ final class UsefulPacks {
     for (String keeper : world.keepers()) {
       packs += pack.parts().stream().mapToLong(part -> useful(slot, keeper, part)).max().orElse(0);
     }
-    long padding = Math.max(padding(supplier, slot, pack), pledged(slot, pack));
+    long padding = Math.max(padding(supplier, slot, pack), asked(slot, pack));
     if (packs == 0 && padding == 0) {
       return 0;
     }
@@ -102,12 +103,17 @@ final class UsefulPacks {
     return (pieces + part.pieces() - 1) / part.pieces();
   }
 
-  private long pledged(Slot slot, Pack pack) {
-    return world.pledges().stream()
-        .filter(pledge -> pledge.counts(slot, pack))
-        .mapToLong(Pledge::packs)
-        .max()
-        .orElse(0);
+  /** Packs that are pledged, or that an earlier plan orders. */
+  private long asked(Slot slot, Pack pack) {
+    LongStream pledged =
+        world.pledges().stream()
+            .filter(pledge -> pledge.counts(slot, pack))
+            .mapToLong(Pledge::packs);
+    LongStream before =
+        world.dueSoon().orders().stream()
+            .filter(due -> due.slot().equals(slot))
+            .mapToLong(due -> due.packs().getOrDefault(pack.id(), 0));
+    return LongStream.concat(pledged, before).max().orElse(0);
   }
 
   private long usefulPieces(Slot slot, Eaten eaten) {

@@ -14,7 +14,7 @@ import io.frostlot.supply.Supplier;
  */
 record Weights(double scale) {
   static Weights of(World world) {
-    double scale = 1;
+    double scale = Math.max(1, world.dueSoon().charge().toDouble());
     for (Supplier supplier : world.scenario().suppliers()) {
       Shipping.Rate rate = supplier.shipping().rate();
       double box = rate.perOrder().plus(rate.firstBox()).toDouble();

@@ -2,7 +2,7 @@ package io.frostlot.report;
 
 import io.frostlot.plan.Changes;
 
-/** What differs from an earlier plan. */
+/** What stays as in an earlier plan, and what differs from it. */
 final class ChangesSince implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
@@ -14,6 +14,7 @@ final class ChangesSince implements Sections.Section {
     if (changes.stale()) {
       page.say("The earlier plan is stale: it was made from other inputs.");
     }
+    KeptOrders.write(report, page);
     if (changes.isEmpty()) {
       page.say("Nothing: same meals, same orders, same money.");
       return;

@@ -34,7 +34,7 @@ class BudgetCostTest {
             .world(folder);
     Scenario scenario = world.scenario();
     return world.withScenario(
-        scenario.withPolicy(scenario.policy().withOrdering(new Policy.Ordering(budget))));
+        scenario.withPolicy(scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget))));
   }
 
   private Optional<BudgetPrice> cost(Policy.Budget budget, Watch watch) {

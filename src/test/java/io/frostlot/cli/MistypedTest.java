@@ -58,7 +58,6 @@ class MistypedTest {
         "plan x --effort 1.5",
         "plan x --format xml",
         "plan x --out there",
-        "plan x --format csv --since y",
         "plan x --colour",
         "order x"
       })

@@ -76,7 +76,8 @@ class GoodFolderTest {
                 new Policy.Safety(3, Percent.of("5")),
                 new Policy.Adequacy(true, Percent.of("97"), Percent.of("105")),
                 new Policy.Ordering(
-                    new Policy.Budget(Money.of(80), Money.of("120.50"), Money.of(30)))));
+                    new Policy.Budget(Money.of(80), Money.of("120.50"), Money.of(30)),
+                    new Policy.Calm(14, Money.of(5)))));
   }
 
   @Test

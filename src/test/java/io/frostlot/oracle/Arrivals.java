@@ -19,6 +19,7 @@ final class Arrivals {
   private final long effort;
   private final Room room;
   private final Spending spending;
+  private final EarlierPlan earlier;
 
   /**
    * Pieces that come together.
@@ -33,6 +34,7 @@ final class Arrivals {
     this.limits = limits;
     room = new Room(tiny);
     this.spending = spending;
+    earlier = new EarlierPlan(tiny.world);
     firstLimit = tiny.world.demands().size();
     effort = Amounts.of(tiny.world.scenario().policy().charges().order());
   }
@@ -49,12 +51,16 @@ final class Arrivals {
     Delivery delivery =
         new Delivery(new Lot.Ordered(slot), slot.arrivesEarliest(), slot.arrivesLatest());
     return (state, trail, next) -> {
-      next.add(state, Score.ZERO, trail);
+      next.add(state, Score.money(earlier.nothing(slot)), trail);
       for (Candidates.Candidate candidate : candidates) {
         if (mayBeOrdered(candidate, state)) {
+          long reckoned = effort + earlier.of(candidate.order());
           Score score =
               new Score(
-                  0, 0, spending.lacking(state, slot, candidate.cost()), candidate.cost() + effort);
+                  0,
+                  0,
+                  spending.lacking(state, slot, candidate.cost()),
+                  candidate.cost() + reckoned);
           new Unpacking(delivery, score, next)
               .unpack(
                   candidate.pieces(),

@@ -24,6 +24,7 @@ final class Candidates {
   private final World world;
   private final Tiny tiny;
   private final TotalLimits limits;
+  private final EarlierPlan earlier;
 
   /**
    * An order that could be placed.
@@ -34,12 +35,13 @@ final class Candidates {
    */
   record Candidate(Order order, long cost, Map<Item, Integer> pieces, int[] uses) {}
 
-  private record Key(Map<Item, Integer> pieces, List<Integer> uses) {}
+  private record Key(Map<Item, Integer> pieces, List<Integer> uses, long changed) {}
 
   Candidates(Tiny tiny, TotalLimits limits) {
     this.tiny = tiny;
     world = tiny.world;
     this.limits = limits;
+    earlier = new EarlierPlan(world);
   }
 
   List<Candidate> of(Slot slot) {
@@ -59,7 +61,10 @@ final class Candidates {
             }
             Candidate candidate = candidate(priced);
             Key key =
-                new Key(candidate.pieces, java.util.Arrays.stream(candidate.uses).boxed().toList());
+                new Key(
+                    candidate.pieces,
+                    java.util.Arrays.stream(candidate.uses).boxed().toList(),
+                    earlier.of(candidate.order));
             cheapest.merge(key, candidate, (a, b) -> b.cost < a.cost ? b : a);
           }
         });
@@ -119,12 +124,14 @@ final class Candidates {
 
   /**
    * Packs that could be eaten, rounded up; without a limit where more could pay all the same: by a
-   * threshold, a step or a group of the price ladder, for safety, or since they are pledged.
+   * threshold, a step or a group of the price ladder, for safety, or since they are pledged or
+   * were ordered before.
    */
   private int mostUseful(Slot slot, Pack pack) {
     Supplier supplier = world.supplier(slot.supplier());
     boolean more =
         !world.scenario().policy().safety().equals(Policy.Safety.NONE)
+            || earlier.had(slot, pack)
             || world.pledges().stream().anyMatch(pledge -> pledge.counts(slot, pack))
             || supplier.terms().minimum().from().toDouble() > 0
             || !supplier.terms().discounts().isEmpty()

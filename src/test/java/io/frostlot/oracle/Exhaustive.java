@@ -62,7 +62,7 @@ public final class Exhaustive {
 
   private Optional<Found> search() {
     Map<State, Node> layer = new HashMap<>();
-    layer.put(start(), new Node(spending.before(), Trail.START));
+    layer.put(start(), new Node(before(), Trail.START));
     for (Stage stage : stages()) {
       Map<State, Node> next = new HashMap<>();
       layer.forEach(
@@ -84,6 +84,10 @@ public final class Exhaustive {
         .map(
             node ->
                 new Found(node.score.standing(), new PlanWriter(tiny).write(node.trail.moves())));
+  }
+
+  private Score before() {
+    return spending.before().plus(Score.money(new EarlierPlan(world).lost()));
   }
 
   private State start() {

@@ -47,5 +47,6 @@ public enum Feature {
   ADEQUACY,
   PLEDGE,
   MOST_ORDERS,
-  BUDGET
+  BUDGET,
+  DUE_SOON
 }

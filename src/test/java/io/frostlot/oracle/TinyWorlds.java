@@ -1,5 +1,6 @@
 package io.frostlot.oracle;
 
+import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
@@ -18,6 +19,8 @@ import java.util.Currency;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -94,7 +97,29 @@ public final class TinyWorlds {
     }
     World few = world.withSlots(slots);
     World pledged = dice.has(Feature.PLEDGE) ? few.withPledges(List.of(pledge(dice, few))) : few;
-    return dice.has(Feature.MOST_ORDERS) ? pledged.withMostOrders(dice.oneIn(8) ? 0 : 1) : pledged;
+    World limited =
+        dice.has(Feature.MOST_ORDERS) ? pledged.withMostOrders(dice.oneIn(8) ? 0 : 1) : pledged;
+    return dice.has(Feature.DUE_SOON)
+        ? limited.withDueSoon(dueSoon(dice, world.slots(), limited))
+        : limited;
+  }
+
+  /** An earlier plan's orders, one now and then by a delivery that is gone. */
+  private static DueSoon dueSoon(Dice dice, List<Slot> all, World world) {
+    Period dates = new Period(Dice.FIRST, Dice.FIRST.plusDays(dice.between(0, 3)));
+    SortedMap<Slot, DueSoon.Due> orders = new TreeMap<>();
+    for (int count = dice.between(0, 2); count > 0; count--) {
+      List<Slot> slots = dice.oneIn(5) || world.slots().isEmpty() ? all : world.slots();
+      List<Slot> soon = slots.stream().filter(slot -> dates.contains(slot.ordered())).toList();
+      if (!soon.isEmpty()) {
+        Slot slot = dice.oneOf(soon);
+        SortedMap<String, Integer> packs = new TreeMap<>();
+        dice.someOf(world.supplier(slot.supplier()).sheet().packs())
+            .forEach(pack -> packs.put(pack.id(), dice.between(1, 2)));
+        orders.put(slot, new DueSoon.Due(slot, packs));
+      }
+    }
+    return new DueSoon(dates, List.copyOf(orders.values()), dice.cents(5, 250));
   }
 
   /** Of packs small enough that it can be kept more often than not. */
@@ -137,7 +162,8 @@ public final class TinyWorlds {
             dice.has(Feature.ADEQUACY),
             Percent.of("90"),
             Percent.of(dice.has(Feature.ADEQUACY) ? dice.oneOf("105", "110") : "105")),
-        new Policy.Ordering(dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE));
+        Policy.Ordering.FREE.withBudget(
+            dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE));
   }
 
   private static Policy.Budget budget(Dice dice) {

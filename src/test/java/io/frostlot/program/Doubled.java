@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.supply.OrderTerms;
@@ -36,7 +37,14 @@ final class Doubled {
                     new Policy.Budget(
                         twice(policy.ordering().budget().perOrder()),
                         twice(policy.ordering().budget().perMonth()),
-                        twice(policy.ordering().budget().spent())))));
+                        twice(policy.ordering().budget().spent())),
+                    new Policy.Calm(
+                        policy.ordering().calm().days(),
+                        twice(policy.ordering().calm().charge())))));
+  }
+
+  static DueSoon of(DueSoon dueSoon) {
+    return new DueSoon(dueSoon.dates(), dueSoon.orders(), twice(dueSoon.charge()));
   }
 
   private static Money twice(Money money) {

@@ -75,7 +75,10 @@ class LawsTest {
     List<Slot> slots = new ArrayList<>(world.slots());
     Set<Slot> before = Set.copyOf(World.of(world.scenario()).slots());
     World changed =
-        World.of(scenario).withPledges(world.pledges()).withMostOrders(world.mostOrders());
+        World.of(scenario)
+            .withPledges(world.pledges())
+            .withMostOrders(world.mostOrders())
+            .withDueSoon(world.dueSoon());
     changed.slots().stream().filter(slot -> !before.contains(slot)).forEach(slots::add);
     return changed.withSlots(slots.stream().sorted().toList());
   }

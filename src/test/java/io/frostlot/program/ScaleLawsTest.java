@@ -50,7 +50,8 @@ class ScaleLawsTest {
     World doubled =
         World.of(Doubled.of(world.scenario()))
             .withSlots(world.slots())
-            .withMostOrders(world.mostOrders());
+            .withMostOrders(world.mostOrders())
+            .withDueSoon(Doubled.of(world.dueSoon()));
 
     Standing once = Faces.best(world).standing();
     Standing twice = Faces.best(doubled).standing();

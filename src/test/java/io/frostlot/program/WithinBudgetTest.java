@@ -46,7 +46,7 @@ class WithinBudgetTest {
     Policy.Budget budget =
         new Policy.Budget(Money.of(perOrder), Money.of(perMonth), Money.of(spent));
     return new SmallWorld(32, source())
-        .ordering(new Policy.Ordering(budget))
+        .ordering(Policy.Ordering.FREE.withBudget(budget))
         .need(30, 2)
         .need(32, 2);
   }
@@ -127,7 +127,7 @@ class WithinBudgetTest {
     SmallWorld nobody =
         new SmallWorld(2, source())
             .ordering(
-                new Policy.Ordering(
+                Policy.Ordering.FREE.withBudget(
                     new Policy.Budget(Money.ZERO, Money.of(10), Money.of("12.50"))));
     assertThat(optimum(nobody)).isEqualTo(new Standing(0, 0, 25, Money.ZERO));
   }

@@ -1,0 +1,56 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.DueSoon;
+
+/** Whether orders due soon stay as the earlier plan had them, and what speaks for a change. */
+final class KeptOrders {
+  private KeptOrders() {}
+
+  static void write(PlanReport report, Page page) {
+    DueSoon dueSoon = report.world().dueSoon();
+    int before = dueSoon.orders().size();
+    int changed = dueSoon.changedBy(report.plan()).size();
+    int added = dueSoon.addedBy(report.plan()).size();
+    if (dueSoon.isNone() || before + added == 0) {
+      return;
+    }
+    String until = " due by " + Wording.day(dueSoon.dates().to());
+    if (changed + added == 0) {
+      page.say(
+          "%s.%s"
+              .formatted(
+                  before == 1
+                      ? "The one order" + until + " stays as it was"
+                      : "All " + before + " orders" + until + " stay as they were",
+                  report.answer() instanceof Answer.Proven ? keeping(report) : ""));
+      return;
+    }
+    page.say(
+        "Of %s%s %s as planned before; %s. For each change %s are reckoned.%s"
+            .formatted(
+                Wording.count(before, "order", "orders"),
+                until,
+                before - changed == 0 ? "none stays" : before - changed + " stay",
+                changed + " changed or dropped, " + added + " added",
+                report.wording().money(dueSoon.charge()),
+                changing(report)));
+  }
+
+  private static String keeping(PlanReport report) {
+    String charge = report.wording().money(report.world().dueSoon().charge());
+    return " To change one would save at most " + charge + ".";
+  }
+
+  /** No plan is below the bound, least of all one that changes nothing and so is charged nothing. */
+  private static String changing(PlanReport report) {
+    double charged = report.world().dueSoon().chargeOf(report.plan()).toDouble();
+    double money = report.answer().plan().standing().money().toDouble();
+    double saved = report.answer().bound().orElse(Double.NEGATIVE_INFINITY) - (money - charged);
+    return report.wording().isNothing(Math.max(0, saved))
+        ? " How much dearer it would be to change nothing is not known."
+        : " To change nothing and meet as many meals would cost at least "
+            + report.wording().atLeast(saved)
+            + " more.";
+  }
+}
