@@ -2,12 +2,14 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.program.Engine;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.supply.Delivery;
@@ -15,6 +17,7 @@ import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -27,7 +30,7 @@ import java.util.stream.Stream;
  * where the plan must meet all.
  *
  * <p>Suppliers are those that ship, or the shops where none does. A show, on a few dates, is no
- * place to buy from the whole time.
+ * place to buy from the whole time. Neither side is charged for changing orders due soon.
  */
 public final class Habits {
   static final String MONTHLY =
@@ -49,6 +52,21 @@ public final class Habits {
    * @param watch once it says stop, what is not worked out is not wanted
    */
   public Comparison compare(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
+    World free = world.withDueSoon(DueSoon.NONE);
+    return world.dueSoon().isNone()
+        ? compareFree(world, shown, limits, watch)
+        : compareFree(free, freely(free, shown), limits, watch);
+  }
+
+  /**
+   * Who orders by habit has no earlier plan to keep to; a bound of plans that have says nothing.
+   */
+  private static Answer.WithPlan freely(World free, Answer.WithPlan shown) {
+    Answer.Judged judged = Engine.judge(free, shown.plan().plan()).orElseThrow();
+    return new Answer.BestFound(judged, OptionalDouble.empty());
+  }
+
+  private Comparison compareFree(World world, Answer.WithPlan shown, Limits limits, Watch watch) {
     List<Supplier> regular = regular(world.scenario().suppliers());
     Set<String> shops = ids(world, it -> isShop(it) && !regular.contains(it));
     World lenient = bestEffort(world);

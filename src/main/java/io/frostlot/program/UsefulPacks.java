@@ -24,8 +24,9 @@ import java.util.stream.LongStream;
 
 /**
  * How many packs of a row one order could ever use: enough for every meal in reach of its life, and
- * as many more as a safety margin may ask for, as are pledged or were ordered by an earlier plan, or
- * as may pay by reaching a price step, a group of a sale or an order value. No optimum is lost: beyond that a pack adds cost and room only.
+ * as many more as a safety margin may ask for, as are pledged or were ordered by an earlier plan,
+ * or as may pay by reaching a price step, a group of a sale or an order value. No optimum is lost:
+ * beyond that a pack adds cost and room only.
  */
 final class UsefulPacks {
   private static final int FREE_PACKS = 1000;

@@ -42,7 +42,9 @@ final class KeptOrders {
     return " To change one would save at most " + charge + ".";
   }
 
-  /** No plan is below the bound, least of all one that changes nothing and so is charged nothing. */
+  /**
+   * No plan is below the bound, least of all one that changes nothing and so is charged nothing.
+   */
   private static String changing(PlanReport report) {
     double charged = report.world().dueSoon().chargeOf(report.plan()).toDouble();
     double money = report.answer().plan().standing().money().toDouble();

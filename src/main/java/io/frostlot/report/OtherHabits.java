@@ -14,7 +14,11 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
       return;
     }
     page.heading("Compared with habits");
-    page.say("Each under the same rules, as well as a part of the time allows.");
+    page.say(
+        "Each under the same rules, as well as a part of the time allows."
+            + (report.world().dueSoon().isNone()
+                ? ""
+                : " What is reckoned for changing orders due soon is left out on both sides."));
     comparison
         .habits()
         .forEach(habit -> page.point(habit.says() + ": " + verdict(report, habit) + "."));

@@ -34,7 +34,8 @@ class BudgetCostTest {
             .world(folder);
     Scenario scenario = world.scenario();
     return world.withScenario(
-        scenario.withPolicy(scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget))));
+        scenario.withPolicy(
+            scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget))));
   }
 
   private Optional<BudgetPrice> cost(Policy.Budget budget, Watch watch) {

@@ -124,8 +124,8 @@ final class Candidates {
 
   /**
    * Packs that could be eaten, rounded up; without a limit where more could pay all the same: by a
-   * threshold, a step or a group of the price ladder, for safety, or since they are pledged or
-   * were ordered before.
+   * threshold, a step or a group of the price ladder, for safety, or since they are pledged or were
+   * ordered before.
    */
   private int mostUseful(Slot slot, Pack pack) {
     Supplier supplier = world.supplier(slot.supplier());

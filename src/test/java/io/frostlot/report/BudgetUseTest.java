@@ -21,7 +21,8 @@ class BudgetUseTest {
     Scenario scenario = room.scenario();
     World world =
         room.withScenario(
-            scenario.withPolicy(scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget))));
+            scenario.withPolicy(
+                scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget))));
     Answer.Judged judged = HandmadePlan.judged(world);
     return new PlanReport(
             HandmadeRoom.inputs(world),
