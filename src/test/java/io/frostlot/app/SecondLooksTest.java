@@ -46,7 +46,7 @@ class SecondLooksTest {
         .hasExactlyElementsOfTypes(Simplest.class, Comparison.class, Guesses.class);
     Scenario scenario = world.scenario();
     Policy.Budget budget = new Policy.Budget(Money.of(2), Money.ZERO, Money.ZERO);
-    Policy policy = scenario.policy().withOrdering(new Policy.Ordering(budget));
+    Policy policy = scenario.policy().withOrdering(Policy.Ordering.FREE.withBudget(budget));
     assertThat(all(world.withScenario(scenario.withPolicy(policy)), Watch.NONE))
         .hasExactlyElementsOfTypes(
             Simplest.class, BudgetPrice.class, Comparison.class, Guesses.class);
