@@ -2,6 +2,7 @@ package io.frostlot.report;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.DueSoon;
+import io.frostlot.plan.Gap;
 
 /** Whether orders due soon stay as the earlier plan had them, and what speaks for a change. */
 final class KeptOrders {
@@ -47,9 +48,12 @@ final class KeptOrders {
    */
   private static String changing(PlanReport report) {
     double charged = report.world().dueSoon().chargeOf(report.plan()).toDouble();
-    double money = report.answer().plan().standing().money().toDouble();
-    double saved = report.answer().bound().orElse(Double.NEGATIVE_INFINITY) - (money - charged);
-    return report.wording().isNothing(Math.max(0, saved))
+    double gap =
+        report.answer() instanceof Answer.Proven
+            ? 0
+            : Gap.of(report.answer()).map(Gap::amount).orElse(charged);
+    double saved = Math.max(0, charged - gap);
+    return report.wording().isNothing(saved)
         ? " How much dearer it would be to change nothing is not known."
         : " To change nothing and meet as many meals would cost at least "
             + report.wording().atLeast(saved)
