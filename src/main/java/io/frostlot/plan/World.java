@@ -94,7 +94,7 @@ public record World(
   /** The meals and items of another scenario with the same deliveries, pledges and orders. */
   public World projectedAgain(Scenario other) {
     World again = of(other);
-    return new World(other, again.demands, slots, again.items, joint, pledges, mostOrders);
+    return new World(other, again.demands, slots, again.items, joint, pledges, mostOrders, dueSoon);
   }
 
   private static List<Demand> demands(Scenario scenario, SortedMap<String, Item> items) {
