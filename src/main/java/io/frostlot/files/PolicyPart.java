@@ -33,7 +33,10 @@ final class PolicyPart {
             charges.money("perDeliveryDay"),
             charges.money("lateMealPerDay"),
             charges.money("perPiecePastBest")),
-        new Policy.Safety(safety.integer("daysOfCover"), safety.percent("marginPercent")),
+        new Policy.Safety(
+            safety.integer("daysOfCover"),
+            safety.percent("marginPercent"),
+            new Policy.SecondFreezer(safety.integer("secondFreezerDays"))),
         new Policy.Adequacy(
             adequacy.yes("asked"),
             adequacy.percent("leastPercent"),

@@ -126,9 +126,35 @@ public record Policy(
    * @param coverDays pieces that arrived less than so many days ago should still be there at night
    * @param margin share of a size band's pieces eaten between two deliveries that should be left
    *     when the second comes
+   * @param secondFreezer of how many days' food the loss of one freezer should not deprive animals
+   *     that must eat
    */
-  public record Safety(int coverDays, Percent margin) {
+  public record Safety(int coverDays, Percent margin, SecondFreezer secondFreezer) {
     public static final Safety NONE = new Safety(0, Percent.ZERO);
+
+    /** Nothing is asked of a second freezer. */
+    public Safety(int coverDays, Percent margin) {
+      this(coverDays, margin, SecondFreezer.NONE);
+    }
+
+    public Safety withSecondFreezer(SecondFreezer other) {
+      return new Safety(coverDays, margin, other);
+    }
+  }
+
+  /**
+   * Food outside any one freezer, where there are two.
+   *
+   * @param days of must-meals that it should last for; 0 = nothing is asked
+   */
+  public record SecondFreezer(int days) {
+    public static final SecondFreezer NONE = new SecondFreezer(0);
+
+    public SecondFreezer {
+      if (days < 0) {
+        throw new IllegalArgumentException("food for " + days + " days in a second freezer");
+      }
+    }
   }
 
   /**

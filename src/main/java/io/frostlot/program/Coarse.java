@@ -19,7 +19,7 @@ import java.util.Set;
  *
  * <p>Each of these only allows more: a delivery may serve every meal of its week, a piece lasts to
  * the end of its last week, freezers are checked after the meals until the next delivery or of a
- * week (whatever fitted on each delivery day fits then), cover is not asked for, orders due soon
+ * week (whatever fitted on each delivery day fits then), safety is not asked for, orders due soon
  * may change, and holding is charged for the nights that are certain; a shop without limits and
  * promotions that is visited once a week costs no more than one visited on several days. The
  * freezers that are in use are taken for one that has their room and the longest of their lives. So

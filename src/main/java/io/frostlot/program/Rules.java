@@ -41,6 +41,7 @@ final class Rules {
         new Adequacy(world),
         new SafetyCover(world),
         new SafetyMargin(world),
+        new SecondFreezer(world),
         new Holding(world),
         new PastBest(world),
         new Effort(world),

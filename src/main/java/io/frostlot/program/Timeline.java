@@ -10,7 +10,6 @@ import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +33,7 @@ final class Timeline {
   private final int first;
   private final int last;
   private final Grain grain;
+  private final Reserves reserves;
 
   /**
    * The timeline of a world.
@@ -43,6 +43,7 @@ final class Timeline {
   Timeline(World world, Grain grain) {
     this.world = world;
     this.grain = grain;
+    reserves = new Reserves(world);
     first = day(world.scenario().planning().from());
     last = at(date(lastDay(world)));
     checkDays = findCheckDays();
@@ -114,12 +115,17 @@ final class Timeline {
   }
 
   private boolean hasMargin() {
-    return isExact() && !world.scenario().policy().safety().margin().isZero();
+    return !world.scenario().policy().safety().margin().isZero();
+  }
+
+  /** What animals that must eat need in a second freezer. */
+  Reserves reserves() {
+    return reserves;
   }
 
   /** May something be kept that is never eaten? */
   boolean keepsForSafety() {
-    return coverDays() > 0 || hasMargin();
+    return coverDays() > 0 || (isExact() && (hasMargin() || reserves.days() > 0));
   }
 
   private int[] findCheckDays() {
@@ -170,7 +176,7 @@ final class Timeline {
         intervals.add(end);
       }
     }
-    addEndsOfSafety(intervals, arrivals);
+    intervals.addAll(EndsOfSafety.of(item, arrivals, this));
     TreeSet<Integer> segments = new TreeSet<>(intervals);
     addSegments(segments, arrivals);
     return new ItemDays(within(intervals), within(segments), last);
@@ -183,21 +189,6 @@ final class Timeline {
       return day;
     }
     return of(item).intervalEnd(of(item).interval(day));
-  }
-
-  /** What is kept for safety only may go once it is asked for no more, or when room is short. */
-  private void addEndsOfSafety(NavigableSet<Integer> intervals, List<Period> arrivals) {
-    for (Period arrival : coverDays() == 0 ? List.<Period>of() : arrivals) {
-      int from = day(arrival.to());
-      int to = from + coverDays();
-      intervals.add(to);
-      Arrays.stream(checkDays).filter(day -> day > from && day < to).forEach(intervals::add);
-    }
-    if (hasMargin()) {
-      Arrays.stream(checkDays).forEach(intervals::add);
-      world.slots().forEach(slot -> intervals.add(at(slot.arrivesLatest())));
-      world.scenario().larder().placed().forEach(lot -> intervals.add(at(lot.arrivesLatest())));
-    }
   }
 
   private void addSegments(NavigableSet<Integer> segments, List<Period> arrivals) {

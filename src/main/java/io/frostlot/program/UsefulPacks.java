@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
 
@@ -37,6 +38,7 @@ final class UsefulPacks {
   private final int longestLife;
   private final int mostLeeway;
   private final Policy.Safety safety;
+  private final int reserveDays;
   private final long planned;
 
   private record Eaten(String keeper, String itemId) {}
@@ -57,6 +59,7 @@ final class UsefulPacks {
             .max()
             .orElse(0);
     safety = world.scenario().policy().safety();
+    reserveDays = new Reserves(world).days();
     planned =
         world.demands().stream()
             .filter(demand -> !demand.tail())
@@ -123,7 +126,7 @@ final class UsefulPacks {
       return 0;
     }
     int from = Timeline.day(slot.arrivesLatest());
-    int to = Timeline.day(slot.arrivesEarliest()) + longestLife - 1 + mostLeeway;
+    int to = Timeline.day(slot.arrivesEarliest()) + longestLife - 1 + mostLeeway + reserveDays;
     long eatable =
         byDay.subMap(from, true, Math.max(from, to), true).values().stream()
             .mapToLong(n -> n)
@@ -132,21 +135,25 @@ final class UsefulPacks {
   }
 
   /**
-   * Pieces that may lie there only for safety: a margin of all that is eaten, and some days' cover.
+   * Pieces that may lie there only for safety: a margin of all that is eaten, some days' cover, and
+   * what is needed outside each of two freezers or more.
    */
   private long reserve(NavigableMap<Integer, Long> byDay) {
     long margin = (long) Math.ceil(safety.margin().fraction().doubleValue() * planned);
-    long cover = 0;
-    if (safety.coverDays() > 0) {
-      for (int day : byDay.keySet()) {
-        long within =
-            byDay.subMap(day, true, day + safety.coverDays() + mostLeeway, true).values().stream()
-                .mapToLong(n -> n)
-                .sum();
-        cover = Math.max(cover, within);
-      }
+    return margin + mostWithin(safety.coverDays(), byDay) + 2 * mostWithin(reserveDays, byDay);
+  }
+
+  /** The most that is eaten in so many days in a row. */
+  private long mostWithin(int days, NavigableMap<Integer, Long> byDay) {
+    long most = 0;
+    for (int day : days == 0 ? Set.<Integer>of() : byDay.keySet()) {
+      long within =
+          byDay.subMap(day, true, day + days + mostLeeway, true).values().stream()
+              .mapToLong(n -> n)
+              .sum();
+      most = Math.max(most, within);
     }
-    return margin + cover;
+    return most;
   }
 
   /**

@@ -37,6 +37,10 @@ final class GaveWay implements Sections.Section {
           "Keeping to kind and size by " + Wording.count(amount, "change", "changes");
       case "budget" -> "Budget by " + amount + " percent, summed over orders and months";
       case "safety-cover" -> "Days of cover by " + amount + " piece-days";
+      case "second-freezer" ->
+          "Food in a second freezer, for animals that must eat, by "
+              + Wording.count(amount, "piece", "pieces")
+              + ", summed over the nights looked at and the freezer that might fail";
       default -> "Safety margin by " + Wording.count(amount, "piece", "pieces");
     };
   }

@@ -73,7 +73,7 @@ class GoodFolderTest {
                 Policy.FreezerCheck.AFTER_DELIVERY,
                 new Policy.Charges(
                     Money.of("0.001"), Money.of(5), Money.of("2.5"), Money.of("0.25")),
-                new Policy.Safety(3, Percent.of("5")),
+                new Policy.Safety(3, Percent.of("5"), new Policy.SecondFreezer(7)),
                 new Policy.Adequacy(true, Percent.of("97"), Percent.of("105")),
                 new Policy.Ordering(
                     new Policy.Budget(Money.of(80), Money.of("120.50"), Money.of(30)),

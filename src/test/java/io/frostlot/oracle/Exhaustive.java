@@ -109,6 +109,7 @@ public final class Exhaustive {
   private List<Stage> stages() {
     List<Stage> stages = new ArrayList<>();
     Larder larder = new Larder(tiny, anyPiece);
+    Reserves reserves = new Reserves(tiny);
     Policy policy = world.scenario().policy();
     boolean endOfDay = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
     boolean throwEarly = anyPiece || endOfDay || !policy.charges().holding().isZero();
@@ -127,6 +128,7 @@ public final class Exhaustive {
         stages.add(larder.check(day));
       }
       stages.add(margins.night(day));
+      stages.add(reserves.night(day));
       stages.add(larder.night(day));
     }
     for (int day = tiny.planned; day < tiny.end; day++) {

@@ -48,5 +48,6 @@ public enum Feature {
   PLEDGE,
   MOST_ORDERS,
   BUDGET,
-  DUE_SOON
+  DUE_SOON,
+  FOOD_ELSEWHERE
 }

@@ -157,7 +157,10 @@ public final class TinyWorlds {
             dice.has(Feature.BEST_BEFORE) ? dice.cents(10, 150) : Money.ZERO),
         new Policy.Safety(
             dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
-            dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO),
+            dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO,
+            dice.has(Feature.FOOD_ELSEWHERE)
+                ? new Policy.SecondFreezer(dice.between(1, 3))
+                : Policy.SecondFreezer.NONE),
         new Policy.Adequacy(
             dice.has(Feature.ADEQUACY),
             Percent.of("90"),

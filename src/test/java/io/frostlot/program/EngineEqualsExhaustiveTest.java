@@ -41,7 +41,7 @@ class EngineEqualsExhaustiveTest {
           Feature.MINIMUM_ORDER,
           Feature.FREE_SHIPPING);
 
-  static LongStream seedsOfLadders() {
+  static LongStream someSeeds() {
     return LongStream.range(0, (WORLDS + 2) / 3);
   }
 
@@ -60,9 +60,15 @@ class EngineEqualsExhaustiveTest {
   }
 
   @ParameterizedTest(name = "seed {0}")
-  @MethodSource("seedsOfLadders")
+  @MethodSource("someSeeds")
   void the_whole_price_ladder_at_once_comes_to_what_trying_everything_finds(long seed) {
     compare(TinyWorlds.having(seed, LADDER));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("someSeeds")
+  void food_in_a_second_freezer_comes_to_what_trying_everything_finds(long seed) {
+    compare(TinyWorlds.having(seed, Set.of(Feature.FOOD_ELSEWHERE, Feature.SECOND_FREEZER)));
   }
 
   private static void compare(World world) {

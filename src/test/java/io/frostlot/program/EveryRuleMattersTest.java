@@ -28,6 +28,7 @@ class EveryRuleMattersTest {
           "late-limits", Set.of(Feature.LATE_LIMIT),
           "kind-shares", Set.of(Feature.KIND_SHARES),
           "seldom-changes", Set.of(Feature.SELDOM_CHANGES),
+          "second-freezer", Set.of(Feature.FOOD_ELSEWHERE, Feature.SECOND_FREEZER, Feature.NEED),
           "combining", Set.of(Feature.SALE, Feature.DISCOUNT, Feature.SECOND_DISCOUNT),
           "whole-packs", Set.of(Feature.BOXES_WHOLE_PACKS, Feature.NEED));
 

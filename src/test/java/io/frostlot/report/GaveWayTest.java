@@ -57,6 +57,17 @@ class GaveWayTest {
   }
 
   @Test
+  void a_freezer_is_named_outside_which_food_lacks() {
+    assertThat(
+            letter(
+                Shortfall.counted(
+                    "second-freezer", Shortfall.Unit.PIECES, List.of(part("Chest", 0, 1)))))
+        .contains(
+            "Food in a second freezer, for animals that must eat, by 1 piece, summed over the nights"
+                + " looked at and the freezer that might fail: Chest by 1 (6 Jan 2031).");
+  }
+
+  @Test
   void only_the_largest_parts_are_said() {
     List<Shortfall.Part> six =
         List.of("A", "B", "C", "D", "E", "F").stream()

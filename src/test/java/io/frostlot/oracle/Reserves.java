@@ -1,0 +1,90 @@
+package io.frostlot.oracle;
+
+import io.frostlot.forecast.Option;
+import io.frostlot.keeping.Importance;
+import io.frostlot.plan.Demand;
+import io.frostlot.storage.Freezer;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What animals that must eat lack where one of two freezers fails on a night: the most, over all
+ * sets of their meals of the days after, by which the pieces that these need exceed those in the
+ * other freezers that would do for any of them (Hall 1935; Koenig's theorem). Every week is looked
+ * at, or every so many days as should be covered where these are fewer.
+ */
+final class Reserves {
+  private final Tiny tiny;
+  private final int days;
+  private final int step;
+  private final List<Integer> inUse = new ArrayList<>();
+
+  Reserves(Tiny tiny) {
+    this.tiny = tiny;
+    days = tiny.world.scenario().policy().safety().secondFreezer().days();
+    step = Math.min(7, days);
+    for (int f = 0; f < tiny.freezers.size(); f++) {
+      Freezer freezer = tiny.freezers.get(f);
+      if (freezer.inUse()) {
+        inUse.add(f);
+      }
+    }
+  }
+
+  /** Adds what is lacking on a night. */
+  Stage night(int day) {
+    boolean looked =
+        days > 0 && inUse.size() > 1 && (day + 1) % step == 0 && day + 1 < tiny.planned;
+    return (state, trail, next) -> {
+      long lacking = 0;
+      for (int failing : looked ? inUse : List.<Integer>of()) {
+        lacking += lacking(state.cells(), failing, day);
+      }
+      next.add(state, new Score(0, 0, lacking, 0), trail);
+    };
+  }
+
+  private long lacking(Cells cells, int failing, int day) {
+    List<Demand> meals =
+        tiny.world.demands().stream()
+            .filter(demand -> !demand.tail() && !demand.options().isEmpty())
+            .filter(demand -> demand.meal().importance() == Importance.MUST)
+            .filter(demand -> tiny.day(demand.meal().days().best()) > day)
+            .filter(demand -> tiny.day(demand.meal().days().best()) <= day + days)
+            .toList();
+    long most = 0;
+    for (int set = 1; set < 1 << meals.size(); set++) {
+      List<Demand> some = new ArrayList<>();
+      for (int m = 0; m < meals.size(); m++) {
+        if ((set >> m & 1) == 1) {
+          some.add(meals.get(m));
+        }
+      }
+      most = Math.max(most, needed(some) - there(some, cells, failing, day));
+    }
+    return most;
+  }
+
+  private static long needed(List<Demand> meals) {
+    return meals.stream()
+        .mapToLong(
+            meal ->
+                (long) meal.meal().count()
+                    * meal.options().stream().mapToInt(Option::pieces).min().orElseThrow())
+        .sum();
+  }
+
+  private long there(List<Demand> meals, Cells cells, int failing, int day) {
+    long there = 0;
+    for (int cell = 0; cell < cells.size(); cell++) {
+      int item = cells.item(cell);
+      boolean does =
+          meals.stream()
+              .flatMap(meal -> meal.options().stream())
+              .anyMatch(option -> tiny.item(option.item()) == item);
+      there +=
+          does && cells.freezer(cell) != failing && cells.isHere(cell, day) ? cells.count(cell) : 0;
+    }
+    return there;
+  }
+}
