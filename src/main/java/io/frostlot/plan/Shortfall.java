@@ -29,8 +29,8 @@ public record Shortfall(String rule, Unit unit, long amount, List<Part> parts) {
   /**
    * A part of it.
    *
-   * @param of whom or what it is about: an animal, the id of an item or supplier, a size of prey, a freezer;
-   *     empty where it is about the days alone
+   * @param of whom or what it is about: an animal, the id of an item or supplier, a size of prey, a
+   *     freezer; empty where it is about the days alone
    * @param days that were looked at
    * @param amount above zero
    */
