@@ -116,7 +116,7 @@ public final class PlanJson {
     Outcome outcome = Outcome.of(inputs.world(), judged.plan());
     new PlanJsonOrders(inputs.world(), judged.books()).write(json, judged.plan());
     PlanJsonPrey.write(json, judged.plan(), inputs.world());
-    PlanJsonOutcome.write(json, outcome);
+    PlanJsonOutcome.write(json, outcome, decimals);
     PlanJsonOutcome.write(json, judged.books().shortfalls());
     PlanJsonAnimals.write(json, Fed.of(inputs.world(), judged.plan()));
     PlanJsonAnimals.write(json, inputs.world().scenario());

@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import io.frostlot.forecast.Meal;
 import io.frostlot.keeping.Importance;
+import io.frostlot.plan.Contents;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.plan.Leftover;
 import io.frostlot.plan.Outcome;
@@ -18,10 +19,32 @@ final class PlanJsonOutcome {
 
   private PlanJsonOutcome() {}
 
-  static void write(JsonLines json, Outcome outcome) {
+  /**
+   * All but {@code gaveWay[]}.
+   *
+   * @param decimals of money
+   */
+  static void write(JsonLines json, Outcome outcome, int decimals) {
     json.list("unmetMeals", outcome.missed(), PlanJsonOutcome::missed)
         .list("leftovers", outcome.leftovers(), PlanJsonOutcome::leftover)
-        .list("freezers", outcome.freezers(), PlanJsonOutcome::freezer);
+        .list(
+            "freezers",
+            outcome.freezers(),
+            (one, load) -> {
+              freezer(one, load);
+              outcome.dearest().stream()
+                  .filter(contents -> contents.freezer().equals(load.freezer()))
+                  .forEach(contents -> atRisk(one, contents, decimals));
+            });
+  }
+
+  private static void atRisk(JsonLines json, Contents contents, int decimals) {
+    json.object(
+        "atRisk",
+        one ->
+            one.day("day", contents.day())
+                .number("pieces", contents.count())
+                .text("money", contents.worth().toText(decimals)));
   }
 
   /** {@code gaveWay[]}: by how much rules that give way fall short, and where. */

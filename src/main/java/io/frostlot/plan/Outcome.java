@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * What a plan comes to over the planning days, as shown to the keeper.
  *
  * @param freezers by name
+ * @param dearest what lies in each of them on the day on which it is worth most
  * @param stock by item, only those that are ever there
  * @param leftovers by lot
  * @param missed meals of the planning days that are not met, by day
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
  */
 public record Outcome(
     List<FreezerLoad> freezers,
+    List<Contents> dearest,
     List<Stock> stock,
     List<Leftover> leftovers,
     List<Missed> missed,
@@ -30,6 +32,7 @@ public record Outcome(
 
   public Outcome {
     freezers = List.copyOf(freezers);
+    dearest = List.copyOf(dearest);
     stock = List.copyOf(stock);
     leftovers = List.copyOf(leftovers);
     missed = List.copyOf(missed);
@@ -56,10 +59,16 @@ public record Outcome(
     Replay replay = Replay.of(world, plan);
     return new Outcome(
         replay.freezers(),
+        dearest(world, plan),
         stock(world, plan),
         new Leftovers(world, plan).of(replay),
         replay.unmet().stream().map(unmet -> missed(world, unmet)).toList(),
         late(world, plan));
+  }
+
+  private static List<Contents> dearest(World world, Plan plan) {
+    Holdings holdings = new Holdings(world, plan);
+    return world.scenario().larder().freezers().stream().map(holdings::dearest).toList();
   }
 
   private static List<Stock> stock(World world, Plan plan) {

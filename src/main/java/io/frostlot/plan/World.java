@@ -110,7 +110,7 @@ public record World(
     int tailDays = scenario.policy().tail().days();
     if (tailDays > 0) {
       LocalDate first = scenario.planning().to().plusDays(1);
-      TailPrice price = new TailPrice(scenario.suppliers());
+      TailPrice price = new TailPrice(new ListPrices(scenario.suppliers()));
       mealsOf(scenario, new Period(first, first.plusDays(tailDays - 1L)))
           .sorted(World::byDay)
           .forEach(m -> tailDemand(m, items, price).ifPresent(demands::add));

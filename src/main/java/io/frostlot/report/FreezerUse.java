@@ -6,9 +6,13 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** How full each freezer is: its fullest day, and the fullest of each month as a bar. */
+/**
+ * How full each freezer is: its fullest day, and the fullest of each month as a bar; and what is at
+ * risk in it.
+ */
 final class FreezerUse implements Sections.Section {
   private static final int FREEZERS_ABREAST = 3;
   private static final int BAR = 10;
@@ -20,22 +24,37 @@ final class FreezerUse implements Sections.Section {
       return;
     }
     page.heading("Freezers");
-    for (FreezerLoad load : loads) {
-      page.point(
-          "%s: fullest on %s, %s of %s l (%s)."
-              .formatted(
-                  load.freezer().name(),
-                  Wording.day(load.peakDay()),
-                  Wording.decimal(load.peak().toDouble()),
-                  Wording.decimal(load.freezer().usable().toDouble()),
-                  Wording.percent(load.share(load.peakDay()))));
-    }
+    loads.forEach(load -> page.point(fullest(load) + atRisk(report, load)));
     Period planning = report.world().scenario().planning();
     for (int from = 0; from < loads.size(); from += FREEZERS_ABREAST) {
       page.gap();
       page.table(
           byMonth(loads.subList(from, Math.min(loads.size(), from + FREEZERS_ABREAST)), planning));
     }
+  }
+
+  private static String fullest(FreezerLoad load) {
+    return "%s: fullest on %s, %s of %s l (%s)."
+        .formatted(
+            load.freezer().name(),
+            Wording.day(load.peakDay()),
+            Wording.decimal(load.peak().toDouble()),
+            Wording.decimal(load.freezer().usable().toDouble()),
+            Wording.percent(load.share(load.peakDay())));
+  }
+
+  /** What is lost where it fails on the worst day. */
+  private static String atRisk(PlanReport report, FreezerLoad load) {
+    return report.outcome().dearest().stream()
+        .filter(it -> it.freezer().equals(load.freezer()) && it.count() > 0)
+        .map(
+            it ->
+                " Its worst day to fail: %s, %s, %s to buy again at list price."
+                    .formatted(
+                        Wording.day(it.day()),
+                        Wording.count(it.count(), "piece", "pieces"),
+                        report.wording().money(it.worth())))
+        .collect(Collectors.joining());
   }
 
   private static Table byMonth(List<FreezerLoad> loads, Period planning) {

@@ -84,6 +84,15 @@ class PlanJsonTest {
         .containsExactly("proven", "best-found", "best-found", "impossible", "none");
   }
 
+  /** The money is counted in OutcomeTest. */
+  @Test
+  void freezers_say_what_is_at_risk_on_their_worst_day() {
+    JsonNode chest = tree(PlanJson.text(inputs, found)).get("freezers").get(0);
+    assertThat(chest.get("name").asText()).isEqualTo("Chest");
+    assertThat(chest.get("atRisk").toString())
+        .isEqualTo("{\"day\":\"2031-02-10\",\"pieces\":78,\"money\":\"53.97\"}");
+  }
+
   @Test
   void changes_follow_the_schema_and_are_read_over() {
     Outline before =

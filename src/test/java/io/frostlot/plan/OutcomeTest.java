@@ -40,6 +40,20 @@ class OutcomeTest {
     assertThat(freezer("Chest").byDay()).hasSize(56);
   }
 
+  /**
+   * The chest holds most from 10 February on: 25 adult mice at 20.50 / 25 = 0.82, 51 hoppers at
+   * 14.25 / 25 = 0.57, which are 29.07, two single mice at 2.20; but before a hopper was eaten, on
+   * 15 January, it held 54 hoppers and no single mouse, which is less.
+   */
+  @Test
+  void what_is_at_risk_is_told_of_the_day_on_which_it_would_cost_most() {
+    assertThat(outcome.dearest())
+        .extracting(
+            it -> it.freezer().name() + " " + it.day() + ": " + it.count() + ", " + it.worth())
+        .containsExactly(
+            "Chest 2031-02-10: 78, 53.97", "Kitchen 2031-01-06: 18, 14.76");
+  }
+
   @Test
   void what_is_past_its_use_by_takes_no_room() {
     assertThat(freezer("Kitchen").on(day("2031-03-01"))).isEqualTo(new Litres(5 * 46_667));

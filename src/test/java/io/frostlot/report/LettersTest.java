@@ -79,6 +79,7 @@ class LettersTest {
     Outcome nothingMissed =
         new Outcome(
             Outcome.of(world, nothing).freezers(),
+            Outcome.of(world, nothing).dearest(),
             Outcome.of(world, nothing).stock(),
             List.of(),
             List.of(),
