@@ -21,8 +21,8 @@ public record Contents(Freezer freezer, LocalDate day, List<Pieces> pieces) {
    * Pieces of one item.
    *
    * @param count at least 1
-   * @param worth to buy them again at the least list price, rounded to the minor unit; nothing where
-   *     nobody sells it
+   * @param worth to buy them again at the least list price, rounded to the minor unit; nothing
+   *     where nobody sells it
    */
   public record Pieces(Item item, int count, Money worth) {}
 

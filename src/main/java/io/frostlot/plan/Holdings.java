@@ -40,8 +40,7 @@ public final class Holdings {
   }
 
   private Contents.Pieces pieces(Item item, int count) {
-    BigDecimal worth =
-        prices.of(item).orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(count));
+    BigDecimal worth = prices.of(item).orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(count));
     return new Contents.Pieces(item, count, new Money(worth).rounded(world.decimals()));
   }
 

@@ -15,7 +15,8 @@ record TailPrice(ListPrices prices) {
   /** Empty where no supplier sells any option. */
   Optional<Money> of(List<Option> options) {
     return options.stream()
-        .flatMap(o -> prices.of(o.item()).map(p -> p.multiply(BigDecimal.valueOf(o.pieces()))).stream())
+        .flatMap(
+            o -> prices.of(o.item()).map(p -> p.multiply(BigDecimal.valueOf(o.pieces()))).stream())
         .min(BigDecimal::compareTo)
         .map(price -> new Money(price.setScale(4, RoundingMode.HALF_UP)));
   }

@@ -50,8 +50,7 @@ class OutcomeTest {
     assertThat(outcome.dearest())
         .extracting(
             it -> it.freezer().name() + " " + it.day() + ": " + it.count() + ", " + it.worth())
-        .containsExactly(
-            "Chest 2031-02-10: 78, 53.97", "Kitchen 2031-01-06: 18, 14.76");
+        .containsExactly("Chest 2031-02-10: 78, 53.97", "Kitchen 2031-01-06: 18, 14.76");
   }
 
   @Test
