@@ -50,8 +50,7 @@ final class FreezerLosses {
   private long roomElsewhere(FreezerLoad lost, LocalDate day) {
     return plan.outcome().freezers().stream()
         .filter(load -> load.freezer().inUse() && !load.freezer().equals(lost.freezer()))
-        .mapToLong(
-            load -> Math.max(0, load.freezer().usable().microlitres() - load.on(day).microlitres()))
+        .mapToLong(load -> load.free(day).microlitres())
         .sum();
   }
 

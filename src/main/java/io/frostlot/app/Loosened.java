@@ -30,11 +30,12 @@ record Loosened(String says, World world) {
     Scenario scenario = world.scenario();
     List<Loosened> all = new ArrayList<>();
     all.add(
-        new Loosened("with any room in the freezers", freezers(world, it -> it.withUsable(ANY))));
+        new Loosened(
+            "with any room in the freezers", freezers(world, it -> it.withRoom(litres -> ANY))));
     all.add(
         new Loosened(
             "with one litre more in each freezer",
-            freezers(world, it -> it.withUsable(it.usable().plus(new Litres(1_000_000))))));
+            freezers(world, it -> it.withRoom(litres -> litres.plus(new Litres(1_000_000))))));
     all.add(new Loosened("with prey that keeps a week longer", freezers(world, Loosened::longer)));
     if (!scenario.away().isEmpty()) {
       all.add(new Loosened("without days away", never(world)));

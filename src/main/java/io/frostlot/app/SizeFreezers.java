@@ -108,18 +108,15 @@ public final class SizeFreezers {
             day ->
                 new FreezerFinding.Free(
                     day,
-                    new Litres(inUse.stream().mapToLong(load -> freeOn(load, day)).sum()),
+                    new Litres(
+                        inUse.stream().mapToLong(load -> load.free(day).microlitres()).sum()),
                     new Litres(inUse.stream().mapToLong(load -> freeFrom(load, day)).sum())))
         .toList();
   }
 
-  private static long freeOn(FreezerLoad load, LocalDate day) {
-    return Math.max(0, load.freezer().usable().microlitres() - load.on(day).microlitres());
-  }
-
   private static long freeFrom(FreezerLoad load, LocalDate day) {
     return load.byDay().tailMap(day).keySet().stream()
-        .mapToLong(later -> freeOn(load, later))
+        .mapToLong(later -> load.free(later).microlitres())
         .min()
         .orElse(0);
   }

@@ -146,13 +146,11 @@ public final class FreezerJson {
   }
 
   private static String row(FreezerLoad load, Map.Entry<LocalDate, Litres> day) {
-    long usable = load.freezer().usable().microlitres();
-    Litres free = new Litres(Math.max(0, usable - day.getValue().microlitres()));
     return OrderSheets.line(
         List.of(
             OrderSheets.harmless(load.freezer().name()),
             day.getKey().toString(),
             day.getValue().toDecimal().toPlainString(),
-            free.toDecimal().toPlainString()));
+            load.free(day.getKey()).toDecimal().toPlainString()));
   }
 }

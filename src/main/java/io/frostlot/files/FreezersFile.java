@@ -13,12 +13,16 @@ final class FreezersFile {
 
   private FreezersFile() {}
 
-  /** The freezers that are right. */
-  static List<Freezer> read(Table table) {
-    return table.rows().stream().flatMap(row -> freezer(row).stream()).toList();
+  /**
+   * The freezers that are right.
+   *
+   * @param besideFood may new prey be put into one that holds food too?
+   */
+  static List<Freezer> read(Table table, FreezerLimitsFile limits, boolean besideFood) {
+    return table.rows().stream().flatMap(row -> freezer(row, limits, besideFood).stream()).toList();
   }
 
-  private static Optional<Freezer> freezer(Row row) {
+  private static Optional<Freezer> freezer(Row row, FreezerLimitsFile limits, boolean besideFood) {
     String kind = row.text("kind");
     int days = row.integerOr("life_days", LIFE_DAYS.get(kind));
     if (!row.together("small_prey_below_g", "small_prey_life_days")) {
@@ -36,6 +40,20 @@ final class FreezersFile {
             Litres.of(row.number("usable_litres")),
             kind,
             life.withBest(best),
-            row.yes("in_use")));
+            access(row, limits.of(row.text("name")), besideFood)));
+  }
+
+  private static Freezer.Access access(Row row, List<Freezer.Limit> limits, boolean besideFood) {
+    boolean food = row.yes("holds_food");
+    boolean kept = food && !besideFood && row.yes("in_use");
+    if (kept) {
+      row.lookAt(
+          row.text("name")
+              + " holds food, so no new prey is put into it. Where you keep prey there sealed in a"
+              + " closed box apart from food, and the rules of your place allow it, type"
+              + " policy.preySealedFromFood in scenario.json.");
+    }
+    return new Freezer.Access(
+        row.yes("in_use") && !kept, food ? Freezer.Company.FOOD : Freezer.Company.NONE, limits);
   }
 }

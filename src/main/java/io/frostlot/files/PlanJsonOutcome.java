@@ -98,6 +98,13 @@ final class PlanJsonOutcome {
         .number("peakLitres", load.peak().toDecimal())
         .day("peakDay", load.peakDay())
         .list(
+            "limits",
+            load.freezer().access().limits(),
+            (one, limit) ->
+                one.day("from", limit.days().from())
+                    .day("to", limit.days().to())
+                    .number("litres", limit.litres().toDecimal()))
+        .list(
             "byDay",
             load.byDay().entrySet(),
             (one, day) ->

@@ -10,7 +10,14 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The CSV files of a scenario folder. */
-record Tables(Table animals, Table events, Table needs, Table freezers, Table stock, Table placed) {
+record Tables(
+    Table animals,
+    Table events,
+    Table needs,
+    Table freezers,
+    Table freezerLimits,
+    Table stock,
+    Table placed) {
 
   static Tables read(Path folder, Problems problems) {
     Tables tables =
@@ -19,6 +26,7 @@ record Tables(Table animals, Table events, Table needs, Table freezers, Table st
             table("events", problems).readIfThere(folder.resolve("events.csv")),
             table("needs", problems).readIfThere(folder.resolve("needs.csv")),
             table("freezers", problems).read(folder.resolve("freezers.csv")),
+            table("freezer-limits", problems).readIfThere(folder.resolve("freezer-limits.csv")),
             table("stock", problems).readIfThere(folder.resolve("stock.csv")),
             table("placed", problems).readIfThere(folder.resolve("placed.csv")));
     if (tables.animals.isEmpty() && tables.needs.isEmpty()) {
@@ -49,7 +57,10 @@ record Tables(Table animals, Table events, Table needs, Table freezers, Table st
   }
 
   Scenario.Larder larder(ScenarioFile scenario, List<ProfileFile.Offer> offers) {
-    List<Freezer> all = FreezersFile.read(freezers);
+    boolean besideFood =
+        scenario.sound("policy") && scenario.root().object("policy").yes("preySealedFromFood");
+    List<Freezer> all =
+        FreezersFile.read(freezers, FreezerLimitsFile.read(freezerLimits, freezers), besideFood);
     LotPrey prey = new LotPrey(scenario, offers);
     boolean known = freezers.whole() && !all.isEmpty() && freezers.rows().size() == all.size();
     List<StockLot> inHand = new StockFile(scenario, prey, all, known).read(stock);

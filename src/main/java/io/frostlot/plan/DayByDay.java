@@ -98,7 +98,7 @@ final class DayByDay {
     discards.getOrDefault(day, List.of()).forEach(this::throwAway);
     List<Pieces> delivery = arriving.getOrDefault(day, List.of());
     delivery.forEach(pieces -> pieces.add(pieces.lot.pieces()));
-    boolean checked = day.equals(planning.from()) || !delivery.isEmpty();
+    boolean checked = day.equals(planning.from()) || !delivery.isEmpty() || isLimitedFrom(day);
     if (!endOfDay) {
       look(day, checked);
     }
@@ -111,6 +111,12 @@ final class DayByDay {
           .filter(pieces -> pieces.left > 0)
           .forEach(pieces -> leftovers.add(new Replay.Left(pieces.lot, pieces.left)));
     }
+  }
+
+  private boolean isLimitedFrom(LocalDate day) {
+    Period today = new Period(day, day);
+    return rooms.values().stream()
+        .anyMatch(room -> room.freezer.limitedFrom(today).findAny().isPresent());
   }
 
   private void leave(Pieces pieces) {
@@ -149,7 +155,7 @@ final class DayByDay {
       if (planning.contains(day)) {
         room.byDay.put(day, taken);
       }
-      if (checked && taken.compareTo(room.freezer.usable()) > 0) {
+      if (checked && taken.compareTo(room.freezer.usableOn(day)) > 0) {
         breaches.accept(
             day
                 + ": "
@@ -157,7 +163,7 @@ final class DayByDay {
                 + " in freezer "
                 + room.freezer.name()
                 + ", which holds "
-                + room.freezer.usable()
+                + room.freezer.usableOn(day)
                 + ".");
       }
     }

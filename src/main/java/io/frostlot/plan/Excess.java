@@ -126,7 +126,8 @@ public record Excess(Kind kind, String what, LocalDate day, Money amount) {
       List<FreezerLoad> inUse =
           outcome.freezers().stream().filter(load -> load.freezer().inUse()).toList();
       double used = inUse.stream().mapToDouble(load -> load.on(day).toDouble()).sum();
-      double room = inUse.stream().mapToDouble(load -> load.freezer().usable().toDouble()).sum();
+      double room =
+          inUse.stream().mapToDouble(load -> load.freezer().usableOn(day).toDouble()).sum();
       if (grown && used >= FULL * room) {
         String which = inUse.size() == 1 ? inUse.get(0).freezer().name() : "";
         return Optional.of(new Excess(Kind.FREEZER_FULL, which, day, Money.ZERO));

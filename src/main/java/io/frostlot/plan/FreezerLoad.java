@@ -38,6 +38,12 @@ public record FreezerLoad(Freezer freezer, SortedMap<LocalDate, Litres> byDay) {
 
   /** Share of the usable room that is taken on a day, 1 = full. */
   public double share(LocalDate day) {
-    return on(day).toDouble() / freezer.usable().toDouble();
+    Litres usable = freezer.usableOn(day);
+    return on(day).equals(Litres.ZERO) ? 0 : on(day).toDouble() / usable.toDouble();
+  }
+
+  /** Room that is left on a day. */
+  public Litres free(LocalDate day) {
+    return new Litres(Math.max(0, freezer.usableOn(day).microlitres() - on(day).microlitres()));
   }
 }

@@ -8,7 +8,9 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.units.Litres;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
@@ -19,9 +21,10 @@ import java.util.stream.Collectors;
  * is not in use.
  *
  * <p>For each freezer f and check day t: sum over items of litres(i) x present(i, f, t) &lt;=
- * litres(f). Check days are the first planning day and every day on which something may arrive; the
- * check is made after the delivery, or after the meals where the keeper says so. Litres are exact
- * to the microlitre; rows are in litres.
+ * litres(f, t). Check days are the first planning day, every day on which something may arrive, and
+ * those from which a freezer has less room for a time (where days are taken together, the most room
+ * on any of them counts); the check is made after the delivery, or after the meals where the keeper
+ * says so. Litres are exact to the microlitre; rows are in litres.
  */
 final class FreezerSpace implements Rule {
   private final World world;
@@ -63,13 +66,23 @@ final class FreezerSpace implements Rule {
         Linear litres = new Linear();
         within.forEach(
             flow -> litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
+        Litres room = room(freezer, day, program.decisions().timeline());
         program
             .model()
-            .instance(
-                freezer.name() + " holds " + freezer.usable() + " on " + Timeline.date(day) + ".");
-        program.model().atMost(id(), litres, freezer.usable().toDouble());
+            .instance(freezer.name() + " holds " + room + " on " + Timeline.date(day) + ".");
+        program.model().atMost(id(), litres, room.toDouble());
       }
     }
+  }
+
+  private static Litres room(Freezer freezer, int day, Timeline timeline) {
+    return new Period(
+            Timeline.date(timeline.firstDayOf(day)),
+            Timeline.date(timeline.firstDayOf(day + 1) - 1))
+        .days()
+        .map(freezer::usableOn)
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
   }
 
   @Override
@@ -87,17 +100,25 @@ final class FreezerSpace implements Rule {
       LocalDate peakDay = world.scenario().planning().from();
       for (LocalDate day : checkDays(plan)) {
         Litres used = used(within, levels, day);
-        if (used.compareTo(peak) > 0) {
+        Litres room = freezer.usableOn(day);
+        if (share(used, room) > share(peak, freezer.usableOn(peakDay))) {
           peak = used;
           peakDay = day;
         }
-        if (used.compareTo(freezer.usable()) > 0) {
-          books.breach(id(), freezer.name() + " on " + day, used, "at most " + freezer.usable());
+        if (used.compareTo(room) > 0) {
+          books.breach(id(), freezer.name() + " on " + day, used, "at most " + room);
         }
       }
       books.use(
-          id(), freezer.name() + " on " + peakDay, peak.toDouble(), freezer.usable().toDouble());
+          id(),
+          freezer.name() + " on " + peakDay,
+          peak.toDouble(),
+          freezer.usableOn(peakDay).toDouble());
     }
+  }
+
+  private static double share(Litres used, Litres room) {
+    return used.equals(Litres.ZERO) ? 0 : used.toDouble() / room.toDouble();
   }
 
   private Litres used(List<Lot> lots, Levels levels, LocalDate day) {
@@ -109,13 +130,22 @@ final class FreezerSpace implements Rule {
     return new Litres(microlitres);
   }
 
-  /** Days on which something really comes, and the first day. */
+  /**
+   * Days on which something really comes, the first day, and those from which there is less room.
+   */
   private NavigableSet<LocalDate> checkDays(Plan plan) {
     NavigableSet<LocalDate> days = new TreeSet<>();
     days.add(world.scenario().planning().from());
     plan.lots().stream()
         .filter(lot -> !(lot.origin() instanceof Lot.InHand))
         .forEach(lot -> days.add(lot.earliest()));
+    Period all =
+        new Period(world.scenario().planning().from(), Timeline.date(Timeline.lastDay(world)));
+    world
+        .scenario()
+        .larder()
+        .freezers()
+        .forEach(freezer -> freezer.limitedFrom(all).forEach(days::add));
     return days;
   }
 }

@@ -5,10 +5,13 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -54,6 +57,26 @@ final class Pool {
         inUse.get(0).kind(),
         new Freezer.Life(
             Math.max(days, smallDays), smallBelow, smallDays, new Freezer.Best(bestDays)),
-        true);
+        new Freezer.Access(true, Freezer.Company.NONE, limits(inUse)));
+  }
+
+  /** Stretches of days on which together they have less room than they could have. */
+  private static List<Freezer.Limit> limits(List<Freezer> inUse) {
+    TreeSet<LocalDate> edges = new TreeSet<>();
+    for (Freezer freezer : inUse) {
+      for (Freezer.Limit limit : freezer.access().limits()) {
+        edges.add(limit.days().from());
+        edges.add(limit.days().to().plusDays(1));
+      }
+    }
+    List<Freezer.Limit> limits = new ArrayList<>();
+    for (LocalDate from : edges) {
+      LocalDate next = edges.higher(from);
+      if (next != null) {
+        long room = inUse.stream().mapToLong(it -> it.usableOn(from).microlitres()).sum();
+        limits.add(new Freezer.Limit(new Period(from, next.minusDays(1)), new Litres(room)));
+      }
+    }
+    return limits;
   }
 }

@@ -32,9 +32,10 @@ record Sketch(int keptBack, boolean tail) {
   }
 
   private Freezer smaller(Freezer freezer) {
-    Litres usable = freezer.usable();
-    return usable.isUnlimited()
-        ? freezer
-        : freezer.withUsable(new Litres(usable.microlitres() / 100 * (100 - keptBack)));
+    return freezer.withRoom(
+        litres ->
+            litres.isUnlimited()
+                ? litres
+                : new Litres(litres.microlitres() / 100 * (100 - keptBack)));
   }
 }

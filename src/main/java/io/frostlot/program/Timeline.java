@@ -136,6 +136,12 @@ final class Timeline {
       comings(slot).forEach(coming -> days.add(at(coming.earliest())));
     }
     world.scenario().larder().placed().forEach(p -> days.add(at(p.arrivesEarliest())));
+    Period all = new Period(date(first), date(lastDay(world)));
+    world
+        .scenario()
+        .larder()
+        .freezers()
+        .forEach(freezer -> freezer.limitedFrom(all).forEach(day -> days.add(at(day))));
     return days.stream().mapToInt(d -> d).toArray();
   }
 

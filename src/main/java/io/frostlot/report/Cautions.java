@@ -1,5 +1,7 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Plan;
+import io.frostlot.storage.Freezer;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,6 +23,15 @@ final class Cautions implements Sections.Section {
           + " hands, keep it from children, and let the gas escape: never shut it in anything"
           + " tight.";
 
+  /**
+   * Health authorities on feeder rodents (the same key messages); the closed box: common practice.
+   */
+  private static final String BESIDE_FOOD =
+      "%s holds food too. Frozen rodents can carry Salmonella and have made people ill: keep prey"
+          + " there sealed, in a closed box of its own, apart from food and never above it; wipe up"
+          + " what leaks; wash hands before touching food. A freezer for prey alone is better, and"
+          + " where the rules of your place ask for one, keep to them.";
+
   private static final String DEFER =
       "This is no veterinary advice: ask a vet who knows your animals, and keep to the rules of"
           + " your place.";
@@ -33,6 +44,15 @@ final class Cautions implements Sections.Section {
             .map(order -> report.world().supplier(order.slot().supplier()))
             .anyMatch(supplier -> !supplier.isPickUp());
     all(shipped || !report.world().scenario().larder().placed().isEmpty()).forEach(page::point);
+    report.world().scenario().larder().freezers().stream()
+        .filter(freezer -> freezer.access().company() == Freezer.Company.FOOD)
+        .filter(freezer -> freezer.inUse() || holdsPrey(report.plan(), freezer))
+        .map(freezer -> BESIDE_FOOD.formatted(freezer.name()))
+        .forEach(page::point);
+  }
+
+  private static boolean holdsPrey(Plan plan, Freezer freezer) {
+    return plan.lots().stream().anyMatch(lot -> lot.freezer().equals(freezer.name()));
   }
 
   /**

@@ -1,10 +1,12 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.FreezerLoad;
+import io.frostlot.storage.Freezer;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,8 +26,10 @@ final class FreezerUse implements Sections.Section {
       return;
     }
     page.heading("Freezers");
-    loads.forEach(load -> page.point(fullest(load) + atRisk(report, load)));
     Period planning = report.world().scenario().planning();
+    for (FreezerLoad load : loads) {
+      page.point(fullest(load) + limited(load, planning) + atRisk(report, load));
+    }
     for (int from = 0; from < loads.size(); from += FREEZERS_ABREAST) {
       page.gap();
       page.table(
@@ -39,8 +43,29 @@ final class FreezerUse implements Sections.Section {
             load.freezer().name(),
             Wording.day(load.peakDay()),
             Wording.decimal(load.peak().toDouble()),
-            Wording.decimal(load.freezer().usable().toDouble()),
+            Wording.decimal(load.freezer().usableOn(load.peakDay()).toDouble()),
             Wording.percent(load.share(load.peakDay())));
+  }
+
+  /** How full it is on days on which it has less room. */
+  private static String limited(FreezerLoad load, Period planning) {
+    return load.freezer().access().limits().stream()
+        .map(Freezer.Limit::days)
+        .filter(planning::overlaps)
+        .map(
+            days -> {
+              LocalDate fullest =
+                  days.days()
+                      .filter(planning::contains)
+                      .max(Comparator.comparingDouble(load::share))
+                      .orElseThrow();
+              return " Less room %s: at most %s of %s l."
+                  .formatted(
+                      Wording.fromTo(days.from(), days.to()),
+                      Wording.decimal(load.on(fullest).toDouble()),
+                      Wording.decimal(load.freezer().usableOn(fullest).toDouble()));
+            })
+        .collect(Collectors.joining());
   }
 
   /** What is lost where it fails on the worst day. */

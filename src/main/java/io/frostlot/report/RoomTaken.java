@@ -21,7 +21,7 @@ record RoomTaken(List<FreezerLoad> loads, Period planning) {
     for (FreezerLoad load : loads) {
       table.row(
           load.freezer().name(),
-          Wording.decimal(load.freezer().usable().toDouble()),
+          Wording.decimal(load.freezer().usableOn(load.peakDay()).toDouble()),
           Wording.decimal(load.peak().toDouble()),
           Wording.percent(load.share(load.peakDay())),
           Wording.day(load.peakDay()),

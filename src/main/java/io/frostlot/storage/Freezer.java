@@ -3,18 +3,54 @@ package io.frostlot.storage;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A freezer for prey.
  *
  * @param name unique
- * @param usable room that prey may take
+ * @param usable room that prey may take, where it is not limited on a day
  * @param kind "household" or "deep", shown
  * @param life how long prey keeps in it
- * @param inUse may new prey be put into it?
+ * @param access whether, when and beside what prey may lie in it
  */
-public record Freezer(String name, Litres usable, String kind, Life life, boolean inUse) {
+public record Freezer(String name, Litres usable, String kind, Life life, Access access) {
+
+  /** For prey alone, on all days. */
+  public Freezer(String name, Litres usable, String kind, Life life, boolean inUse) {
+    this(name, usable, kind, life, new Access(inUse, Company.NONE, List.of()));
+  }
+
+  /**
+   * Whether, when and beside what prey may lie in a freezer.
+   *
+   * @param inUse may new prey be put into it?
+   * @param limits days on which prey may take less room, in any order; of several the least holds
+   */
+  public record Access(boolean inUse, Company company, List<Limit> limits) {
+    public Access {
+      limits = List.copyOf(limits);
+    }
+  }
+
+  /** What else lies in a freezer. */
+  public enum Company {
+    NONE,
+    FOOD
+  }
+
+  /** Room that prey may take on some days. */
+  public record Limit(Period days, Litres litres) {
+    public static final Comparator<Limit> IN_ORDER =
+        Comparator.comparing((Limit limit) -> limit.days().from())
+            .thenComparing(limit -> limit.days().to())
+            .thenComparing(Limit::litres);
+  }
 
   /**
    * Shelf life in days.
@@ -64,17 +100,57 @@ public record Freezer(String name, Litres usable, String kind, Life life, boolea
     return item.grams().mean().compareTo(life.smallBelow()) < 0 ? life.smallDays() : life.days();
   }
 
-  /** The same freezer under another name. */
-  public Freezer named(String other) {
-    return new Freezer(other, usable, kind, life, inUse);
+  /** May new prey be put into it? */
+  public boolean inUse() {
+    return access.inUse();
   }
 
+  /** Room that prey may take on a day. */
+  public Litres usableOn(LocalDate day) {
+    Litres least = usable;
+    for (Limit limit : access.limits()) {
+      boolean holds = limit.days().contains(day) && limit.litres().compareTo(least) < 0;
+      least = holds ? limit.litres() : least;
+    }
+    return least;
+  }
+
+  /**
+   * Days within a period on which less room may begin, so that what lies in it must be looked at.
+   */
+  public Stream<LocalDate> limitedFrom(Period within) {
+    return access.limits().stream()
+        .map(limit -> limit.days().from())
+        .filter(within::contains)
+        .distinct();
+  }
+
+  /** The same freezer under another name. */
+  public Freezer named(String other) {
+    return new Freezer(other, usable, kind, life, access);
+  }
+
+  /** With other room on days on which it is not limited. */
   public Freezer withUsable(Litres other) {
-    return new Freezer(name, other, kind, life, inUse);
+    return new Freezer(name, other, kind, life, access);
+  }
+
+  /** With other room on every day. */
+  public Freezer withRoom(UnaryOperator<Litres> change) {
+    List<Limit> limits =
+        access.limits().stream()
+            .map(limit -> new Limit(limit.days(), change.apply(limit.litres())))
+            .toList();
+    return withUsable(change.apply(usable))
+        .withAccess(new Access(access.inUse(), access.company(), limits));
+  }
+
+  public Freezer withAccess(Access other) {
+    return new Freezer(name, usable, kind, life, other);
   }
 
   public Freezer withLife(Life other) {
-    return new Freezer(name, usable, kind, other, inUse);
+    return new Freezer(name, usable, kind, other, access);
   }
 
   /** The last usable day of a piece that arrived on the given day. */

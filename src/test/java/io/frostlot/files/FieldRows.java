@@ -12,7 +12,8 @@ final class FieldRows {
   /** File, field, type, default and meaning, as rows of a Markdown table. */
   static List<String> all() {
     List<String> rows = new ArrayList<>(jsonRows("scenario"));
-    for (String table : List.of("animals", "events", "needs", "freezers", "stock", "placed")) {
+    for (String table :
+        List.of("animals", "events", "needs", "freezers", "freezer-limits", "stock", "placed")) {
       rows.addAll(tableRows(table));
     }
     rows.addAll(jsonRows("profile"));

@@ -168,6 +168,7 @@ class SchemasTest {
         "events",
         "needs",
         "freezers",
+        "freezer-limits",
         "stock",
         "placed",
         "prices",

@@ -133,7 +133,14 @@ public final class Exhaustive {
     }
     for (int day = tiny.planned; day < tiny.end; day++) {
       stages.add(larder.leave(day));
+      boolean shrinks = new Room(tiny).mayShrink(day);
+      if (shrinks) {
+        stages.add(endOfDay ? larder.throwAway(day) : larder.checkOrThrow(day));
+      }
       addMeals(day, stages);
+      if (shrinks && endOfDay) {
+        stages.add(larder.check(day));
+      }
       stages.add(larder.night(day));
     }
     stages.add(programmes.end());

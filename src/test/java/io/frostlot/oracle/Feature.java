@@ -49,5 +49,6 @@ public enum Feature {
   MOST_ORDERS,
   BUDGET,
   DUE_SOON,
-  FOOD_ELSEWHERE
+  FOOD_ELSEWHERE,
+  FREEZER_LIMIT
 }

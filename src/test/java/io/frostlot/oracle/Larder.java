@@ -67,13 +67,17 @@ final class Larder {
     return new Move.Taken(cells.kind(cell), tiny.date(day), count, false);
   }
 
-  /** Nothing is too full, when something has come or on the first day. */
+  /** Nothing is too full, when something has come, on the first day, or when there is less room. */
   Stage check(int day) {
     return (state, trail, next) -> {
-      if (!(state.delivered() || day == 0) || room.fits(state.cells())) {
+      if (!isChecked(state, day) || room.fits(state.cells(), day)) {
         next.add(state, Score.ZERO, trail);
       }
     };
+  }
+
+  private boolean isChecked(State state, int day) {
+    return state.delivered() || day == 0 || room.mayShrink(day);
   }
 
   /**
@@ -82,7 +86,7 @@ final class Larder {
    */
   Stage checkOrThrow(int day) {
     return (state, trail, next) -> {
-      if (!(state.delivered() || day == 0) || room.fits(state.cells())) {
+      if (!isChecked(state, day) || room.fits(state.cells(), day)) {
         next.add(state, Score.ZERO, trail);
       } else {
         throwAway(
@@ -91,7 +95,7 @@ final class Larder {
             day,
             trail,
             (after, added, done) -> {
-              if (room.fits(after.cells())) {
+              if (room.fits(after.cells(), day)) {
                 next.add(after, added, done);
               }
             });

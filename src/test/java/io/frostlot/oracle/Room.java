@@ -2,6 +2,7 @@ package io.frostlot.oracle;
 
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Policy;
+import io.frostlot.storage.Freezer;
 
 /** Does what lies in the freezers fit? In microlitres. */
 final class Room {
@@ -14,8 +15,15 @@ final class Room {
     endOfDay = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
   }
 
-  boolean fits(Cells cells) {
-    return fits(cells, 0, false);
+  boolean fits(Cells cells, int day) {
+    return fits(cells, day, 0, false);
+  }
+
+  /** Has a freezer less room from a day on? */
+  boolean mayShrink(int day) {
+    return tiny.freezers.stream()
+        .flatMap(freezer -> freezer.access().limits().stream())
+        .anyMatch(limit -> tiny.day(limit.days().from()) == day);
   }
 
   /**
@@ -23,10 +31,21 @@ final class Room {
    * been thrown away where the check comes before the meals; else no more can go than is eaten.
    */
   boolean mayFit(Cells cells, int day) {
-    return endOfDay ? fits(cells, mostEaten(day), false) : fits(cells, 0, true);
+    return endOfDay ? fits(cells, day, mostEaten(day), false) : fits(cells, day, 0, true);
   }
 
-  private boolean fits(Cells cells, long more, boolean onlyNew) {
+  /** Of the litres typed for a freezer and for any of its limits on the day, the least. */
+  private long usable(Freezer freezer, int day) {
+    long usable = freezer.usable().microlitres();
+    for (Freezer.Limit limit : freezer.access().limits()) {
+      if (tiny.day(limit.days().from()) <= day && day <= tiny.day(limit.days().to())) {
+        usable = Math.min(usable, limit.litres().microlitres());
+      }
+    }
+    return usable;
+  }
+
+  private boolean fits(Cells cells, int day, long more, boolean onlyNew) {
     long[] taken = new long[tiny.freezers.size()];
     long inAll = 0;
     for (int cell = 0; cell < cells.size(); cell++) {
@@ -38,7 +57,7 @@ final class Room {
     }
     long usable = 0;
     for (int f = 0; f < taken.length; f++) {
-      long here = tiny.freezers.get(f).usable().microlitres();
+      long here = usable(tiny.freezers.get(f), day);
       usable += here;
       if (taken[f] > here + more) {
         return false;

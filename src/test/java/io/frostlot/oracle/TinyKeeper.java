@@ -59,7 +59,21 @@ final class TinyKeeper {
       lives = lives.withBest(new Freezer.Best(dice.between(1, life)));
     }
     Litres usable = new Litres(bigPieces * 50_500L + dice.between(0, 30) * 1000L);
-    return new Freezer(name, usable, "household", lives, inUse);
+    Freezer freezer = new Freezer(name, usable, "household", lives, inUse);
+    return dice.has(Feature.FREEZER_LIMIT)
+        ? freezer.withAccess(new Freezer.Access(inUse, Freezer.Company.NONE, limits(bigPieces)))
+        : freezer;
+  }
+
+  /** Room for a big piece or two less, now and then. */
+  private List<Freezer.Limit> limits(int bigPieces) {
+    List<Freezer.Limit> limits = new ArrayList<>();
+    for (int i = dice.between(0, 2); i > 0; i--) {
+      Litres litres = new Litres(dice.between(0, bigPieces - 1) * 50_500L);
+      LocalDate from = day(dice.between(-1, days() + 1));
+      limits.add(new Freezer.Limit(new Period(from, from.plusDays(dice.between(0, 3))), litres));
+    }
+    return limits;
   }
 
   private LocalDate day(int offset) {

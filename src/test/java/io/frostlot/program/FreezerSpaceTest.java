@@ -22,8 +22,13 @@ import io.frostlot.plan.Lot;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
 import io.frostlot.supply.Pack;
+import io.frostlot.units.Litres;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Pieces of a litre at 2.00, to be had on day 1 only. */
 class FreezerSpaceTest {
@@ -73,6 +78,58 @@ class FreezerSpaceTest {
     ByHand six = new ByHand(world.world()).order(1, packs(SINGLE, 6));
     refused(six.eat("day 1", "O1").eat("day 2", "O1"), RULE);
     assertThat(optimum(world)).isEqualTo(unmet(1, "10"));
+  }
+
+  private static Freezer limited(Freezer freezer, Freezer.Limit... limits) {
+    return freezer.withAccess(new Freezer.Access(true, Freezer.Company.NONE, List.of(limits)));
+  }
+
+  private static Freezer.Limit limit(int from, int to, String litres) {
+    return new Freezer.Limit(SmallWorld.days(from, to), Litres.of(new BigDecimal(litres)));
+  }
+
+  /**
+   * On day 3 the freezer has two litres for two days, of which only the evening of day 3 counts
+   * where it is checked at night: of the two mice of day 3 and the three of day 5, the two of day 3
+   * must fit too where it is checked before meals.
+   */
+  @ParameterizedTest(name = "checked at night: {0}")
+  @CsvSource({"false, 3", "true, 1"})
+  void less_room_for_a_time_is_looked_at_when_it_begins(boolean atNight, int unmet) {
+    SmallWorld world =
+        new SmallWorld(5, SmallSupplier.selling(SINGLE).delivery(on(1)))
+            .freezers(limited(freezer("A", "9", LONG), limit(3, 4, "2")))
+            .need(3, 2)
+            .need(5, 3);
+    if (atNight) {
+      world.checkedAtNight();
+    }
+    assertThat(optimum(world)).isEqualTo(unmet(unmet, String.valueOf(2 * (5 - unmet))));
+    ByHand plan = new ByHand(world.world()).order(1, packs(SINGLE, 5 - unmet + 1));
+    refused(plan.eat("day 3", 2, "O1").eat("day 5", 3 - unmet + 1, "O1"), RULE);
+  }
+
+  /** Three litres on day 2, one on day 3, ten after: four come on day 4. */
+  @Test
+  void of_several_limits_the_least_holds_and_only_on_its_days() {
+    Freezer freezer =
+        limited(freezer("A", "10", LONG), limit(2, 3, "3"), limit(3, 3, "1"), limit(9, 9, "0"));
+    SmallWorld world =
+        new SmallWorld(5, SmallSupplier.selling(SINGLE).delivery(on(1, 4)))
+            .freezers(freezer)
+            .need(2, 2)
+            .need(3, 1)
+            .need(5, 4);
+    ByHand plan = new ByHand(world.world()).order(1, packs(SINGLE, 3)).order(4, packs(SINGLE, 4));
+    Books books = allowed(plan.eat("day 2", "O1").eat("day 3", "O1").eat("day 5", "O2"));
+    assertThat(books.uses()).containsExactly(new Books.Use(RULE, "A on 2031-01-02", 3, 3));
+    assertThat(optimum(world)).isEqualTo(costs("14"));
+  }
+
+  private static Delivery on(int... days) {
+    return new Delivery.Show(
+        new Delivery.Lead(0, false, 0, List.of()),
+        IntStream.of(days).mapToObj(SmallWorld::day).toList());
   }
 
   private static Lot in(Lot lot, String id, String freezer, int pieces) {
