@@ -158,7 +158,7 @@ public final class TinyWorlds {
         new Policy.Safety(
             dice.has(Feature.COVER) ? dice.between(1, 2) : 0,
             dice.has(Feature.MARGIN) ? Percent.of(dice.oneOf("10", "50", "100")) : Percent.ZERO,
-            dice.has(Feature.FOOD_ELSEWHERE)
+            dice.has(Feature.FOOD_ELSEWHERE) && dice.has(Feature.SECOND_FREEZER)
                 ? new Policy.SecondFreezer(dice.between(1, 3))
                 : Policy.SecondFreezer.NONE),
         new Policy.Adequacy(
