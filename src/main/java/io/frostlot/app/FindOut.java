@@ -28,6 +28,7 @@ import java.util.OptionalInt;
  * Stakes}) are tried first, the days planned again at both ends of each.
  */
 final class FindOut {
+  /** Where rounds of work are counted; else as many as there is time for. */
   private static final int MOST_TRIED = 8;
 
   /** In less nothing is found; doubled where it was too short. */
@@ -58,11 +59,12 @@ final class FindOut {
     List<Guess> likely = new ArrayList<>(Guessing.of(shown.world()));
     likely.forEach(guess -> atStake.put(guess, stakes.of(guess)));
     likely.sort(Comparator.comparingDouble((Guess guess) -> -atStake.get(guess)));
+    int most = limits.rounds().isPresent() ? MOST_TRIED : likely.size();
     Duration least = LEAST;
     List<Guesses.Tried> tried = new ArrayList<>();
     List<Guess> notTried = new ArrayList<>();
     for (Guess guess : likely) {
-      int toDo = 2 * (MOST_TRIED - tried.size());
+      int toDo = 2 * (most - tried.size());
       if (toDo == 0 || share.isOver()) {
         notTried.add(guess);
         continue;

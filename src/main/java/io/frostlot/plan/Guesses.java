@@ -8,7 +8,7 @@ import java.util.List;
  * What to find out: guesses, and how the next orders change at both ends of each.
  *
  * @param tried those that change the next orders most first
- * @param notTried for want of time, those that are likely to matter most first
+ * @param notTried for want of time or rounds of work, those that are likely to matter most first
  */
 public record Guesses(List<Tried> tried, List<Guess> notTried) implements SecondLook {
   public Guesses {

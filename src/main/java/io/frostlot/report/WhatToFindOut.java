@@ -26,7 +26,7 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
             : "Guesses that would change the next orders most, planned again at both ends of each.");
     changing.forEach(tried -> write(report, tried, page));
     named(report, "without effect", without, without.size(), page);
-    named(report, "not tried for want of time", guesses.notTried(), MOST_NAMED, page);
+    named(report, "not tried", guesses.notTried(), MOST_NAMED, page);
   }
 
   private static void write(PlanReport report, Guesses.Tried tried, Page page) {

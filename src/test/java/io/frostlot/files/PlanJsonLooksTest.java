@@ -41,67 +41,80 @@ class PlanJsonLooksTest {
 
   @TempDir Path folder;
 
+  private final Answer.Judged judged = HandmadePlan.judged(world);
+  private final Solved shown = new Solved(world, (Answer.WithPlan) found);
+
+  private JsonNode written(SecondLook... looks) {
+    String text = PlanJson.text(inputs, found, List.of(), List.of(looks));
+    assertThat(PlanJsonTest.breaches(PlanJsonTest.tree(text))).isEmpty();
+    assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).digest())
+        .isEqualTo(inputs.digest());
+    return PlanJsonTest.tree(text);
+  }
+
   /** The plan shown stands in for a simpler one. */
   @Test
-  void second_looks_follow_the_schema_and_are_read_over() {
-    Answer.Judged judged = HandmadePlan.judged(world);
-    Solved shown = new Solved(world, (Answer.WithPlan) found);
+  void the_simplest_plan_is_written_with_its_orders() {
+    JsonNode plan = written(new Simplest(2, List.of(judged), true));
+    assertThat(plan.at("/simplest/plan/cost").asText()).isEqualTo("103.215");
+    assertThat(plan.at("/simplest/plan/orders")).isEqualTo(plan.get("orders"));
+    JsonNode alone = written(new Simplest(2, List.of(), false));
+    assertThat(alone.at("/simplest/plan").isNull()).isTrue();
+  }
+
+  /** The bound is 95.123456, the cost 103.215: at most 8.091544 either way. */
+  @Test
+  void differences_are_written_with_what_they_are_at_most() {
     Habit habit = new Habit("one order a month", judged.standing(), 1, Interval.between(-1.5, 4));
+    JsonNode plan =
+        written(
+            new BudgetPrice(Difference.between(shown, shown)),
+            new Comparison(List.of(habit), List.of("everything from Far Hatch")));
+    assertThat(plan.at("/withoutBudget/savesAtMost").asText()).isEqualTo("8.0916");
+    assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
+  }
+
+  @Test
+  void room_in_boxes_is_written_with_the_addition_where_there_is_one() {
     Order order = judged.plan().orders().get(0);
-    BoxFill.Fill boxes = new BoxFill.Fill(BoxFill.Unit.KILOGRAMS, 1.025, 2);
+    List<BoxFill.Fill> boxes = List.of(new BoxFill.Fill(BoxFill.Unit.KILOGRAMS, 1.025, 2));
     BoxRoom.Addition addition =
         new BoxRoom.Addition(
             List.of(new Order.Content(order.lines().get(0).pack(), 2)),
             Difference.between(shown, shown));
-    BoxRoom.Left filled =
-        new BoxRoom.Left(
-            order.slot(), List.of(boxes), BoxRoom.Verdict.CANNOT_TELL, List.of(addition));
-    BoxRoom.Left full =
-        new BoxRoom.Left(order.slot(), List.of(boxes), BoxRoom.Verdict.NO_PACK_FITS, List.of());
-    Outline.Ordered second =
+    JsonNode plan =
+        written(
+            new BoxRoom(
+                List.of(
+                    new BoxRoom.Left(
+                        order.slot(), boxes, BoxRoom.Verdict.CANNOT_TELL, List.of(addition)),
+                    new BoxRoom.Left(
+                        order.slot(), boxes, BoxRoom.Verdict.NO_PACK_FITS, List.of()))));
+    assertThat(plan.at("/boxRoom/0/room/0/amount").decimalValue()).isEqualByComparingTo("0.975");
+    assertThat(plan.at("/boxRoom/0/addition/packs/0/packs").asInt()).isEqualTo(2);
+    assertThat(plan.at("/boxRoom/1/verdict").asText()).isEqualTo("no-pack-fits");
+    assertThat(plan.at("/boxRoom/1/addition").isNull()).isTrue();
+  }
+
+  @Test
+  void guesses_are_written_with_both_ends() {
+    Outline.Ordered order =
         new Outline.Ordered(
             "hillside",
             LocalDate.parse("2031-01-12"),
             LocalDate.parse("2031-01-15"),
             new TreeMap<>(),
             Money.of(60));
-    Guess grams =
-        new Guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", new Guess.Ends(8.5, 10, 11.5));
+    Difference.Side side = Difference.Side.of(shown);
     Guesses.Tried tried =
         new Guesses.Tried(
-            grams,
-            new Guesses.End(
-                Difference.Side.of(shown), List.of(new Changes.Added(second)), Money.of(6), true),
-            new Guesses.End(Difference.Side.of(shown), List.of(), Money.ZERO, false));
-    List<SecondLook> looks =
-        List.of(
-            new Simplest(2, List.of(judged), true),
-            new BudgetPrice(Difference.between(shown, shown)),
-            new BoxRoom(List.of(filled, full)),
-            new Guesses(List.of(tried), List.of(tried.guess())),
-            new Comparison(List.of(habit), List.of("everything from Far Hatch")));
-    String text = PlanJson.text(inputs, found, List.of(), looks);
-    JsonNode plan = PlanJsonTest.tree(text);
-
-    assertThat(PlanJsonTest.breaches(plan)).isEmpty();
-    assertThat(plan.at("/simplest/plan/cost").asText()).isEqualTo("103.215");
-    assertThat(plan.at("/simplest/plan/orders")).isEqualTo(plan.get("orders"));
-    // the bound is 95.123456, the cost 103.215: at most 8.091544 either way
-    assertThat(plan.at("/withoutBudget/savesAtMost").asText()).isEqualTo("8.0916");
-    assertThat(plan.at("/boxRoom/0/room/0/amount").decimalValue()).isEqualByComparingTo("0.975");
-    assertThat(plan.at("/boxRoom/0/addition/packs/0/packs").asInt()).isEqualTo(2);
-    assertThat(plan.at("/boxRoom/1/verdict").asText()).isEqualTo("no-pack-fits");
-    assertThat(plan.at("/boxRoom/1/addition").isNull()).isTrue();
+            new Guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", new Guess.Ends(8.5, 10, 11.5)),
+            new Guesses.End(side, List.of(new Changes.Added(order)), Money.of(6), true),
+            new Guesses.End(side, List.of(), Money.ZERO, false));
+    JsonNode plan = written(new Guesses(List.of(tried), List.of(tried.guess())));
     assertThat(plan.at("/guesses/tried/0/kind").asText()).isEqualTo("piece-grams");
     assertThat(plan.at("/guesses/tried/0/atLow/orders/0/change").asText()).isEqualTo("added");
     assertThat(plan.at("/guesses/tried/0/atHigh/proven").asBoolean()).isFalse();
     assertThat(plan.at("/guesses/notTried/0/high").decimalValue()).isEqualByComparingTo("11.5");
-    assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
-    assertThat(PlanFileTest.value(PlanFileTest.read(folder, text)).digest())
-        .isEqualTo(inputs.digest());
-    Simplest none = new Simplest(2, List.of(), false);
-    JsonNode alone = PlanJsonTest.tree(PlanJson.text(inputs, found, List.of(), List.of(none)));
-    assertThat(PlanJsonTest.breaches(alone)).isEmpty();
-    assertThat(alone.at("/simplest/plan").isNull()).isTrue();
   }
 }

@@ -83,7 +83,7 @@ class WhatToFindOutTest {
         .contains(
             "No guess that was tried would change the next orders.",
             "- without effect: grams of Amber.",
-            "- not tried for want of time: litres of Chest; prices of Corner Shop (invented), an old"
+            "- not tried: litres of Chest; prices of Corner Shop (invented), an old"
                 + " sheet; prices after the planning days; and 1 more.");
   }
 }
