@@ -77,7 +77,7 @@ final class Settled {
   }
 
   /**
-   * The world as it is seen from now on.
+   * The world as it is seen from now on; by habit nothing is moved between freezers.
    *
    * @param demands of which those that are served already, or too late now, are left out
    */
@@ -90,7 +90,7 @@ final class Settled {
             .withLarder(
                 new Scenario.Larder(
                     scenario.larder().freezers(), stock().toList(), List.copyOf(underWay.values())))
-            .withPolicy(policy);
+            .withPolicy(policy.withMoves(Policy.Moves.NONE));
     return world
         .withScenario(seen)
         .withDemands(demands.flatMap(this::stillWanted).toList())

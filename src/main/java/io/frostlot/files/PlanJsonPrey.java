@@ -41,6 +41,9 @@ final class PlanJsonPrey {
         .day("useBy", lot.useBy())
         .day("bestBefore", world.bestBefore(lot))
         .object("origin", one -> origin(one, lot.origin()));
+    if (lot.isMoved()) {
+      json.object("moved", one -> one.text("from", lot.move().from()).day("day", lot.move().day()));
+    }
   }
 
   private static void origin(JsonLines json, Lot.Origin origin) {

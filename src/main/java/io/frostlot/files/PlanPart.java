@@ -83,10 +83,20 @@ final class PlanPart {
             json.date("arrivesEarliest"),
             json.date("arrivesLatest"),
             json.date("useBy"),
-            origin.get());
+            origin.get(),
+            move(json));
     if (lots.put(lot.id(), lot) != null) {
       refuse(json.get("id"), "an id that no other lot has");
     }
+  }
+
+  private Lot.Move move(Json.Obj json) {
+    if (!json.has("moved")) {
+      return Lot.Move.NEVER;
+    }
+    Json.Obj moved = json.object("moved");
+    find(moved, "from", freezers, "a freezer of the scenario");
+    return new Lot.Move(moved.text("from"), moved.date("day"));
   }
 
   private Optional<Lot.Origin> origin(Json.Obj json) {

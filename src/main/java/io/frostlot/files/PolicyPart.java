@@ -11,6 +11,10 @@ final class PolicyPart {
         budget.money("perOrder"), budget.money("perMonth"), budget.money("spentThisMonth"));
   }
 
+  private static Policy.Moves moves(Json.Obj moves) {
+    return new Policy.Moves(moves.integer("everyDays"), moves.money("perPiece"));
+  }
+
   private static Policy.Calm calm(Json.Obj calm) {
     return new Policy.Calm(calm.integer("days"), calm.money("charge"));
   }
@@ -28,7 +32,8 @@ final class PolicyPart {
             ? Policy.FreezerCheck.END_OF_DAY
             : Policy.FreezerCheck.AFTER_DELIVERY,
         new Policy.Charges(
-            charges.money("holdingPerPieceNight"),
+            new Policy.Holding(
+                charges.money("holdingPerPieceNight"), charges.money("holdingPerLitreNight")),
             charges.money("perOrder"),
             charges.money("perDeliveryDay"),
             charges.money("lateMealPerDay"),
@@ -41,6 +46,7 @@ final class PolicyPart {
             adequacy.yes("asked"),
             adequacy.percent("leastPercent"),
             adequacy.percent("mostPercent")),
-        new Policy.Ordering(budget(policy.object("budget")), calm(policy.object("calm"))));
+        new Policy.Ordering(budget(policy.object("budget")), calm(policy.object("calm"))),
+        moves(policy.object("moves")));
   }
 }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -23,6 +24,7 @@ final class DayByDay {
   private final Map<String, Room> rooms = new LinkedHashMap<>();
   private final Map<LocalDate, List<Pieces>> leaving = new HashMap<>();
   private final Map<LocalDate, List<Pieces>> arriving = new HashMap<>();
+  private final Map<LocalDate, List<Pieces>> moving = new HashMap<>();
   private final Map<LocalDate, List<Discard>> discards = new HashMap<>();
   private final Map<LocalDate, List<Feeding>> feedings = new HashMap<>();
   private final List<Replay.Left> leftovers = new ArrayList<>();
@@ -42,7 +44,7 @@ final class DayByDay {
   /** A lot and what is left of it now. */
   private static final class Pieces {
     private final Lot lot;
-    private final Room room;
+    private Room room;
     private int left;
 
     Pieces(Lot lot, Room room) {
@@ -54,6 +56,13 @@ final class DayByDay {
       left += pieces;
       room.microlitres += pieces * lot.item().litres().microlitres();
     }
+
+    void moveInto(Room other) {
+      int all = left;
+      add(-all);
+      room = other;
+      add(all);
+    }
   }
 
   DayByDay(World world, Plan plan, Function<Lot, LocalDate> arrives, Consumer<String> breaches) {
@@ -62,8 +71,8 @@ final class DayByDay {
     planning = world.scenario().planning();
     world.scenario().larder().freezers().forEach(f -> rooms.put(f.name(), new Room(f)));
     for (Lot lot : plan.lots()) {
-      Room room = rooms.get(lot.freezer());
-      if (room != null) {
+      Room room = rooms.get(lot.firstFreezer());
+      if (room != null && rooms.containsKey(lot.freezer())) {
         comeAndGo(new Pieces(lot, room), arrives.apply(lot));
       }
     }
@@ -75,6 +84,9 @@ final class DayByDay {
     LocalDate first = planning.from();
     Lot lot = pieces.lot;
     byLot.put(lot.id(), pieces);
+    if (lot.isMoved()) {
+      on(moving, lot.move().day()).add(pieces);
+    }
     on(leaving, lot.useBy().isBefore(first) ? first : lot.useBy().plusDays(1)).add(pieces);
     if (lot.origin() instanceof Lot.InHand) {
       pieces.add(lot.pieces());
@@ -96,9 +108,13 @@ final class DayByDay {
     boolean endOfDay = world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
     leaving.getOrDefault(day, List.of()).forEach(this::leave);
     discards.getOrDefault(day, List.of()).forEach(this::throwAway);
+    List<Pieces> moved = moving.getOrDefault(day, List.of());
+    moved.forEach(
+        pieces -> pieces.moveInto(Objects.requireNonNull(rooms.get(pieces.lot.freezer()))));
     List<Pieces> delivery = arriving.getOrDefault(day, List.of());
     delivery.forEach(pieces -> pieces.add(pieces.lot.pieces()));
-    boolean checked = day.equals(planning.from()) || !delivery.isEmpty() || isLimitedFrom(day);
+    boolean comes = !delivery.isEmpty() || !moved.isEmpty();
+    boolean checked = comes || day.equals(planning.from()) || isLimitedFrom(day);
     if (!endOfDay) {
       look(day, checked);
     }

@@ -26,7 +26,7 @@ public final class Holdings {
   public Contents on(Freezer freezer, LocalDate day) {
     SortedMap<String, Integer> pieces = new TreeMap<>();
     for (Lot lot : plan.lots()) {
-      int left = lot.freezer().equals(freezer.name()) ? levels.beforeMeals(lot, day) : 0;
+      int left = lot.freezerOn(day).equals(freezer.name()) ? levels.beforeMeals(lot, day) : 0;
       if (left > 0) {
         pieces.merge(lot.item().id(), left, Integer::sum);
       }

@@ -5,6 +5,7 @@ import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Slot;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -105,9 +106,12 @@ final class LotCheck {
   }
 
   private void checkLot(Lot lot) {
-    Freezer freezer = freezers.get(lot.freezer());
-    if (freezer == null) {
+    Freezer freezer = freezers.get(lot.firstFreezer());
+    Freezer last = freezers.get(lot.freezer());
+    if (freezer == null || last == null) {
       breach(lot, "lies in a freezer that there is not, " + lot.freezer());
+    } else if (lot.isMoved()) {
+      checkMoved(lot, freezer, last);
     } else if (lot.origin() instanceof Lot.InHand inHand) {
       StockLot own = stock.get(inHand.stockLot());
       if (own != null
@@ -118,6 +122,34 @@ final class LotCheck {
       }
     } else {
       checkDelivered(lot, freezer);
+    }
+  }
+
+  /** The share of life that is left where it lay is left where it comes, in whole days. */
+  private void checkMoved(Lot lot, Freezer from, Freezer into) {
+    LocalDate day = lot.move().day();
+    int every = world.scenario().policy().moves().everyDays();
+    long sinceFirst = world.scenario().planning().from().until(day, ChronoUnit.DAYS);
+    if (every == 0
+        || sinceFirst % every != 0
+        || !world.scenario().planning().contains(day)
+        || !into.inUse()
+        || from.equals(into)
+        || !world.joint().keeperOf(from).equals(world.joint().keeperOf(into))) {
+      breach(lot, "may not be moved from " + from.name() + " to " + into.name() + " on " + day);
+    }
+    StockLot own = lot.origin() instanceof Lot.InHand it ? stock.get(it.stockLot()) : null;
+    LocalDate there = own == null ? from.useBy(lot.item(), lot.freshFrom()) : own.useBy();
+    if (day.isAfter(there) || (own == null && !day.isAfter(lot.latest()))) {
+      breach(lot, "is not there to be moved on " + day);
+      return;
+    }
+    checkLot(lot.stayedUntil(there));
+    long left = there.toEpochDay() - day.toEpochDay() + 1;
+    LocalDate useBy =
+        day.plusDays(left * into.lifeDays(lot.item()) / from.lifeDays(lot.item()) - 1);
+    if (!lot.useBy().equals(useBy)) {
+      breach(lot, "is to be used by " + useBy + ", not " + lot.useBy());
     }
   }
 

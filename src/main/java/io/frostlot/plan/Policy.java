@@ -1,5 +1,6 @@
 package io.frostlot.plan;
 
+import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
 
@@ -13,6 +14,7 @@ import io.frostlot.units.Percent;
  * @param safety margins, which give way before a meal does
  * @param adequacy how near an animal's grams should come to its programme; gives way too
  * @param ordering how much and how steadily to order
+ * @param moves may prey be moved between freezers?
  */
 public record Policy(
     Demand demand,
@@ -21,7 +23,8 @@ public record Policy(
     Charges charges,
     Safety safety,
     Adequacy adequacy,
-    Ordering ordering) {
+    Ordering ordering,
+    Moves moves) {
   public static final Policy DEFAULT =
       new Policy(
           Demand.BEST_EFFORT,
@@ -31,7 +34,7 @@ public record Policy(
           Safety.NONE,
           Adequacy.NONE);
 
-  /** Nothing is asked of orders. */
+  /** Nothing is asked of orders, and nothing moved. */
   public Policy(
       Demand demand,
       Tail tail,
@@ -39,15 +42,15 @@ public record Policy(
       Charges charges,
       Safety safety,
       Adequacy adequacy) {
-    this(demand, tail, freezerCheck, charges, safety, adequacy, Ordering.FREE);
+    this(demand, tail, freezerCheck, charges, safety, adequacy, Ordering.FREE, Moves.NONE);
   }
 
   public Policy withDemand(Demand other) {
-    return new Policy(other, tail, freezerCheck, charges, safety, adequacy, ordering);
+    return new Policy(other, tail, freezerCheck, charges, safety, adequacy, ordering, moves);
   }
 
   public Policy withTail(Tail other) {
-    return new Policy(demand, other, freezerCheck, charges, safety, adequacy, ordering);
+    return new Policy(demand, other, freezerCheck, charges, safety, adequacy, ordering, moves);
   }
 
   public Policy withCharges(Charges other) {
@@ -55,15 +58,19 @@ public record Policy(
   }
 
   public Policy withSafety(Safety other) {
-    return new Policy(demand, tail, freezerCheck, charges, other, adequacy, ordering);
+    return new Policy(demand, tail, freezerCheck, charges, other, adequacy, ordering, moves);
   }
 
   public Policy withAdequacy(Adequacy other) {
-    return new Policy(demand, tail, freezerCheck, charges, safety, other, ordering);
+    return new Policy(demand, tail, freezerCheck, charges, safety, other, ordering, moves);
   }
 
   public Policy withOrdering(Ordering other) {
-    return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, other);
+    return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, other, moves);
+  }
+
+  public Policy withMoves(Moves other) {
+    return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, ordering, other);
   }
 
   /** Unmet meals are counted, or forbidden. */
@@ -96,19 +103,23 @@ public record Policy(
   /**
    * Reckoned charges, none negative.
    *
-   * @param holding per piece and night
+   * @param holding per night
    * @param order effort per order
    * @param deliveryDay effort per day on which something arrives
    * @param lateMeal per meal and day late
    * @param pastBest per piece eaten after its best before
    */
   public record Charges(
-      Money holding, Money order, Money deliveryDay, Money lateMeal, Money pastBest) {
+      Holding holding, Money order, Money deliveryDay, Money lateMeal, Money pastBest) {
     public static final Charges NONE = new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
 
-    /** Nothing is charged for what is past its best. */
+    /**
+     * Nothing is charged by the litre or for what is past its best.
+     *
+     * @param holding per piece and night
+     */
     public Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
-      this(holding, order, deliveryDay, lateMeal, Money.ZERO);
+      this(new Holding(holding, Money.ZERO), order, deliveryDay, lateMeal, Money.ZERO);
     }
 
     public Charges withEffort(Money ofAnOrder, Money ofADeliveryDay) {
@@ -117,6 +128,41 @@ public record Policy(
 
     public Charges withPastBest(Money other) {
       return new Charges(holding, order, deliveryDay, lateMeal, other);
+    }
+  }
+
+  /**
+   * What a night in a freezer is reckoned at.
+   *
+   * @param perPiece money tied up
+   * @param perLitre room taken
+   */
+  public record Holding(Money perPiece, Money perLitre) {
+    private static final int DECIMALS = 10;
+
+    public boolean isZero() {
+      return perPiece.isZero() && perLitre.isZero();
+    }
+
+    /** Of so many nights of pieces and of room. */
+    public Money of(long pieceNights, Litres litreNights) {
+      return perPiece.times(pieceNights).plus(perLitre.times(litreNights.toDecimal(), DECIMALS));
+    }
+  }
+
+  /**
+   * Moving prey from one freezer to another, where the used shares of life add up.
+   *
+   * @param everyDays may be done on the first planning day and every so many days after; 0 = never
+   * @param perPiece reckoned for each piece moved
+   */
+  public record Moves(int everyDays, Money perPiece) {
+    public static final Moves NONE = new Moves(0, Money.ZERO);
+
+    public Moves {
+      if (everyDays < 0 || perPiece.isNegative()) {
+        throw new IllegalArgumentException("moves every " + everyDays + " days, " + perPiece);
+      }
     }
   }
 

@@ -5,6 +5,7 @@ import io.frostlot.forecast.Option;
 import io.frostlot.forecast.Projection;
 import io.frostlot.keeping.Animal;
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.Keeps;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
@@ -154,16 +155,25 @@ public record World(
         .orElseThrow();
   }
 
+  /** The two dates of a lot; in hand under an unknown name, its own use-by. */
+  public Keeps keeps(Lot lot) {
+    Freezer first = freezer(lot.firstFreezer());
+    Keeps there =
+        lot.origin() instanceof Lot.InHand inHand
+            ? scenario.larder().stock().stream()
+                .filter(stock -> stock.id().equals(inHand.stockLot()))
+                .map(StockLot::keeps)
+                .findFirst()
+                .orElse(Keeps.until(lot.useBy()))
+            : first.keeps(lot.item(), lot.freshFrom());
+    return lot.isMoved()
+        ? freezer(lot.freezer()).keepsMoved(lot.item(), first, there, lot.move().day())
+        : there;
+  }
+
   /** The last day on which a lot is at its best. */
   public LocalDate bestBefore(Lot lot) {
-    if (lot.origin() instanceof Lot.InHand inHand) {
-      return scenario.larder().stock().stream()
-          .filter(stock -> stock.id().equals(inHand.stockLot()))
-          .map(stock -> stock.keeps().bestBefore())
-          .findFirst()
-          .orElse(lot.useBy());
-    }
-    return freezer(lot.freezer()).keeps(lot.item(), lot.freshFrom()).bestBefore();
+    return keeps(lot).bestBefore();
   }
 
   /** Demands by meal id. */

@@ -68,7 +68,9 @@ final class AsKnownHere {
   }
 
   private boolean isKnown(Lot lot) {
-    return freezers.contains(lot.freezer()) && world.items().containsKey(lot.item().id());
+    return freezers.contains(lot.freezer())
+        && freezers.contains(lot.firstFreezer())
+        && world.items().containsKey(lot.item().id());
   }
 
   private Item here(Item item) {

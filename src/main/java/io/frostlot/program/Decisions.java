@@ -25,7 +25,7 @@ import java.util.function.ToIntBiFunction;
  * <tr><td>count(o, p)</td><td>packs of row p in order o</td><td>packs</td><td>whole, 0 .. useful</td></tr>
  * <tr><td>atStep(o, p, l)</td><td>of these at price step l</td><td>packs</td><td>whole</td></tr>
  * <tr><td>boxes(o)</td><td>boxes charged for</td><td>boxes</td><td>whole, 0 .. most</td></tr>
- * <tr><td>put(part, f)</td><td>pieces of an arrival put into freezer f (see {@link Stowing})</td><td>pieces</td><td>&gt;= 0</td></tr>
+ * <tr><td>put(part, f)</td><td>pieces of an arrival put into freezer f, and moved from there (see {@link Stowing})</td><td>pieces</td><td>&gt;= 0</td></tr>
  * <tr><td>stock(i, f, k), thrown(i, f, k)</td><td>see {@link Flow}</td><td>pieces</td><td>&gt;= 0</td></tr>
  * <tr><td>served(c, x)</td><td>meals of class c served by choice x</td><td>meals</td><td>whole, 0 .. count</td></tr>
  * <tr><td>drawn(i, f, s)</td><td>pieces of item i eaten from freezer f in segment s</td><td>pieces</td><td>&gt;= 0</td></tr>

@@ -1,14 +1,14 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.storage.Keeps;
-import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
-import io.frostlot.units.Period;
+import io.frostlot.supply.Slot;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Days on which something has just gone past its use-by, or past its best where that is charged.
@@ -21,18 +21,21 @@ final class EndsOfLife {
     this.timeline = timeline;
   }
 
-  /** Those of an item, after the first day. */
-  static NavigableSet<Integer> of(Item item, List<Period> arrivals, Timeline timeline) {
+  /**
+   * Those of an item, after the first day.
+   *
+   * @param slots that bring it
+   */
+  static NavigableSet<Integer> of(Item item, List<Slot> slots, LotKinds kinds, Timeline timeline) {
     EndsOfLife ends = new EndsOfLife(timeline);
     World world = timeline.world();
-    for (Freezer freezer : world.scenario().larder().freezers()) {
-      arrivals.forEach(arrival -> ends.add(freezer.keeps(item, arrival.from())));
-    }
-    for (StockLot lot : world.scenario().larder().stock()) {
-      if (lot.item().equals(item)) {
-        ends.add(lot.keeps());
-      }
-    }
+    Scenario.Larder larder = world.scenario().larder();
+    Stream.of(
+            slots.stream().flatMap(slot -> kinds.of(item, slot)),
+            larder.stock().stream().filter(lot -> lot.item().equals(item)).flatMap(kinds::of),
+            larder.placed().stream().filter(lot -> lot.item().equals(item)).flatMap(kinds::of))
+        .flatMap(lots -> lots)
+        .forEach(lot -> ends.add(world.keeps(lot)));
     return ends.days.tailSet(timeline.first(), false);
   }
 

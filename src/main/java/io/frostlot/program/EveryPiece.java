@@ -96,7 +96,7 @@ final class EveryPiece implements Rule {
         if (lot == null
             || draw.pieces() < 1
             || !lot.item().equals(feeding.option().item())
-            || feeding.day().isBefore(lot.latest())) {
+            || feeding.day().isBefore(lot.takenFrom())) {
           books.breach(
               ID, feeding.mealId() + " on " + feeding.day(), draw, "pieces that are there");
         }
@@ -110,7 +110,7 @@ final class EveryPiece implements Rule {
       boolean inHand = lot != null && lot.origin() instanceof Lot.InHand;
       if (lot == null
           || discard.pieces() < 1
-          || discard.day().isBefore(lot.latest())
+          || discard.day().isBefore(lot.takenFrom())
           || (!inHand && discard.day().equals(lot.latest()))) {
         books.breach(ID, "lot " + discard.lotId(), discard, "thrown away once it is there");
       }
@@ -147,7 +147,7 @@ final class EveryPiece implements Rule {
 
   private static String origin(Lot lot) {
     if (lot.origin() instanceof Lot.InHand inHand) {
-      return "stock " + inHand.stockLot() + " " + lot.freezer();
+      return "stock " + inHand.stockLot() + " " + lot.firstFreezer();
     }
     if (lot.origin() instanceof Lot.UnderWay underWay) {
       return "placed " + underWay.placedLot();

@@ -5,6 +5,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * One item in one freezer over time, in pieces, or a part of it; where a piece that is past its
@@ -193,14 +194,25 @@ final class Flow {
    * @param until the meals up to this day, of the same interval, are taken off
    */
   Linear left(int night, int until) {
-    int k = days.interval(night);
-    Linear left = Linear.of(stock[k]).minus(eatenBefore(k, until + 1));
+    return left(night, until, freezer -> true);
+  }
+
+  /** The same of what lies in some freezers only, by name. */
+  Linear left(int night, int until, Predicate<String> freezers) {
+    Linear left = new Linear();
+    if (freezers.test(freezer().name())) {
+      int k = days.interval(night);
+      left.plus(1, stock[k]).minus(eatenBefore(k, until + 1));
+      left.plus(night == days.intervals()[k] ? thrown[k] : new Linear());
+    }
     for (Part part : parts) {
-      if (part.waits(night) && part.coming().latest() <= night) {
+      if (part.waits(night)
+          && part.coming().latest() <= night
+          && freezers.test(part.lot().freezerOn(Timeline.date(night)))) {
         left.plus(part.pieces());
       }
     }
-    return night == days.intervals()[k] ? left.plus(thrown[k]) : left;
+    return left;
   }
 
   /** What meals take from one first day of a segment to another, that one left out. */
@@ -212,16 +224,21 @@ final class Flow {
     return sum;
   }
 
-  /** Pieces that take room on a day before its meals; after them where {@code afterMeals}. */
-  Linear present(int day, boolean afterMeals) {
-    int interval = days.interval(day);
-    Linear sum = Linear.of(stock[interval]);
-    if (day == days.intervals()[interval]) {
-      sum.plus(thrown[interval]);
+  /**
+   * Pieces that take room in a freezer on a day before its meals; after them where {@code
+   * afterMeals}.
+   */
+  Linear present(Freezer in, int day, boolean afterMeals) {
+    Linear sum = new Linear();
+    if (freezer().equals(in)) {
+      int interval = days.interval(day);
+      sum.plus(1, stock[interval]).minus(eatenBefore(interval, afterMeals ? day + 1 : day));
+      if (day == days.intervals()[interval]) {
+        sum.plus(thrown[interval]);
+      }
     }
-    sum.minus(eatenBefore(interval, afterMeals ? day + 1 : day));
     for (Part part : parts) {
-      if (part.waits(day)) {
+      if (part.waits(day) && part.lot().freezerOn(Timeline.date(day)).equals(in.name())) {
         sum.plus(part.pieces());
       }
     }

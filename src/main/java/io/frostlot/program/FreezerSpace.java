@@ -21,10 +21,10 @@ import java.util.stream.Collectors;
  * is not in use.
  *
  * <p>For each freezer f and check day t: sum over items of litres(i) x present(i, f, t) &lt;=
- * litres(f, t). Check days are the first planning day, every day on which something may arrive, and
- * those from which a freezer has less room for a time (where days are taken together, the most room
- * on any of them counts); the check is made after the delivery, or after the meals where the keeper
- * says so. Litres are exact to the microlitre; rows are in litres.
+ * litres(f, t). Check days are the first planning day, every day on which something may arrive or
+ * be moved, and those from which a freezer has less room for a time (where days are taken together,
+ * the most room on any of them counts); the check is made after the delivery, or after the meals
+ * where the keeper says so. Litres are exact to the microlitre; rows are in litres.
  */
 final class FreezerSpace implements Rule {
   private final World world;
@@ -61,11 +61,11 @@ final class FreezerSpace implements Rule {
     boolean after = afterMeals() || program.decisions().timeline().takesDaysTogether();
     List<Flow> flows = program.decisions().flows();
     for (Freezer freezer : world.scenario().larder().freezers()) {
-      List<Flow> within = flows.stream().filter(f -> f.freezer().equals(freezer)).toList();
       for (int day : program.decisions().timeline().checkDays()) {
         Linear litres = new Linear();
-        within.forEach(
-            flow -> litres.plus(flow.item().litres().toDouble(), flow.present(day, after)));
+        flows.forEach(
+            flow ->
+                litres.plus(flow.item().litres().toDouble(), flow.present(freezer, day, after)));
         Litres room = room(freezer, day, program.decisions().timeline());
         program
             .model()
@@ -89,17 +89,16 @@ final class FreezerSpace implements Rule {
   public void judge(Plan plan, Books books) {
     Levels levels = new Levels(plan);
     for (Freezer freezer : world.scenario().larder().freezers()) {
-      List<Lot> within =
-          plan.lots().stream().filter(l -> l.freezer().equals(freezer.name())).toList();
       if (!freezer.inUse()) {
-        within.stream()
+        plan.lots().stream()
             .filter(lot -> !(lot.origin() instanceof Lot.InHand))
+            .filter(lot -> lot.firstFreezer().equals(freezer.name()))
             .forEach(lot -> books.breach(id(), "lot " + lot.id(), freezer.name(), "one in use"));
       }
       Litres peak = Litres.ZERO;
       LocalDate peakDay = world.scenario().planning().from();
       for (LocalDate day : checkDays(plan)) {
-        Litres used = used(within, levels, day);
+        Litres used = used(plan.lots(), freezer, levels, day);
         Litres room = freezer.usableOn(day);
         if (share(used, room) > share(peak, freezer.usableOn(peakDay))) {
           peak = used;
@@ -121,9 +120,12 @@ final class FreezerSpace implements Rule {
     return used.equals(Litres.ZERO) ? 0 : used.toDouble() / room.toDouble();
   }
 
-  private Litres used(List<Lot> lots, Levels levels, LocalDate day) {
+  private Litres used(List<Lot> lots, Freezer freezer, Levels levels, LocalDate day) {
     long microlitres = 0;
     for (Lot lot : lots) {
+      if (!lot.freezerOn(day).equals(freezer.name())) {
+        continue;
+      }
       int pieces = afterMeals() ? levels.atNight(lot, day) : levels.beforeMeals(lot, day);
       microlitres += (long) Math.max(0, pieces) * lot.item().litres().microlitres();
     }
@@ -131,7 +133,8 @@ final class FreezerSpace implements Rule {
   }
 
   /**
-   * Days on which something really comes, the first day, and those from which there is less room.
+   * Days on which something really comes or is moved, the first day, and those from which there is
+   * less room.
    */
   private NavigableSet<LocalDate> checkDays(Plan plan) {
     NavigableSet<LocalDate> days = new TreeSet<>();
@@ -139,6 +142,7 @@ final class FreezerSpace implements Rule {
     plan.lots().stream()
         .filter(lot -> !(lot.origin() instanceof Lot.InHand))
         .forEach(lot -> days.add(lot.earliest()));
+    plan.lots().stream().filter(Lot::isMoved).forEach(lot -> days.add(lot.move().day()));
     Period all =
         new Period(world.scenario().planning().from(), Timeline.date(Timeline.lastDay(world)));
     world

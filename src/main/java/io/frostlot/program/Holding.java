@@ -4,13 +4,15 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
-import io.frostlot.units.Money;
+import io.frostlot.supply.Item;
+import io.frostlot.units.Litres;
 import java.time.LocalDate;
 
 /**
  * Each piece in a freezer is charged, reckoned, for each night of the planning days, from its
- * earliest arrival on.
+ * earliest arrival on: for itself, and for the litres that it takes.
  */
 final class Holding implements Rule {
   private final World world;
@@ -19,7 +21,7 @@ final class Holding implements Rule {
     this.world = world;
   }
 
-  private Money perNight() {
+  private Policy.Holding perNight() {
     return world.scenario().policy().charges().holding();
   }
 
@@ -30,7 +32,11 @@ final class Holding implements Rule {
 
   @Override
   public String says() {
-    return "A piece in a freezer is reckoned at " + perNight() + " a night.";
+    return "A piece in a freezer is reckoned at "
+        + perNight().perPiece()
+        + " a night, a litre at "
+        + perNight().perLitre()
+        + ".";
   }
 
   @Override
@@ -49,12 +55,20 @@ final class Holding implements Rule {
       return;
     }
     Timeline timeline = program.decisions().timeline();
-    Linear pieceNights = new Linear();
-    program.decisions().flows().forEach(flow -> add(flow, timeline, pieceNights));
-    for (Decisions.Served served : program.decisions().served()) {
-      pieceNights.minus(served.weighed(choice -> sparedPieceNights(choice, timeline)));
+    Linear money = new Linear();
+    for (Flow flow : program.decisions().flows()) {
+      money.plus(perNight(flow.item()), pieceNights(flow, timeline));
     }
-    program.charge(this, new Linear().plus(perNight().toDouble(), pieceNights));
+    for (Decisions.Served served : program.decisions().served()) {
+      money.minus(
+          served.weighed(
+              choice -> perNight(choice.option().item()) * sparedPieceNights(choice, timeline)));
+    }
+    program.charge(this, money);
+  }
+
+  private double perNight(Item item) {
+    return perNight().of(1, item.litres()).toDouble();
   }
 
   /** Beside those after the interval, which no stock is charged for. */
@@ -68,7 +82,8 @@ final class Holding implements Rule {
     return timeline.nightsFrom(timeline.firstDayOf(day + 1));
   }
 
-  private static void add(Flow flow, Timeline timeline, Linear pieceNights) {
+  private static Linear pieceNights(Flow flow, Timeline timeline) {
+    Linear pieceNights = new Linear();
     for (int k = 0; k < flow.intervals(); k++) {
       int nights = timeline.nightsFrom(timeline.firstDayOf(flow.days().intervals()[k]));
       if (nights > 0) {
@@ -84,6 +99,7 @@ final class Holding implements Rule {
               - timeline.nightsFrom(timeline.firstDayOf(there));
       pieceNights.plus(nights, part.pieces());
     }
+    return pieceNights;
   }
 
   @Override
@@ -93,6 +109,7 @@ final class Holding implements Rule {
     }
     Levels levels = new Levels(plan);
     long pieceNights = 0;
+    Litres litreNights = Litres.ZERO;
     LocalDate after = world.scenario().planning().to().plusDays(1);
     for (Lot lot : plan.lots()) {
       LocalDate from =
@@ -100,10 +117,13 @@ final class Holding implements Rule {
               ? world.scenario().planning().from()
               : lot.earliest();
       LocalDate end = lot.useBy().isBefore(after) ? lot.useBy().plusDays(1) : after;
+      long ofLot = 0;
       for (LocalDate day = from; day.isBefore(end); day = day.plusDays(1)) {
-        pieceNights += levels.atNight(lot, day);
+        ofLot += levels.atNight(lot, day);
       }
+      pieceNights += ofLot;
+      litreNights = litreNights.plus(lot.item().litres().times(ofLot));
     }
-    books.reckoned(id(), perNight().times(pieceNights));
+    books.reckoned(id(), perNight().of(pieceNights, litreNights));
   }
 }

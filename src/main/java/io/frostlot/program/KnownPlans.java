@@ -113,8 +113,8 @@ final class KnownPlans {
 
   /** Prey in hand brings its use-by with it; the other has that of the freezer it lies in here. */
   private Lot asKeptHere(Lot lot) {
-    return lot.origin() instanceof Lot.InHand
+    return lot.origin() instanceof Lot.InHand && !lot.isMoved()
         ? lot
-        : lot.withUseBy(world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom()));
+        : lot.withUseBy(world.keeps(lot).useBy());
   }
 }

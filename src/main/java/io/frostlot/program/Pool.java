@@ -1,8 +1,12 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Lot;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
+import io.frostlot.storage.Keeps;
+import io.frostlot.storage.StockLot;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Period;
@@ -16,7 +20,7 @@ import java.util.stream.Collectors;
 
 /**
  * A relaxation: all freezers in use are taken for one that has their room and the longest of their
- * lives.
+ * lives, which a move from the one to the other could not exceed.
  */
 final class Pool {
   private Pool() {}
@@ -37,10 +41,29 @@ final class Pool {
         new Scenario.Larder(
             freezers,
             larder.stock().stream()
-                .map(lot -> names.contains(lot.freezer()) ? lot.in(pool) : lot)
+                .map(lot -> names.contains(lot.freezer()) ? kept(lot, world).in(pool) : lot)
                 .toList(),
             larder.placed());
-    return world.withScenario(world.scenario().withLarder(one)).alone();
+    Policy still = world.scenario().policy().withMoves(Policy.Moves.NONE);
+    return world.withScenario(world.scenario().withLarder(one).withPolicy(still)).alone();
+  }
+
+  /**
+   * With the latest dates that it could have anywhere: moved first thing, where that is longest.
+   */
+  private static StockLot kept(StockLot lot, World world) {
+    LotKinds kinds = new LotKinds(world);
+    Keeps latest = lot.keeps();
+    for (Lot moved : kinds.of(lot).toList()) {
+      Keeps other = world.keeps(moved);
+      LocalDate useBy = later(latest.useBy(), other.useBy());
+      latest = new Keeps(later(latest.bestBefore(), other.bestBefore()), useBy);
+    }
+    return lot.kept(latest);
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
   }
 
   private static Freezer pool(List<Freezer> inUse) {

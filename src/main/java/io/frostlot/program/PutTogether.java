@@ -129,7 +129,7 @@ public final class PutTogether {
   }
 
   private Optional<Lot> lot(Keeper keeper, Lot lot) {
-    Freezer freezer = world.freezer(keeper.own(lot.freezer()));
+    Freezer freezer = world.freezer(keeper.own(lot.firstFreezer()));
     Optional<Item> item = item(keeper, lot.item());
     if (item.isEmpty()) {
       return Optional.empty();
@@ -152,15 +152,19 @@ public final class PutTogether {
 
   private static Lot made(
       Keeper keeper, Lot lot, Item item, Joint.Coming coming, Lot.Origin origin) {
-    return new Lot(
-        keeper.own(lot.id()),
-        item,
-        lot.pieces(),
-        keeper.own(lot.freezer()),
-        coming.earliest(),
-        coming.latest(),
-        lot.useBy(),
-        origin);
+    Lot staying =
+        new Lot(
+            keeper.own(lot.id()),
+            item,
+            lot.pieces(),
+            keeper.own(lot.firstFreezer()),
+            coming.earliest(),
+            coming.latest(),
+            lot.useBy(),
+            origin);
+    return lot.isMoved()
+        ? staying.movedInto(keeper.own(lot.freezer()), lot.move().day(), lot.useBy())
+        : staying;
   }
 
   private Optional<Item> item(Keeper keeper, Item item) {

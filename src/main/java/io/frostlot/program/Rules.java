@@ -32,6 +32,7 @@ final class Rules {
         new WaitingRoom(world),
         new EveryPiece(world),
         new ShelfLife(world),
+        new Moves(world),
         new FreezerSpace(world),
         new MealsMet(world),
         new LateMeals(world),

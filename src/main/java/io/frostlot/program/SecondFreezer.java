@@ -72,13 +72,12 @@ final class SecondFreezer implements Rule {
     int day = Timeline.day(night);
     Map<String, Linear> outside = new TreeMap<>();
     program.decisions().flows().stream()
-        .filter(flow -> !flow.freezer().equals(failing))
         .filter(flow -> world.joint().keeperOf(flow.freezer()).equals(keeper))
         .forEach(
             flow ->
                 outside
                     .computeIfAbsent(flow.item().id(), item -> new Linear())
-                    .plus(flow.left(day, day)));
+                    .plus(flow.left(day, day, other -> !other.equals(failing.name()))));
     return outside;
   }
 
@@ -138,7 +137,7 @@ final class SecondFreezer implements Rule {
       List<Lot> lots, Freezer failing, LocalDate night, Levels levels) {
     Map<String, Long> outside = new HashMap<>();
     for (Lot lot : lots) {
-      if (!lot.freezer().equals(failing.name()) && !lot.latest().isAfter(night)) {
+      if (!lot.freezerOn(night).equals(failing.name()) && !lot.latest().isAfter(night)) {
         outside.merge(lot.item().id(), (long) levels.atNight(lot, night), Long::sum);
       }
     }

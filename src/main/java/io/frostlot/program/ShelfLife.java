@@ -74,7 +74,7 @@ final class ShelfLife implements Rule {
     Map<String, Lot> lots =
         plan.lots().stream().collect(Collectors.toMap(Lot::id, Function.identity(), (a, b) -> a));
     for (Lot lot : plan.lots()) {
-      LocalDate useBy = useBy(lot);
+      LocalDate useBy = world.keeps(lot).useBy();
       if (!lot.useBy().equals(useBy)) {
         books.breach(id(), "lot " + lot.id(), "use by " + lot.useBy(), "use by " + useBy);
       }
@@ -95,16 +95,5 @@ final class ShelfLife implements Rule {
             id(), "lot " + lot.id(), "thrown on " + discard.day(), "gone after " + lot.useBy());
       }
     }
-  }
-
-  private LocalDate useBy(Lot lot) {
-    if (lot.origin() instanceof Lot.InHand inHand) {
-      return world.scenario().larder().stock().stream()
-          .filter(stock -> stock.id().equals(inHand.stockLot()))
-          .map(stock -> stock.useBy())
-          .findFirst()
-          .orElse(lot.useBy());
-    }
-    return world.freezer(lot.freezer()).useBy(lot.item(), lot.freshFrom());
   }
 }

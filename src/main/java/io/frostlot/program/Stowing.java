@@ -1,15 +1,11 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Joint;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
-import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
-import io.frostlot.supply.Slot;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,14 +15,13 @@ import java.util.stream.Stream;
 
 /**
  * Puts what is in hand, under way and ordered into flows: how many pieces of it go into which
- * freezer, and, where a piece that is past its best is charged for, how many of these are eaten, or
- * kept, after that.
+ * freezer, and are moved from there, and, where a piece that is past its best is charged for, how
+ * many of these are eaten, or kept, after that.
  */
 final class Stowing {
   private final World world;
   private final Timeline timeline;
   private final Model model;
-  private final List<Freezer> inUse;
   private final Map<String, List<Flow>> flows = new LinkedHashMap<>();
 
   /** One way that pieces can go. */
@@ -36,56 +31,24 @@ final class Stowing {
     this.world = world;
     this.timeline = timeline;
     this.model = model;
-    inUse = world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
   }
 
   /** Flows by item. */
   Map<String, List<Flow>> stow(Iterable<OrderDecisions> orders) {
+    LotKinds kinds = new LotKinds(world);
     for (StockLot lot : world.scenario().larder().stock()) {
-      put(Stream.of(Lot.of(lot).asKind()), Linear.constant(lot.pieces()));
+      put(kinds.of(lot), Linear.constant(lot.pieces()));
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
-      Joint.Coming coming = new Joint.Coming(lot.arrivesEarliest(), lot.arrivesLatest());
-      put(
-          inUse.stream()
-              .filter(freezer -> world.joint().isOwn(lot.id(), freezer))
-              .map(freezer -> lot(lot.item(), freezer, coming, new Lot.UnderWay(lot.id()))),
-          Linear.constant(lot.pieces()));
+      put(kinds.of(lot), Linear.constant(lot.pieces()));
     }
-    orders.forEach(this::order);
+    for (OrderDecisions order : orders) {
+      order.packs().keySet().stream()
+          .flatMap(Pack::items)
+          .distinct()
+          .forEach(item -> put(kinds.of(item, order.slot()), order.pieces(item)));
+    }
     return flows;
-  }
-
-  private void order(OrderDecisions order) {
-    Slot slot = order.slot();
-    order.packs().keySet().stream()
-        .flatMap(Pack::items)
-        .distinct()
-        .forEach(
-            item ->
-                put(
-                    inUse.stream()
-                        .flatMap(
-                            freezer ->
-                                world.joint().comings(slot, freezer).stream()
-                                    .map(it -> lot(item, freezer, it, new Lot.Ordered(slot)))),
-                    order.pieces(item)));
-  }
-
-  private static Lot lot(Item item, Freezer freezer, Joint.Coming coming, Lot.Origin origin) {
-    LocalDate fresh =
-        origin instanceof Lot.Ordered ordered
-            ? ordered.slot().arrivesEarliest()
-            : coming.earliest();
-    return new Lot(
-        "",
-        item,
-        0,
-        freezer.name(),
-        coming.earliest(),
-        coming.latest(),
-        freezer.useBy(item, fresh),
-        origin);
   }
 
   /** Splits what comes over the lots that it may become, and the ways that these can go. */
@@ -116,7 +79,7 @@ final class Stowing {
   /** Before its best before and after, where that makes a difference. */
   private List<Way> ways(Lot lot) {
     Freezer freezer = world.freezer(lot.freezer());
-    int from = coming(lot).latest();
+    int from = Math.max(coming(lot).latest(), timeline.at(lot.takenFrom()));
     int until = timeline.putOff(lot.item(), lot.useBy());
     Flow.Shelf atBest = new Flow.Shelf(lot.item(), freezer, false);
     int best =

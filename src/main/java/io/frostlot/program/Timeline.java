@@ -21,14 +21,15 @@ import java.util.stream.Stream;
  * Where time must be broken, item by item: the program looks at stock only where something about
  * the item can change, which loses nothing.
  *
- * <p>An <em>interval</em> starts where pieces of the item can come, or go past their use-by, or are
- * no longer wanted for safety: within one, stock falls by meals only. A <em>segment</em> is a part
- * of an interval that the freezer check or the safety cover tells apart: meals within one segment
- * are interchangeable, but for the nights that they spare.
+ * <p>An <em>interval</em> starts where pieces of the item can come, be moved, or go past their
+ * use-by, or are no longer wanted for safety: within one, stock falls by meals only. A
+ * <em>segment</em> is a part of an interval that the freezer check or the safety cover tells apart:
+ * meals within one segment are interchangeable, but for the nights that they spare.
  */
 final class Timeline {
   private final World world;
   private final Map<String, ItemDays> byItem = new HashMap<>();
+  private final LotKinds kinds;
   private final int[] checkDays;
   private final int first;
   private final int last;
@@ -46,6 +47,7 @@ final class Timeline {
     reserves = new Reserves(world);
     first = day(world.scenario().planning().from());
     last = at(date(lastDay(world)));
+    kinds = new LotKinds(world);
     checkDays = findCheckDays();
     Map<String, List<Slot>> slots = slotsByItem(world);
     for (Item item : world.items().values()) {
@@ -142,6 +144,7 @@ final class Timeline {
         .larder()
         .freezers()
         .forEach(freezer -> freezer.limitedFrom(all).forEach(day -> days.add(at(day))));
+    kinds.moving().days().forEach(day -> days.add(at(day)));
     return days.stream().mapToInt(d -> d).toArray();
   }
 
@@ -176,7 +179,8 @@ final class Timeline {
     }
     TreeSet<Integer> intervals = new TreeSet<>(List.of(first));
     arrivals.forEach(arrival -> intervals.add(at(arrival.to())));
-    for (int end : EndsOfLife.of(item, arrivals, this)) {
+    kinds.moving().days().forEach(day -> intervals.add(at(day)));
+    for (int end : EndsOfLife.of(item, slots, kinds, this)) {
       int slack = end > at(world.scenario().planning().to()) ? grain.tailSlack() : grain.slack();
       if (end - intervals.floor(end) > slack) {
         intervals.add(end);

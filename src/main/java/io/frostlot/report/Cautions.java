@@ -4,6 +4,7 @@ import io.frostlot.plan.Plan;
 import io.frostlot.storage.Freezer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Hygiene and dry ice, wherever an order or a delivery is shown. */
 final class Cautions implements Sections.Section {
@@ -52,7 +53,9 @@ final class Cautions implements Sections.Section {
   }
 
   private static boolean holdsPrey(Plan plan, Freezer freezer) {
-    return plan.lots().stream().anyMatch(lot -> lot.freezer().equals(freezer.name()));
+    return plan.lots().stream()
+        .flatMap(lot -> Stream.of(lot.freezer(), lot.firstFreezer()))
+        .anyMatch(freezer.name()::equals);
   }
 
   /**

@@ -23,7 +23,7 @@ final class Places {
   static <T> Map<String, List<T>> by(World world, List<T> things, Function<T, Lot> lot) {
     return things.stream()
         .sorted(
-            Comparator.comparing((T thing) -> lot.apply(thing).freezer())
+            Comparator.comparing((T thing) -> lot.apply(thing).firstFreezer())
                 .thenComparing(thing -> lot.apply(thing).useBy()))
         .collect(
             Collectors.groupingBy(
@@ -34,7 +34,15 @@ final class Places {
   private static String place(World world, Lot lot) {
     LocalDate best = world.bestBefore(lot);
     boolean charged = !world.scenario().policy().charges().pastBest().isZero();
-    return lot.freezer()
+    return lot.firstFreezer()
+        + (lot.isMoved()
+            ? ", to "
+                + lot.freezer()
+                + Wording.NO_BREAK
+                + "on"
+                + Wording.NO_BREAK
+                + Wording.day(lot.move().day())
+            : "")
         + (charged && best.isBefore(lot.useBy())
             ? ", best" + Wording.NO_BREAK + "before" + Wording.NO_BREAK + Wording.day(best)
             : "")

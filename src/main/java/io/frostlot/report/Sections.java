@@ -16,6 +16,7 @@ final class Sections {
           new ChangesSince(),
           new NextOrders(),
           new UnderWay(),
+          new FreezerMoves(),
           new ThrownAway(),
           new MealsNotMet(),
           new GaveWay(),

@@ -121,6 +121,7 @@ record Wording(Currency currency) {
       case "shipping" -> CHARGES + " (shipping, packing, trips)";
       case "free-shipping" -> CHARGES + " waived";
       case "effort" -> "effort of ordering and receiving";
+      case "moves" -> "pieces moved to another freezer";
       case "changed-due-soon" -> "orders due soon that are changed or new";
       case "past-best" -> "pieces eaten past their best";
       case "tail" -> "prey for meals that nothing left over serves";

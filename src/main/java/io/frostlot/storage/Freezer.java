@@ -5,6 +5,7 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -158,9 +159,30 @@ public record Freezer(String name, Litres usable, String kind, Life life, Access
     return arrived.plusDays(lifeDays(item) - 1L);
   }
 
+  /**
+   * The two dates of a piece that is moved here: the share of life that is left there is left here
+   * too, rounded down to days.
+   *
+   * @param there its dates where it lay before
+   * @param day of the move, the first here
+   */
+  public Keeps keepsMoved(Item item, Freezer from, Keeps there, LocalDate day) {
+    long useBy = left(there.useBy(), day) * lifeDays(item) / from.lifeDays(item);
+    long best = left(there.bestBefore(), day) * bestDays(item) / from.bestDays(item);
+    return new Keeps(day.plusDays(Math.min(best, useBy) - 1), day.plusDays(useBy - 1));
+  }
+
+  /** Days from one day to a date, both included. */
+  private static long left(LocalDate date, LocalDate from) {
+    return Math.max(0, from.until(date, ChronoUnit.DAYS) + 1);
+  }
+
+  private int bestDays(Item item) {
+    return Math.min(life.best().days(), lifeDays(item));
+  }
+
   /** The two dates of a piece that arrived on the given day. */
   public Keeps keeps(Item item, LocalDate arrived) {
-    int best = Math.min(life.best().days(), lifeDays(item));
-    return new Keeps(arrived.plusDays(best - 1L), useBy(item, arrived));
+    return new Keeps(arrived.plusDays(bestDays(item) - 1L), useBy(item, arrived));
   }
 }

@@ -36,6 +36,11 @@ public record StockLot(
     return new StockLot(id, other, pieces, freezer, arrived, keeps);
   }
 
+  /** The same lot with other dates. */
+  public StockLot kept(Keeps other) {
+    return new StockLot(id, item, pieces, freezer, arrived, other);
+  }
+
   /** The same lot in another freezer, its dates as they are. */
   public StockLot in(Freezer other) {
     return new StockLot(id, item, pieces, other.name(), arrived, keeps);

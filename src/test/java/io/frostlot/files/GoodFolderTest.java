@@ -72,12 +72,17 @@ class GoodFolderTest {
                 new Policy.Tail(91),
                 Policy.FreezerCheck.AFTER_DELIVERY,
                 new Policy.Charges(
-                    Money.of("0.001"), Money.of(5), Money.of("2.5"), Money.of("0.25")),
+                    new Policy.Holding(Money.of("0.001"), Money.of("0.002")),
+                    Money.of(5),
+                    Money.of("2.5"),
+                    Money.of("0.25"),
+                    Money.ZERO),
                 new Policy.Safety(3, Percent.of("5"), new Policy.SecondFreezer(7)),
                 new Policy.Adequacy(true, Percent.of("97"), Percent.of("105")),
                 new Policy.Ordering(
                     new Policy.Budget(Money.of(80), Money.of("120.50"), Money.of(30)),
-                    new Policy.Calm(14, Money.of(5)))));
+                    new Policy.Calm(14, Money.of(5))),
+                new Policy.Moves(28, Money.of("0.1"))));
   }
 
   @Test

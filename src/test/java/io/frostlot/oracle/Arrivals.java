@@ -108,7 +108,7 @@ final class Arrivals {
       if (!tiny.world.scenario().policy().safety().equals(Policy.Safety.NONE)) {
         for (Map.Entry<Item, Integer> one : pieces.entrySet()) {
           int from = Cells.comingOn(tiny.day(delivery.latest));
-          Cells.Kind kind = new Cells.Kind(tiny.item(one.getKey()), 0, 0, 0);
+          Cells.Kind kind = new Cells.Kind(tiny.item(one.getKey()), 0, false, 0, 0);
           recent = recent.plus(kind, from, one.getValue());
         }
       }

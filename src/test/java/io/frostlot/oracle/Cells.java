@@ -3,13 +3,14 @@ package io.frostlot.oracle;
 import java.util.Arrays;
 
 /**
- * Counts of interchangeable pieces, sorted by item, freezer, last usable day, first day on which
- * they are past their best, and "from": 0 where they could be eaten before today, else {@link
- * #comingOn} the day on which they first can; unchangeable.
+ * Counts of interchangeable pieces, sorted by item, freezer, whether moved into it, last usable
+ * day, first day on which they are past their best, and "from": 0 where they could be eaten before
+ * today, else {@link #comingOn} the day on which they first can; unchangeable.
  */
 final class Cells {
   static final Cells NONE = new Cells(new long[0]);
   private static final long COUNT = 0xFFF;
+  private static final long MOVED = 1L << 55;
   private final long[] words;
 
   private Cells(long[] words) {
@@ -25,7 +26,11 @@ final class Cells {
   }
 
   int freezer(int cell) {
-    return (int) (words[cell] >>> 48) & 0xFF;
+    return (int) (words[cell] >>> 48) & 0x7F;
+  }
+
+  boolean isMoved(int cell) {
+    return (words[cell] & MOVED) != 0;
   }
 
   int useBy(int cell) {
@@ -41,11 +46,20 @@ final class Cells {
   }
 
   Kind kind(int cell) {
-    return new Kind(item(cell), freezer(cell), useBy(cell), pastBest(cell));
+    return new Kind(item(cell), freezer(cell), isMoved(cell), useBy(cell), pastBest(cell));
   }
 
   int count(int cell) {
     return (int) (words[cell] & COUNT);
+  }
+
+  /** Of what could be eaten before today. */
+  int indexOf(Kind kind) {
+    int cell = 0;
+    while (from(cell) > 0 || !kind(cell).equals(kind)) {
+      cell++;
+    }
+    return cell;
   }
 
   static int comingOn(int day) {
@@ -62,10 +76,11 @@ final class Cells {
   }
 
   /** What is the same about interchangeable pieces. */
-  record Kind(int item, int freezer, int useBy, int pastBest) {
+  record Kind(int item, int freezer, boolean moved, int useBy, int pastBest) {
     private long key(int from) {
       return (long) item << 56
           | (long) freezer << 48
+          | (moved ? MOVED : 0)
           | (long) useBy << 36
           | (long) pastBest << 24
           | (long) from << 12;

@@ -110,11 +110,15 @@ public final class Exhaustive {
     List<Stage> stages = new ArrayList<>();
     Larder larder = new Larder(tiny, anyPiece);
     Reserves reserves = new Reserves(tiny);
+    Carrying carrying = new Carrying(tiny);
     Policy policy = world.scenario().policy();
     boolean endOfDay = policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
     boolean throwEarly = anyPiece || endOfDay || !policy.charges().holding().isZero();
     for (int day = 0; day < tiny.planned; day++) {
       stages.add(larder.leave(day));
+      if (carrying.isOn(day)) {
+        stages.add(carrying.carry(day));
+      }
       if (throwEarly) {
         stages.add(larder.throwAway(day));
       }

@@ -50,5 +50,7 @@ public enum Feature {
   BUDGET,
   DUE_SOON,
   FOOD_ELSEWHERE,
-  FREEZER_LIMIT
+  FREEZER_LIMIT,
+  LITRE_NIGHTS,
+  MOVES
 }

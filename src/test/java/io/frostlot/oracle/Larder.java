@@ -10,6 +10,7 @@ final class Larder {
   private final Policy policy;
   private final boolean anyPiece;
   private final long holding;
+  private final long perLitre;
   private final Room room;
 
   Larder(Tiny tiny, boolean anyPiece) {
@@ -17,7 +18,8 @@ final class Larder {
     this.anyPiece = anyPiece;
     room = new Room(tiny);
     policy = tiny.world.scenario().policy();
-    holding = Amounts.of(policy.charges().holding());
+    holding = Amounts.of(policy.charges().holding().perPiece());
+    perLitre = Amounts.of(policy.charges().holding().perLitre());
   }
 
   /** What is past its use-by leaves. */
@@ -109,7 +111,7 @@ final class Larder {
       long money = state.ordered() ? Amounts.of(policy.charges().deliveryDay()) : 0;
       Cells cells = state.cells();
       if (day < tiny.planned) {
-        money += holding * pieces(cells);
+        money += holding * pieces(cells) + perLitre * microlitres(cells) / 1_000_000;
       }
       long lacking =
           day < tiny.planned && policy.safety().coverDays() > 0 ? lacking(state, day) : 0;
@@ -130,6 +132,14 @@ final class Larder {
           new Score(0, 0, lacking, money),
           trail);
     };
+  }
+
+  private long microlitres(Cells cells) {
+    long microlitres = 0;
+    for (int cell = 0; cell < cells.size(); cell++) {
+      microlitres += cells.count(cell) * tiny.microlitres(cells.item(cell));
+    }
+    return microlitres;
   }
 
   private static int pieces(Cells cells) {

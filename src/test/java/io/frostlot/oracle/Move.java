@@ -15,6 +15,9 @@ sealed interface Move {
   /** One meal; {@code pieces} of those that lie in a freezer with a use-by. */
   record Eaten(Demand demand, LocalDate day, Option option) implements Move {}
 
+  /** Pieces of one group are moved into another freezer. */
+  record Carried(Cells.Kind from, int into, LocalDate day, int count) implements Move {}
+
   /** Pieces of the meal before or thrown away, from one group of interchangeable ones. */
   record Taken(Cells.Kind from, LocalDate day, int count, boolean eaten) implements Move {}
 }

@@ -27,16 +27,7 @@ final class PlanWriter {
   }
 
   private void add(Lot lot) {
-    lots.add(
-        new Lot(
-            "lot " + (lots.size() + 1),
-            lot.item(),
-            lot.pieces(),
-            lot.freezer(),
-            lot.earliest(),
-            lot.latest(),
-            lot.useBy(),
-            lot.origin()));
+    lots.add(lot.named("lot " + (lots.size() + 1)));
     left.add(lot.pieces());
   }
 
@@ -49,11 +40,38 @@ final class PlanWriter {
       } else if (move instanceof Move.Eaten eaten) {
         feedings.add(
             new Feeding(eaten.demand().meal().id(), eaten.day(), eaten.option(), 1, List.of()));
+      } else if (move instanceof Move.Carried carried) {
+        carry(carried);
       } else {
         take((Move.Taken) move);
       }
     }
-    return new Plan(orders, lots, feedings, discards);
+    List<Lot> there = lots.stream().filter(lot -> lot.pieces() > 0).toList();
+    return new Plan(orders, there, feedings, discards);
+  }
+
+  /** What is carried becomes a lot by itself. */
+  private void carry(Move.Carried carried) {
+    int open = carried.count();
+    for (int i = lots.size() - 1; i >= 0 && open > 0; i--) {
+      Lot lot = lots.get(i);
+      int here = tiny.pieces(lot).equals(carried.from()) ? Math.min(open, left.get(i)) : 0;
+      if (here > 0 && isThere(lot, carried.day())) {
+        open -= here;
+        left.set(i, left.get(i) - here);
+        lots.set(i, lot.withPieces(lot.pieces() - here));
+        int useBy = tiny.moved(carried.from(), carried.into(), tiny.day(carried.day())).useBy();
+        String into = tiny.freezers.get(carried.into()).name();
+        add(lot.withPieces(here).movedInto(into, carried.day(), tiny.date(useBy)));
+      }
+    }
+    if (open > 0) {
+      throw new IllegalStateException("not there: " + carried);
+    }
+  }
+
+  private static boolean isThere(Lot lot, LocalDate day) {
+    return lot.origin() instanceof Lot.InHand || lot.latest().isBefore(day);
   }
 
   private void take(Move.Taken taken) {

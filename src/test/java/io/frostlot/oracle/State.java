@@ -8,12 +8,17 @@ import java.util.Arrays;
  * @param counts meals served by demand, then what is used up of limits over all orders
  * @param cells what lies in the freezers
  * @param recent pieces that came not long ago, by item and latest arrival
- * @param delivered has something come today?
+ * @param delivered has something come, or been carried, today?
  * @param ordered did some of that come from a planned order?
  */
 record State(int[] counts, Cells cells, Cells recent, boolean delivered, boolean ordered) {
   State with(Cells now) {
     return new State(counts, now, recent, delivered, ordered);
+  }
+
+  /** The freezers are looked at today. */
+  State checked() {
+    return new State(counts, cells, recent, true, ordered);
   }
 
   State withCount(int index, int count) {

@@ -50,7 +50,11 @@ public final class TinyWorlds {
   }
 
   private static World of(Dice dice, long seed) {
-    if (dice.has(Feature.BEST_BEFORE) && dice.has(Feature.SECOND_FREEZER)) {
+    boolean two = dice.has(Feature.SECOND_FREEZER);
+    if (two && dice.has(Feature.MOVES)) {
+      dice.features().remove(Feature.SORTED_BAGS);
+    }
+    if (two && (dice.has(Feature.BEST_BEFORE) || dice.has(Feature.MOVES))) {
       // every piece of two freezers by itself: more than one supplier's are too many to try
       dice.features().remove(Feature.SECOND_SUPPLIER);
     }
@@ -148,9 +152,11 @@ public final class TinyWorlds {
             ? Policy.FreezerCheck.END_OF_DAY
             : Policy.FreezerCheck.AFTER_DELIVERY,
         new Policy.Charges(
-            dice.has(Feature.HOLDING)
-                ? new Money(BigDecimal.valueOf(dice.between(1, 300), 3))
-                : Money.ZERO,
+            new Policy.Holding(
+                dice.has(Feature.HOLDING)
+                    ? new Money(BigDecimal.valueOf(dice.between(1, 300), 3))
+                    : Money.ZERO,
+                dice.has(Feature.LITRE_NIGHTS) ? Money.of(dice.between(1, 5)) : Money.ZERO),
             effort ? dice.cents(10, 150) : Money.ZERO,
             effort ? dice.cents(10, 150) : Money.ZERO,
             dice.has(Feature.LEEWAY) ? dice.cents(5, 90) : Money.ZERO,
@@ -166,7 +172,10 @@ public final class TinyWorlds {
             Percent.of("90"),
             Percent.of(dice.has(Feature.ADEQUACY) ? dice.oneOf("105", "110") : "105")),
         Policy.Ordering.FREE.withBudget(
-            dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE));
+            dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE),
+        dice.has(Feature.MOVES)
+            ? new Policy.Moves(dice.between(2, 4), dice.cents(1, 20))
+            : Policy.Moves.NONE);
   }
 
   private static Policy.Budget budget(Dice dice) {

@@ -26,7 +26,8 @@ final class Doubled {
                 policy.tail(),
                 policy.freezerCheck(),
                 new Policy.Charges(
-                    twice(charges.holding()),
+                    new Policy.Holding(
+                        twice(charges.holding().perPiece()), twice(charges.holding().perLitre())),
                     twice(charges.order()),
                     twice(charges.deliveryDay()),
                     twice(charges.lateMeal()),
@@ -39,8 +40,8 @@ final class Doubled {
                         twice(policy.ordering().budget().perMonth()),
                         twice(policy.ordering().budget().spent())),
                     new Policy.Calm(
-                        policy.ordering().calm().days(),
-                        twice(policy.ordering().calm().charge())))));
+                        policy.ordering().calm().days(), twice(policy.ordering().calm().charge()))),
+                new Policy.Moves(policy.moves().everyDays(), twice(policy.moves().perPiece()))));
   }
 
   static DueSoon of(DueSoon dueSoon) {

@@ -41,6 +41,10 @@ class EngineEqualsExhaustiveTest {
           Feature.MINIMUM_ORDER,
           Feature.FREE_SHIPPING);
 
+  /** Prey that may be moved from one freezer to another. */
+  private static final Set<Feature> MOVED =
+      Set.of(Feature.SECOND_FREEZER, Feature.MOVES, Feature.STOCK);
+
   static LongStream someSeeds() {
     return LongStream.range(0, (WORLDS + 2) / 3);
   }
@@ -69,6 +73,12 @@ class EngineEqualsExhaustiveTest {
   @MethodSource("someSeeds")
   void food_in_a_second_freezer_comes_to_what_trying_everything_finds(long seed) {
     compare(TinyWorlds.having(seed, Set.of(Feature.FOOD_ELSEWHERE, Feature.SECOND_FREEZER)));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("someSeeds")
+  void prey_moved_between_freezers_comes_to_what_trying_everything_finds(long seed) {
+    compare(TinyWorlds.having(seed, MOVED));
   }
 
   private static void compare(World world) {

@@ -25,6 +25,7 @@ class EveryRuleMattersTest {
   private static final Map<String, Set<Feature>> SELDOM =
       Map.of(
           "adequacy", Set.of(Feature.ADEQUACY),
+          "moves", Set.of(Feature.SECOND_FREEZER, Feature.MOVES, Feature.STOCK),
           "late-limits", Set.of(Feature.LATE_LIMIT),
           "kind-shares", Set.of(Feature.KIND_SHARES),
           "seldom-changes", Set.of(Feature.SELDOM_CHANGES),

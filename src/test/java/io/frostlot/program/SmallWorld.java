@@ -46,6 +46,7 @@ final class SmallWorld {
   private Policy.Charges charges = Policy.Charges.NONE;
   private Policy.Safety safety = Policy.Safety.NONE;
   private Policy.Ordering ordering = Policy.Ordering.FREE;
+  private Policy.Moves moves = Policy.Moves.NONE;
   private String currency = "EUR";
 
   /**
@@ -161,6 +162,11 @@ final class SmallWorld {
     return this;
   }
 
+  SmallWorld moves(int everyDays, String perPiece) {
+    moves = new Policy.Moves(everyDays, Money.of(perPiece));
+    return this;
+  }
+
   SmallWorld ordering(Policy.Ordering asked) {
     ordering = asked;
     return this;
@@ -182,6 +188,13 @@ final class SmallWorld {
             suppliers.stream().map(SmallSupplier::supplier).toList(),
             List.of(),
             new Policy(
-                demand, tail, freezerCheck, charges, safety, Policy.Adequacy.NONE, ordering)));
+                demand,
+                tail,
+                freezerCheck,
+                charges,
+                safety,
+                Policy.Adequacy.NONE,
+                ordering,
+                moves)));
   }
 }
