@@ -119,7 +119,7 @@ final class Holding implements Rule {
       LocalDate end = lot.useBy().isBefore(after) ? lot.useBy().plusDays(1) : after;
       long ofLot = 0;
       for (LocalDate day = from; day.isBefore(end); day = day.plusDays(1)) {
-        ofLot += levels.atNight(lot, day);
+        ofLot += Math.max(0, levels.atNight(lot, day));
       }
       pieceNights += ofLot;
       litreNights = litreNights.plus(lot.item().litres().times(ofLot));
