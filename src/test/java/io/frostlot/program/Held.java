@@ -19,6 +19,7 @@ record Held(Lot lot, Flow.Part part, Optional<Integer> until, boolean after) {
     return lot.origin().equals(part.lot().origin())
         && lot.item().equals(part.lot().item())
         && lot.freezer().equals(part.lot().freezer())
+        && lot.move().equals(part.lot().move())
         && (part.inHand()
             || (lot.earliest().equals(part.lot().earliest())
                 && lot.latest().equals(part.lot().latest())))

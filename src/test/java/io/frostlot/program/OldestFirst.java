@@ -74,9 +74,9 @@ final class OldestFirst {
   /** Deliveries cannot be thrown away on the day on which they come. */
   private static boolean isThere(Lot lot, LocalDate day, boolean thrown) {
     boolean come =
-        (thrown && !(lot.origin() instanceof Lot.InHand))
+        (thrown && !lot.isMoved() && !(lot.origin() instanceof Lot.InHand))
             ? lot.latest().isBefore(day)
-            : !lot.latest().isAfter(day);
+            : !lot.takenFrom().isAfter(day);
     return come && !lot.useBy().isBefore(day);
   }
 

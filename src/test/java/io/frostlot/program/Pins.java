@@ -151,7 +151,7 @@ final class Pins {
       int present = 0;
       for (Held held : own) {
         Lot lot = held.lot();
-        boolean here = Timeline.day(lot.latest()) <= first && Timeline.day(lot.useBy()) >= first;
+        boolean here = Timeline.day(lot.takenFrom()) <= first && Timeline.day(lot.useBy()) >= first;
         int pieces =
             levels.beforeMeals(lot, Timeline.date(first)) - (held.after() ? 0 : kept(held));
         present += here && held.isOn(first) ? pieces : 0;
