@@ -222,6 +222,11 @@ public record World(
     return new World(other, demands, slots, items, joint, pledges, mostOrders, dueSoon);
   }
 
+  /** The same world with nothing moved between freezers. */
+  public World withoutMoves() {
+    return withScenario(scenario.withPolicy(scenario.policy().withMoves(Policy.Moves.NONE)));
+  }
+
   /** The same world for one keeper: anybody may eat from any freezer. */
   public World alone() {
     return new World(scenario, demands, slots, items, Joint.ALONE, pledges, mostOrders, dueSoon);

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Moving;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
@@ -154,8 +155,14 @@ final class Improving implements Runnable {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** First as if nothing could be moved between freezers, which is a much smaller program. */
   private void solve(SortedSet<Slot> slots) {
-    Attempt.Result result = search(world.withSlots(List.copyOf(slots)), Optional.empty());
+    World part = world.withSlots(List.copyOf(slots));
+    double before = value();
+    Attempt.Result result = search(part.withoutMoves(), Optional.empty());
+    if (value() < before && !new Moving(part).days().isEmpty()) {
+      search(part, result.plan());
+    }
     sets.solved(
         slots,
         result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY));

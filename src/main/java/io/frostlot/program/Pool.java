@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Lot;
-import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -44,8 +43,7 @@ final class Pool {
                 .map(lot -> names.contains(lot.freezer()) ? kept(lot, world).in(pool) : lot)
                 .toList(),
             larder.placed());
-    Policy still = world.scenario().policy().withMoves(Policy.Moves.NONE);
-    return world.withScenario(world.scenario().withLarder(one).withPolicy(still)).alone();
+    return world.withScenario(world.scenario().withLarder(one)).withoutMoves().alone();
   }
 
   /**
