@@ -19,7 +19,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A solver that fails from some call on loses no plan in hand and proves nothing that is false. */
 @Timeout(300)
 class FaultySolverTest {
-  private static final long[] SEEDS = {3, 8};
 
   /** What becomes of what the solver says. */
   private enum Fault {
@@ -67,10 +66,14 @@ class FaultySolverTest {
   @ParameterizedTest(name = "{0} from call {1} on")
   @MethodSource("faults")
   void a_faulty_solver_is_survived(Fault fault, int from) {
-    for (long seed : SEEDS) {
+    int worlds = 0;
+    for (long seed = 3; worlds < 2; seed++) {
       World world = TinyWorlds.of(seed);
-      Standing best =
-          ((Answer.Proven) Engine.solve(world, Limits.ofSeconds(60), Watch.NONE)).plan().standing();
+      if (!(Engine.solve(world, Limits.ofSeconds(60), Watch.NONE) instanceof Answer.Proven proven)) {
+        continue;
+      }
+      worlds++;
+      Standing best = proven.plan().standing();
       Answer answer = withFault(world, fault, from);
       String name = world.scenario().name() + ", " + answer;
       assertThat(answer).as(name).isNotInstanceOf(Answer.Impossible.class);
