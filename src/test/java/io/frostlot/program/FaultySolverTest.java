@@ -69,11 +69,11 @@ class FaultySolverTest {
     int worlds = 0;
     for (long seed = 3; worlds < 2; seed++) {
       World world = TinyWorlds.of(seed);
-      if (!(Engine.solve(world, Limits.ofSeconds(60), Watch.NONE) instanceof Answer.Proven proven)) {
+      if (!(Engine.solve(world, Limits.ofSeconds(60), Watch.NONE) instanceof Answer.Proven sure)) {
         continue;
       }
       worlds++;
-      Standing best = proven.plan().standing();
+      Standing best = sure.plan().standing();
       Answer answer = withFault(world, fault, from);
       String name = world.scenario().name() + ", " + answer;
       assertThat(answer).as(name).isNotInstanceOf(Answer.Impossible.class);
