@@ -54,7 +54,7 @@ public record Policy(
   }
 
   public Policy withCharges(Charges other) {
-    return new Policy(demand, tail, freezerCheck, other, safety, adequacy, ordering);
+    return new Policy(demand, tail, freezerCheck, other, safety, adequacy, ordering, moves);
   }
 
   public Policy withSafety(Safety other) {
