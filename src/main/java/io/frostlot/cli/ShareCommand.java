@@ -14,6 +14,7 @@ import io.frostlot.report.ShareReport;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -141,12 +142,13 @@ final class ShareCommand implements Callable<Integer> {
             file ->
                 new WholeFile(file).write(SharePage.of(shared, warnings)).ifPresent(problems::add));
     for (Path folderOfInvoices : Usual.given(invoices)) {
-      InvoiceJson.all(shared)
-          .forEach(
-              (name, text) ->
-                  new WholeFile(folderOfInvoices.resolve(name))
-                      .write(text)
-                      .ifPresent(problems::add));
+      Map<String, String> expected = InvoiceJson.all(shared);
+      expected.forEach(
+          (name, text) ->
+              new WholeFile(folderOfInvoices.resolve(name)).write(text).ifPresent(problems::add));
+      if (expected.isEmpty()) {
+        desk.terminal().err().println("Nothing is ordered together: no invoice was written.");
+      }
     }
     problems.forEach(it -> desk.terminal().err().println(it));
     return problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS;

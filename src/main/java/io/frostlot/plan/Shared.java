@@ -44,6 +44,11 @@ public record Shared(
     public boolean isJoint(Order order) {
       return keepers.size() > 1 && world.joint().isJoint(order.slot());
     }
+
+    /** Are there orders that are joint, or that are not? */
+    public boolean has(boolean joint) {
+      return plan().orders().stream().anyMatch(order -> isJoint(order) == joint);
+    }
   }
 
   /** What one keeper collects and pays. */

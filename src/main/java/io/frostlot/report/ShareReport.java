@@ -31,8 +31,8 @@ public final class ShareReport {
     page.title("Frostlot: a joint order for " + shared.group().name());
     summary(page);
     warnings.forEach(page::point);
-    page.heading("Ordered together");
-    shared.parts().forEach(part -> orders(part, page));
+    orders(page, "Ordered together", true);
+    orders(page, "Ordered by each alone", false);
     whoPays(page);
     new ShareFindings(shared, wording).write(page);
     page.heading("Who owes what");
@@ -96,17 +96,33 @@ public final class ShareReport {
     }
   }
 
-  private void orders(Shared.Part part, Page page) {
+  private void orders(Page page, String heading, boolean joint) {
+    boolean none = shared.parts().stream().noneMatch(part -> part.has(joint));
+    if (none && joint) {
+      page.say(
+          "Nothing is ordered together: no joint order that was found comes cheaper than each"
+              + " ordering alone.");
+    }
+    if (!none) {
+      page.heading(heading);
+      shared.parts().forEach(part -> orders(part, joint, page));
+    }
+  }
+
+  private void orders(Shared.Part part, boolean joint, Page page) {
     for (Order order : part.plan().orders()) {
+      if (part.isJoint(order) != joint) {
+        continue;
+      }
       Supplier supplier = part.world().supplier(order.slot().supplier());
       Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
-      String receives = part.isJoint(order) ? part.host() : buyer(part, order);
+      String receives = joint ? part.host() : buyer(part, order);
       page.gap();
       page.say(
           supplier.name()
               + (supplier.isPickUp() ? ", fetched by " : ", to ")
               + receives
-              + (part.isJoint(order) ? ", for all" : ", for itself"));
+              + (joint ? ", for " + names(part.keepers()) : ", for itself"));
       page.say(
           "order by "
               + Wording.day(order.slot().ordered())
