@@ -64,9 +64,7 @@ public final class CheckSale {
     tell(ONE / 4);
     tell(AGAIN);
     for (Deal deal : request.deals()) {
-      if (deal instanceof Deal.OnPacks sale) {
-        new SaleCurve(questions, sale, this::withOthers).find().ifPresent(found);
-      }
+      new SaleCurve(questions, deal, this::withOthers).find().ifPresent(found);
     }
     tell(ONE / 4);
     Optional<Solved> without = questions.ask(base, ONE);
@@ -159,7 +157,7 @@ public final class CheckSale {
   private static boolean holds(Deal deal, Slot slot, Pack pack) {
     return deal.supplier().equals(slot.supplier())
         && deal.when().contains(slot.ordered())
-        && (!(deal instanceof Deal.OnPacks sale) || sale.sale().covers(pack));
+        && deal.covers(pack);
   }
 
   private void apart(Solved without) {

@@ -9,7 +9,6 @@ import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
-import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,14 +18,16 @@ import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 
 /**
- * The net saving of a sale against the packs bought: up to those of the best plan the sale is taken
- * on no more than so many, beyond it at least so many are bought; each point is solved again.
+ * The net saving of a deal against the packs bought: up to those of the best plan a sale is taken
+ * on no more than so many, and of what money off orders or free shipping is about no more than so
+ * many are bought while it lasts; beyond it at least so many are bought. Each point is solved
+ * again.
  */
 final class SaleCurve {
   private static final double POINT = 0.035;
   private static final int MOST_DRAWN = 2;
   private final Questions questions;
-  private final Deal.OnPacks deal;
+  private final Deal deal;
   private final BiFunction<Deal, List<Deal>, World> worlds;
 
   /**
@@ -34,7 +35,7 @@ final class SaleCurve {
    *
    * @param worlds with the deal in other forms
    */
-  SaleCurve(Questions questions, Deal.OnPacks deal, BiFunction<Deal, List<Deal>, World> worlds) {
+  SaleCurve(Questions questions, Deal deal, BiFunction<Deal, List<Deal>, World> worlds) {
     this.questions = questions;
     this.deal = deal;
     this.worlds = worlds;
@@ -71,7 +72,7 @@ final class SaleCurve {
       if (questions.over()) {
         break;
       }
-      World pledged = best.world().withPledges(List.of(pledge(best.world(), deal, packs)));
+      World pledged = pledged(best.world(), Pledge.Packs.atLeast(packs));
       Optional<Solved> more = questions.again(pledged, POINT).map(it -> it.atBestAs(best));
       more.ifPresent(beyond::add);
       points.add(
@@ -95,7 +96,7 @@ final class SaleCurve {
     for (int some : packs) {
       if (some > 0 && some < turn && !questions.over()) {
         questions
-            .again(worlds.apply(deal, List.of(deal.atMost(some))), POINT)
+            .again(atMost(some), POINT)
             .ifPresent(it -> points.add(point(some, base, it.atBestAs(best))));
       }
     }
@@ -106,8 +107,11 @@ final class SaleCurve {
   }
 
   private SaleFinding.Point point(int packs, Solved base, Solved some) {
+    Difference between = Difference.between(base, some);
     Difference difference =
-        Difference.between(base, some).within(0, DealWorth.of(base.world(), deal, packs));
+        deal instanceof Deal.OnPacks sale
+            ? between.within(0, DealWorth.of(base.world(), sale, packs))
+            : between;
     return new SaleFinding.Point(packs, false, List.of(difference));
   }
 
@@ -115,20 +119,20 @@ final class SaleCurve {
     return new TreeSet<>(List.of(turn + 1, turn + 1 + (turn + 3) / 4, turn + 1 + (turn + 1) / 2));
   }
 
-  /** To buy so many packs of what a sale is for, on order dates within it. */
-  static Pledge pledge(World world, Deal.OnPacks deal, int packs) {
-    Supplier supplier = world.supplier(deal.supplier());
-    Set<String> rows =
-        supplier.sheet().packs().stream()
-            .filter(deal.sale()::covers)
-            .map(Pack::id)
-            .collect(Collectors.toSet());
-    return new Pledge(deal.supplier(), rows, deal.when(), packs);
+  /** The deal with at most so many packs of it. */
+  private World atMost(int packs) {
+    return deal instanceof Deal.OnPacks sale
+        ? worlds.apply(deal, List.of(sale.atMost(packs)))
+        : pledged(worlds.apply(deal, List.of(deal)), Pledge.Packs.atMost(packs));
+  }
+
+  private World pledged(World world, Pledge.Packs packs) {
+    return world.withPledges(List.of(deal.pledge(world, packs)));
   }
 
   private Set<String> items(World world) {
     return world.supplier(deal.supplier()).sheet().packs().stream()
-        .filter(deal.sale()::covers)
+        .filter(deal::covers)
         .flatMap(Pack::items)
         .map(Item::id)
         .collect(Collectors.toSet());

@@ -45,12 +45,10 @@ final class SkippedMeals {
     List<Pledge> pledges = new ArrayList<>();
     int packs = 0;
     for (Deal deal : deals) {
-      if (deal instanceof Deal.OnPacks sale) {
-        int taken = sale.taken(planned.plan());
-        packs += taken;
-        if (taken > 0) {
-          pledges.add(SaleCurve.pledge(with, sale, taken));
-        }
+      int taken = deal.taken(planned.plan());
+      packs += taken;
+      if (taken > 0) {
+        pledges.add(deal.pledge(with, Pledge.Packs.atLeast(taken)));
       }
     }
     Optional<Solved> asTaken =

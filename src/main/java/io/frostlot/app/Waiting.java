@@ -81,7 +81,11 @@ final class Waiting {
             .forEach(
                 line ->
                     pledges.add(
-                        new Pledge(slot.supplier(), Set.of(line.pack().id()), day, line.packs())));
+                        new Pledge(
+                            slot.supplier(),
+                            Set.of(line.pack().id()),
+                            day,
+                            Pledge.Packs.atLeast(line.packs()))));
       }
     }
     return world

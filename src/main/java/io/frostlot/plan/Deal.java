@@ -1,11 +1,16 @@
 package io.frostlot.plan;
 
 import io.frostlot.supply.OrderTerms;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Sale;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Something that a supplier gives for a time, and that an order may take or leave. */
 public sealed interface Deal {
@@ -20,6 +25,22 @@ public sealed interface Deal {
 
   /** The supplier with it. */
   Supplier given(Supplier supplier);
+
+  /** Is it about a pack of that supplier? */
+  boolean covers(Pack pack);
+
+  /** Packs of a plan for which it is taken, or could be where nobody has to say so. */
+  int taken(Plan plan);
+
+  /** The pledge of packs that it is about, on the dates on which it holds. */
+  default Pledge pledge(World world, Pledge.Packs packs) {
+    Set<String> rows =
+        world.supplier(supplier()).sheet().packs().stream()
+            .filter(this::covers)
+            .map(Pack::id)
+            .collect(Collectors.toSet());
+    return new Pledge(supplier(), rows, when(), packs);
+  }
 
   /** A sale on packs. */
   record OnPacks(String supplier, Sale sale) implements Deal {
@@ -38,11 +59,14 @@ public sealed interface Deal {
       return from.withSheet(from.sheet().withSales(and(from.sheet().sales(), sale)));
     }
 
-    /** Packs of a plan that are bought under it. */
+    @Override
+    public boolean covers(Pack pack) {
+      return sale.covers(pack);
+    }
+
+    @Override
     public int taken(Plan plan) {
-      return plan.orders().stream()
-          .filter(order -> order.slot().supplier().equals(supplier))
-          .flatMap(order -> order.lines().stream())
+      return lines(plan, order -> order.slot().supplier().equals(supplier))
           .mapToInt(line -> line.underSale().getOrDefault(sale.id(), 0))
           .sum();
     }
@@ -71,6 +95,22 @@ public sealed interface Deal {
     public Supplier given(Supplier from) {
       return from.withTerms(from.terms().withDiscounts(and(from.terms().discounts(), discount)));
     }
+
+    @Override
+    public boolean covers(Pack pack) {
+      return true;
+    }
+
+    @Override
+    public int taken(Plan plan) {
+      return lines(
+              plan,
+              order ->
+                  order.slot().supplier().equals(supplier)
+                      && order.promotions().contains(discount.id()))
+          .mapToInt(Order.Line::packs)
+          .sum();
+    }
   }
 
   /** Charges waived from an order's value on. */
@@ -90,6 +130,22 @@ public sealed interface Deal {
       return from.withTerms(
           from.terms().withFreeShipping(and(from.terms().freeShipping(), waiver)));
     }
+
+    @Override
+    public boolean covers(Pack pack) {
+      return true;
+    }
+
+    @Override
+    public int taken(Plan plan) {
+      return lines(
+              plan,
+              order ->
+                  order.slot().supplier().equals(supplier)
+                      && waiver.when().contains(order.slot().ordered()))
+          .mapToInt(Order.Line::packs)
+          .sum();
+    }
   }
 
   /** The scenario with all of these deals. */
@@ -103,6 +159,10 @@ public sealed interface Deal {
       suppliers.add(with);
     }
     return scenario.withSuppliers(suppliers);
+  }
+
+  private static Stream<Order.Line> lines(Plan plan, Predicate<Order> which) {
+    return plan.orders().stream().filter(which).flatMap(order -> order.lines().stream());
   }
 
   private static <T> List<T> and(List<T> some, T one) {

@@ -6,27 +6,45 @@ import io.frostlot.units.Period;
 import java.util.Set;
 
 /**
- * Packs that the keeper has made up his mind to buy, whatever they are good for.
+ * Packs that the keeper has made up his mind to buy, or to buy no more of, whatever they are good
+ * for.
  *
  * @param supplier whose packs
  * @param packIds rows of its price sheet that count
  * @param orderDates orders dated within count
- * @param packs at least so many in all
+ * @param packs how many in all
  * @param mostBoxes an order of the supplier dated within fills no more boxes, or {@link #ANY_BOXES}
  */
 public record Pledge(
-    String supplier, Set<String> packIds, Period orderDates, int packs, int mostBoxes) {
+    String supplier, Set<String> packIds, Period orderDates, Packs packs, int mostBoxes) {
   public static final int ANY_BOXES = Integer.MAX_VALUE;
 
   /** In any number of boxes. */
-  public Pledge(String supplier, Set<String> packIds, Period orderDates, int packs) {
+  public Pledge(String supplier, Set<String> packIds, Period orderDates, Packs packs) {
     this(supplier, packIds, orderDates, packs, ANY_BOXES);
   }
 
   public Pledge {
     packIds = Set.copyOf(packIds);
-    if (packIds.isEmpty() || packs < 1) {
-      throw new IllegalArgumentException("a pledge of " + packs + " packs of " + packIds);
+    if (packIds.isEmpty()) {
+      throw new IllegalArgumentException("a pledge of no packs");
+    }
+  }
+
+  /** How many packs: from {@code least} to {@code most}. */
+  public record Packs(int least, int most) {
+    public Packs {
+      if (least < 0 || most < least || (least == 0 && most == Pack.UNLIMITED)) {
+        throw new IllegalArgumentException("from " + least + " to " + most + " packs");
+      }
+    }
+
+    public static Packs atLeast(int packs) {
+      return new Packs(packs, Pack.UNLIMITED);
+    }
+
+    public static Packs atMost(int packs) {
+      return new Packs(0, packs);
     }
   }
 

@@ -42,7 +42,7 @@ public sealed interface SaleFinding {
    * @param turn packs in the best plan, beyond which it pays no more
    * @param reasons why, the hardest first; empty where it was not found out
    */
-  record Curve(Deal.OnPacks deal, List<Point> points, int turn, List<Excess> reasons)
+  record Curve(Deal deal, List<Point> points, int turn, List<Excess> reasons)
       implements SaleFinding {
     public Curve {
       points = List.copyOf(points);
@@ -53,7 +53,8 @@ public sealed interface SaleFinding {
   /**
    * A point of the curve.
    *
-   * @param atLeast that many are bought or more; otherwise that many at the sale's price or fewer
+   * @param atLeast that many are bought or more; otherwise that many or fewer, of a sale that many
+   *     at its price
    * @param difference from the plan without the deal; none where no plan takes so many
    */
   record Point(int packs, boolean atLeast, List<Difference> difference) {

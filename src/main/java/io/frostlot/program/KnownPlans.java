@@ -95,7 +95,7 @@ final class KnownPlans {
         .filter(slots::contains)
         .forEach(part::add);
     for (Pledge pledge : world.pledges()) {
-      if (part.stream().noneMatch(slot -> counts(pledge, slot))) {
+      if (pledge.packs().least() > 0 && part.stream().noneMatch(slot -> counts(pledge, slot))) {
         world.slots().stream()
             .filter(slot -> counts(pledge, slot))
             .findFirst()

@@ -5,12 +5,13 @@ import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
 
 /**
- * Packs that the keeper has made up his mind to buy.
+ * Packs that the keeper has made up his mind to buy, or to buy no more of.
  *
- * <p>sum of count(o, p) over the orders o and rows p that a pledge counts &gt;= its packs, and
- * boxes(o) &lt;= its boxes.
+ * <p>least &lt;= sum of count(o, p) over the orders o and rows p that a pledge counts &lt;= most,
+ * and boxes(o) &lt;= its boxes.
  */
 final class PledgedPacks implements Rule {
   private final World world;
@@ -26,7 +27,7 @@ final class PledgedPacks implements Rule {
 
   @Override
   public String says() {
-    return "So many packs are bought, whatever they are good for.";
+    return "So many packs are bought, and no more, whatever they are good for.";
   }
 
   @Override
@@ -51,7 +52,10 @@ final class PledgedPacks implements Rule {
                   }
                 });
       }
-      program.model().atLeast(id(), bought, pledge.packs());
+      program.model().atLeast(id(), bought, pledge.packs().least());
+      if (pledge.packs().most() < Pack.UNLIMITED) {
+        program.model().atMost(id(), bought, pledge.packs().most());
+      }
     }
   }
 
@@ -59,8 +63,9 @@ final class PledgedPacks implements Rule {
   public void judge(Plan plan, Books books) {
     for (Pledge pledge : world.pledges()) {
       int kept = pledge.kept(plan);
-      if (kept < pledge.packs()) {
-        books.breach(id(), "packs from " + pledge.supplier(), kept, "at least " + pledge.packs());
+      Pledge.Packs packs = pledge.packs();
+      if (kept < packs.least() || kept > packs.most()) {
+        books.breach(id(), "packs from " + pledge.supplier(), kept, packs);
       }
       for (Order order : plan.orders()) {
         int boxes = order.boxes().count();

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -112,7 +111,7 @@ final class UsefulPacks {
     LongStream pledged =
         world.pledges().stream()
             .filter(pledge -> pledge.counts(slot, pack))
-            .mapToLong(Pledge::packs);
+            .mapToLong(pledge -> pledge.packs().least());
     LongStream before =
         world.dueSoon().orders().stream()
             .filter(due -> due.slot().equals(slot))

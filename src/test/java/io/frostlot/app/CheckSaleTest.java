@@ -1,6 +1,7 @@
 package io.frostlot.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.frostlot.files.DealsFile;
 import io.frostlot.plan.Deal;
@@ -28,7 +29,11 @@ class CheckSaleTest {
   @TempDir Path folder;
 
   private List<SaleFinding> check(World world, String sale, int skipped, int chance) {
-    String text = "{\"supplier\": \"shop\", \"sales\": [" + sale + "]}";
+    return checkDeals(world, "\"sales\": [" + sale + "]", skipped, chance);
+  }
+
+  private List<SaleFinding> checkDeals(World world, String deal, int skipped, int chance) {
+    String text = "{\"supplier\": \"shop\", " + deal + "}";
     DealsFile deals = new DealsFile(world.scenario()).read(text, "here");
     assertThat(deals.problems()).isEmpty();
     List<SaleFinding> found = new ArrayList<>();
@@ -100,6 +105,32 @@ class CheckSaleTest {
     assertThat(last(found, SaleFinding.Worth.class).difference().found())
         .isEqualTo(Money.of(saved));
     assertThat(last(found, SaleFinding.Curve.class).turn()).isEqualTo(bags);
+  }
+
+  /**
+   * 8.00 off an order of 20.00 on the first day: twenty mice cost 12.00, thirteen of them are eaten
+   * in their 91 days, for 13.00. Nineteen do not reach it, a twenty-first is eaten by nobody.
+   */
+  @Test
+  void money_off_an_order_turns_where_it_is_reached() {
+    World world =
+        new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(91, 100)).world(folder);
+    String spend =
+        "\"orderDiscounts\": [{\"id\": \"d\", \"when\": \"2031-01-01/2031-01-01\","
+            + " \"tiers\": [{\"from\": 20, \"amountOff\": 8}]}]";
+    List<SaleFinding> found = checkDeals(world, spend, 0, 0);
+
+    SaleFinding.Curve curve = last(found, SaleFinding.Curve.class);
+    assertThat(curve.turn()).isEqualTo(20);
+    assertThat(curve.points())
+        .extracting(
+            SaleFinding.Point::packs,
+            SaleFinding.Point::atLeast,
+            point -> point.difference().get(0).found())
+        .contains(
+            tuple(19, false, Money.ZERO),
+            tuple(20, false, Money.of(1)),
+            tuple(21, true, Money.ZERO));
   }
 
   /** Ten fit; the eleventh does not. */

@@ -132,7 +132,8 @@ final class Candidates {
     boolean more =
         !world.scenario().policy().safety().equals(Policy.Safety.NONE)
             || earlier.had(slot, pack)
-            || world.pledges().stream().anyMatch(pledge -> pledge.counts(slot, pack))
+            || world.pledges().stream()
+                .anyMatch(pledge -> pledge.packs().least() > 0 && pledge.counts(slot, pack))
             || supplier.terms().minimum().from().toDouble() > 0
             || !supplier.terms().discounts().isEmpty()
             || !supplier.terms().freeShipping().isEmpty()

@@ -140,7 +140,13 @@ public final class TinyWorlds {
         .ifPresent(pack -> rows.add(pack.id()));
     Period dates = dice.oneIn(4) ? dice.days(3) : Period.ALWAYS;
     int boxes = dice.oneIn(4) ? 1 : Pledge.ANY_BOXES;
-    return new Pledge(supplier.id(), rows, dates, dice.oneIn(4) ? 2 : 1, boxes);
+    int packs = dice.oneIn(4) ? 2 : 1;
+    return new Pledge(
+        supplier.id(),
+        rows,
+        dates,
+        dice.oneIn(3) ? Pledge.Packs.atMost(packs) : Pledge.Packs.atLeast(packs),
+        boxes);
   }
 
   private static Policy policy(Dice dice) {

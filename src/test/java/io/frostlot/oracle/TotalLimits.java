@@ -58,7 +58,8 @@ final class TotalLimits {
       limits.add(Limit.most(world.mostOrders(), order -> 1));
     }
     for (Pledge pledge : world.pledges()) {
-      limits.add(new Limit(pledge.packs(), Pack.UNLIMITED, order -> pledged(order, pledge)));
+      Pledge.Packs packs = pledge.packs();
+      limits.add(new Limit(packs.least(), packs.most(), order -> pledged(order, pledge)));
     }
   }
 

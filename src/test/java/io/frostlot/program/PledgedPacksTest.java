@@ -45,7 +45,7 @@ class PledgedPacksTest {
   }
 
   private static Pledge pledge(Period dates, int packs, int mostBoxes) {
-    return new Pledge(SOURCE, Set.of(SINGLE.id()), dates, packs, mostBoxes);
+    return new Pledge(SOURCE, Set.of(SINGLE.id()), dates, Pledge.Packs.atLeast(packs), mostBoxes);
   }
 
   /** 8 + 5 + 1 at once; five mice fill a third box: 10 + 5 + 2. */
