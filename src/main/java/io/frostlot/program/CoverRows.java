@@ -5,8 +5,10 @@ import io.frostlot.forecast.Option;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Lot;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,11 +36,13 @@ final class CoverRows {
   private static final double WHOLE = 1e-6;
   private final Program program;
   private final Timeline timeline;
+  private final Map<Slot, Integer> lasts;
   private final Set<List<Object>> seen = new HashSet<>();
 
   CoverRows(Program program) {
     this.program = program;
     timeline = program.decisions().timeline();
+    lasts = lasts(program);
   }
 
   /** A class of planning meals and the days it can be fed on, over all its members. */
@@ -148,13 +152,20 @@ final class CoverRows {
   }
 
   private boolean isGone(OrderDecisions order, int earliest) {
-    return program.decisions().flows().stream()
-        .flatMap(flow -> flow.parts().stream())
-        .noneMatch(
-            part ->
-                part.until() >= earliest
-                    && part.lot().origin() instanceof Lot.Ordered ordered
-                    && ordered.slot().equals(order.slot()));
+    return lasts.getOrDefault(order.slot(), Integer.MIN_VALUE) < earliest;
+  }
+
+  /** The last day on which anything of an order is there. */
+  private static Map<Slot, Integer> lasts(Program program) {
+    Map<Slot, Integer> lasts = new HashMap<>();
+    for (Flow flow : program.decisions().flows()) {
+      for (Flow.Part part : flow.parts()) {
+        if (part.lot().origin() instanceof Lot.Ordered ordered) {
+          lasts.merge(ordered.slot(), part.until(), Math::max);
+        }
+      }
+    }
+    return lasts;
   }
 
   /** Not rounded: pieces of two packs may make one meal. */
