@@ -129,10 +129,15 @@ final class FillBoxes {
     order
         .packs()
         .forEach(
-            (pack, count) -> pledges.add(new Pledge(supplier.id(), Set.of(pack.id()), day, Pledge.Packs.atLeast(count))));
+            (pack, count) ->
+                pledges.add(
+                    new Pledge(
+                        supplier.id(), Set.of(pack.id()), day, Pledge.Packs.atLeast(count))));
     Set<String> any = supplier.sheet().packs().stream().map(Pack::id).collect(Collectors.toSet());
     int packs = order.packs().values().stream().mapToInt(count -> count).sum();
-    pledges.add(new Pledge(supplier.id(), any, day, Pledge.Packs.atLeast(packs + 1), order.boxes().count()));
+    pledges.add(
+        new Pledge(
+            supplier.id(), any, day, Pledge.Packs.atLeast(packs + 1), order.boxes().count()));
     return shown
         .world()
         .withSlots(shown.plan().orders().stream().map(Order::slot).toList())

@@ -103,7 +103,10 @@ class FillBoxesTest {
   void what_makes_later_orders_needless_is_worth_adding() {
     World small =
         world(SINGLES, Boxing.Way.BY_TOTAL, 1)
-            .withPledges(List.of(new Pledge("carrier", Set.of("Mouse x1"), Period.ALWAYS, Pledge.Packs.atLeast(4), 1)));
+            .withPledges(
+                List.of(
+                    new Pledge(
+                        "carrier", Set.of("Mouse x1"), Period.ALWAYS, Pledge.Packs.atLeast(4), 1)));
     Answer.WithPlan shown = new Answer.BestFound(best(small).plan(), OptionalDouble.empty());
     assertThat(shown.plan().plan().orders()).hasSize(4);
     World world = world(SINGLES, Boxing.Way.BY_TOTAL, 4);
