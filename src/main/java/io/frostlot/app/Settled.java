@@ -5,6 +5,7 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Policy;
@@ -90,7 +91,7 @@ final class Settled {
             .withLarder(
                 new Scenario.Larder(
                     scenario.larder().freezers(), stock().toList(), List.copyOf(underWay.values())))
-            .withPolicy(policy.withMoves(Policy.Moves.NONE));
+            .withPolicy(policy.withMoves(MovesPolicy.NONE));
     return world
         .withScenario(seen)
         .withDemands(demands.flatMap(this::stillWanted).toList())

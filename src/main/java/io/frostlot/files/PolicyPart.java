@@ -1,5 +1,7 @@
 package io.frostlot.files;
 
+import io.frostlot.plan.HoldingCharge;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Policy;
 
 /** The field {@code policy} of scenario.json. */
@@ -11,8 +13,8 @@ final class PolicyPart {
         budget.money("perOrder"), budget.money("perMonth"), budget.money("spentThisMonth"));
   }
 
-  private static Policy.Moves moves(Json.Obj moves) {
-    return new Policy.Moves(moves.integer("everyDays"), moves.money("perPiece"));
+  private static MovesPolicy moves(Json.Obj moves) {
+    return new MovesPolicy(moves.integer("everyDays"), moves.money("perPiece"));
   }
 
   private static Policy.Calm calm(Json.Obj calm) {
@@ -32,7 +34,7 @@ final class PolicyPart {
             ? Policy.FreezerCheck.END_OF_DAY
             : Policy.FreezerCheck.AFTER_DELIVERY,
         new Policy.Charges(
-            new Policy.Holding(
+            new HoldingCharge(
                 charges.money("holdingPerPieceNight"), charges.money("holdingPerLitreNight")),
             charges.money("perOrder"),
             charges.money("perDeliveryDay"),

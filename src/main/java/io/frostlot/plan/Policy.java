@@ -1,6 +1,5 @@
 package io.frostlot.plan;
 
-import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
 
@@ -24,7 +23,7 @@ public record Policy(
     Safety safety,
     Adequacy adequacy,
     Ordering ordering,
-    Moves moves) {
+    MovesPolicy moves) {
   public static final Policy DEFAULT =
       new Policy(
           Demand.BEST_EFFORT,
@@ -42,7 +41,7 @@ public record Policy(
       Charges charges,
       Safety safety,
       Adequacy adequacy) {
-    this(demand, tail, freezerCheck, charges, safety, adequacy, Ordering.FREE, Moves.NONE);
+    this(demand, tail, freezerCheck, charges, safety, adequacy, Ordering.FREE, MovesPolicy.NONE);
   }
 
   public Policy withDemand(Demand other) {
@@ -69,7 +68,7 @@ public record Policy(
     return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, other, moves);
   }
 
-  public Policy withMoves(Moves other) {
+  public Policy withMoves(MovesPolicy other) {
     return new Policy(demand, tail, freezerCheck, charges, safety, adequacy, ordering, other);
   }
 
@@ -110,7 +109,7 @@ public record Policy(
    * @param pastBest per piece eaten after its best before
    */
   public record Charges(
-      Holding holding, Money order, Money deliveryDay, Money lateMeal, Money pastBest) {
+      HoldingCharge holding, Money order, Money deliveryDay, Money lateMeal, Money pastBest) {
     public static final Charges NONE = new Charges(Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO);
 
     /**
@@ -119,7 +118,7 @@ public record Policy(
      * @param holding per piece and night
      */
     public Charges(Money holding, Money order, Money deliveryDay, Money lateMeal) {
-      this(new Holding(holding, Money.ZERO), order, deliveryDay, lateMeal, Money.ZERO);
+      this(new HoldingCharge(holding, Money.ZERO), order, deliveryDay, lateMeal, Money.ZERO);
     }
 
     public Charges withEffort(Money ofAnOrder, Money ofADeliveryDay) {
@@ -128,41 +127,6 @@ public record Policy(
 
     public Charges withPastBest(Money other) {
       return new Charges(holding, order, deliveryDay, lateMeal, other);
-    }
-  }
-
-  /**
-   * What a night in a freezer is reckoned at.
-   *
-   * @param perPiece money tied up
-   * @param perLitre room taken
-   */
-  public record Holding(Money perPiece, Money perLitre) {
-    private static final int DECIMALS = 10;
-
-    public boolean isZero() {
-      return perPiece.isZero() && perLitre.isZero();
-    }
-
-    /** Of so many nights of pieces and of room. */
-    public Money of(long pieceNights, Litres litreNights) {
-      return perPiece.times(pieceNights).plus(perLitre.times(litreNights.toDecimal(), DECIMALS));
-    }
-  }
-
-  /**
-   * Moving prey from one freezer to another, where the used shares of life add up.
-   *
-   * @param everyDays may be done on the first planning day and every so many days after; 0 = never
-   * @param perPiece reckoned for each piece moved
-   */
-  public record Moves(int everyDays, Money perPiece) {
-    public static final Moves NONE = new Moves(0, Money.ZERO);
-
-    public Moves {
-      if (everyDays < 0 || perPiece.isNegative()) {
-        throw new IllegalArgumentException("moves every " + everyDays + " days, " + perPiece);
-      }
     }
   }
 

@@ -224,7 +224,7 @@ public record World(
 
   /** The same world with nothing moved between freezers. */
   public World withoutMoves() {
-    return withScenario(scenario.withPolicy(scenario.policy().withMoves(Policy.Moves.NONE)));
+    return withScenario(scenario.withPolicy(scenario.policy().withMoves(MovesPolicy.NONE)));
   }
 
   /** The same world for one keeper: anybody may eat from any freezer. */

@@ -1,10 +1,10 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.HoldingCharge;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Litres;
@@ -21,7 +21,7 @@ final class Holding implements Rule {
     this.world = world;
   }
 
-  private Policy.Holding perNight() {
+  private HoldingCharge perNight() {
     return world.scenario().policy().charges().holding();
   }
 

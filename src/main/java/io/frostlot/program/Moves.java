@@ -2,9 +2,9 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Moving;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 
 /**
@@ -22,7 +22,7 @@ final class Moves implements Rule {
     this.world = world;
   }
 
-  private Policy.Moves moves() {
+  private MovesPolicy moves() {
     return world.scenario().policy().moves();
   }
 

@@ -8,6 +8,8 @@ import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.keeping.PieceLimit;
 import io.frostlot.keeping.Schedule;
+import io.frostlot.plan.HoldingCharge;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.supply.Boxing;
@@ -72,7 +74,7 @@ class GoodFolderTest {
                 new Policy.Tail(91),
                 Policy.FreezerCheck.AFTER_DELIVERY,
                 new Policy.Charges(
-                    new Policy.Holding(Money.of("0.001"), Money.of("0.002")),
+                    new HoldingCharge(Money.of("0.001"), Money.of("0.002")),
                     Money.of(5),
                     Money.of("2.5"),
                     Money.of("0.25"),
@@ -82,7 +84,7 @@ class GoodFolderTest {
                 new Policy.Ordering(
                     new Policy.Budget(Money.of(80), Money.of("120.50"), Money.of(30)),
                     new Policy.Calm(14, Money.of(5))),
-                new Policy.Moves(28, Money.of("0.1"))));
+                new MovesPolicy(28, Money.of("0.1"))));
   }
 
   @Test

@@ -1,11 +1,11 @@
 package io.frostlot.oracle;
 
-import io.frostlot.plan.Policy;
+import io.frostlot.plan.MovesPolicy;
 
 /** The stage in which prey is carried from one freezer to another. */
 final class Carrying {
   private final Tiny tiny;
-  private final Policy.Moves moves;
+  private final MovesPolicy moves;
 
   Carrying(Tiny tiny) {
     this.tiny = tiny;

@@ -1,6 +1,8 @@
 package io.frostlot.oracle;
 
 import io.frostlot.plan.DueSoon;
+import io.frostlot.plan.HoldingCharge;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
@@ -158,7 +160,7 @@ public final class TinyWorlds {
             ? Policy.FreezerCheck.END_OF_DAY
             : Policy.FreezerCheck.AFTER_DELIVERY,
         new Policy.Charges(
-            new Policy.Holding(
+            new HoldingCharge(
                 dice.has(Feature.HOLDING)
                     ? new Money(BigDecimal.valueOf(dice.between(1, 300), 3))
                     : Money.ZERO,
@@ -180,8 +182,8 @@ public final class TinyWorlds {
         Policy.Ordering.FREE.withBudget(
             dice.has(Feature.BUDGET) ? budget(dice) : Policy.Budget.NONE),
         dice.has(Feature.MOVES)
-            ? new Policy.Moves(dice.between(2, 4), dice.cents(1, 20))
-            : Policy.Moves.NONE);
+            ? new MovesPolicy(dice.between(2, 4), dice.cents(1, 20))
+            : MovesPolicy.NONE);
   }
 
   private static Policy.Budget budget(Dice dice) {

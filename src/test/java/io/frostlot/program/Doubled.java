@@ -1,6 +1,8 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.DueSoon;
+import io.frostlot.plan.HoldingCharge;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.supply.OrderTerms;
@@ -26,7 +28,7 @@ final class Doubled {
                 policy.tail(),
                 policy.freezerCheck(),
                 new Policy.Charges(
-                    new Policy.Holding(
+                    new HoldingCharge(
                         twice(charges.holding().perPiece()), twice(charges.holding().perLitre())),
                     twice(charges.order()),
                     twice(charges.deliveryDay()),
@@ -41,7 +43,7 @@ final class Doubled {
                         twice(policy.ordering().budget().spent())),
                     new Policy.Calm(
                         policy.ordering().calm().days(), twice(policy.ordering().calm().charge()))),
-                new Policy.Moves(policy.moves().everyDays(), twice(policy.moves().perPiece()))));
+                new MovesPolicy(policy.moves().everyDays(), twice(policy.moves().perPiece()))));
   }
 
   static DueSoon of(DueSoon dueSoon) {

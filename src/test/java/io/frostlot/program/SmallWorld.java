@@ -3,6 +3,7 @@ package io.frostlot.program;
 import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Need;
 import io.frostlot.keeping.Animal;
+import io.frostlot.plan.MovesPolicy;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
@@ -46,7 +47,7 @@ final class SmallWorld {
   private Policy.Charges charges = Policy.Charges.NONE;
   private Policy.Safety safety = Policy.Safety.NONE;
   private Policy.Ordering ordering = Policy.Ordering.FREE;
-  private Policy.Moves moves = Policy.Moves.NONE;
+  private MovesPolicy moves = MovesPolicy.NONE;
   private String currency = "EUR";
 
   /**
@@ -163,7 +164,7 @@ final class SmallWorld {
   }
 
   SmallWorld moves(int everyDays, String perPiece) {
-    moves = new Policy.Moves(everyDays, Money.of(perPiece));
+    moves = new MovesPolicy(everyDays, Money.of(perPiece));
     return this;
   }
 
