@@ -6,6 +6,7 @@ import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
 import java.math.BigDecimal;
@@ -25,6 +26,7 @@ import java.util.function.UnaryOperator;
  */
 record Wish(String says, boolean asked, World with, World without) {
   private static final int COVER_DAYS = 3;
+  private static final int SECOND_FREEZER_DAYS = 14;
   private static final Percent MARGIN = Percent.of("10");
   private static final int MEALS_A_CHANGE = 4;
   private static final int LATE_MEALS = 2;
@@ -39,7 +41,6 @@ record Wish(String says, boolean asked, World with, World without) {
    */
   static List<Wish> of(World world, Money dearest) {
     Policy policy = world.scenario().policy();
-    Policy.Safety safety = policy.safety();
     Policy.Adequacy band = policy.adequacy();
     List<Wish> all = new ArrayList<>();
     all.add(
@@ -48,24 +49,11 @@ record Wish(String says, boolean asked, World with, World without) {
             world,
             band.asked(),
             asked -> policy.withAdequacy(new Policy.Adequacy(asked, band.least(), band.most()))));
-    boolean covered = safety.coverDays() > 0;
-    int days = covered ? safety.coverDays() : COVER_DAYS;
-    all.add(
-        of(
-            days + " days of cover",
-            world,
-            covered,
-            asked -> policy.withSafety(new Policy.Safety(asked ? days : 0, safety.margin()))));
-    boolean margin = !safety.margin().isZero();
-    Percent share = margin ? safety.margin() : MARGIN;
-    all.add(
-        of(
-            "a margin of " + share,
-            world,
-            margin,
-            asked ->
-                policy.withSafety(
-                    new Policy.Safety(safety.coverDays(), asked ? share : Percent.ZERO))));
+    all.add(cover(world, policy));
+    all.add(margin(world, policy));
+    if (world.scenario().larder().freezers().stream().filter(Freezer::inUse).count() > 1) {
+      all.add(secondFreezer(world, policy));
+    }
     all.add(plates(world));
     all.add(lateMeals(world));
     all.add(budget(world, dearest));
@@ -81,6 +69,45 @@ record Wish(String says, boolean asked, World with, World without) {
         asked,
         world.withScenario(scenario.withPolicy(policy.apply(true))),
         world.withScenario(scenario.withPolicy(policy.apply(false))));
+  }
+
+  private static Wish cover(World world, Policy policy) {
+    Policy.Safety own = policy.safety();
+    boolean asked = own.coverDays() > 0;
+    int days = asked ? own.coverDays() : COVER_DAYS;
+    return of(
+        days + " days of cover",
+        world,
+        asked,
+        wanted ->
+            policy.withSafety(
+                new Policy.Safety(wanted ? days : 0, own.margin(), own.secondFreezer())));
+  }
+
+  private static Wish margin(World world, Policy policy) {
+    Policy.Safety own = policy.safety();
+    boolean asked = !own.margin().isZero();
+    Percent share = asked ? own.margin() : MARGIN;
+    return of(
+        "a margin of " + share,
+        world,
+        asked,
+        wanted ->
+            policy.withSafety(
+                new Policy.Safety(
+                    own.coverDays(), wanted ? share : Percent.ZERO, own.secondFreezer())));
+  }
+
+  private static Wish secondFreezer(World world, Policy policy) {
+    Policy.Safety own = policy.safety();
+    boolean asked = own.secondFreezer().days() > 0;
+    int days = asked ? own.secondFreezer().days() : SECOND_FREEZER_DAYS;
+    return of(
+        "food for " + days + " days in a second freezer",
+        world,
+        asked,
+        wanted ->
+            policy.withSafety(own.withSecondFreezer(new Policy.SecondFreezer(wanted ? days : 0))));
   }
 
   /** Those of the animals or, where none has any, one change of kind or size in some meals. */

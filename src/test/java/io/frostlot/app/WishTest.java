@@ -66,6 +66,19 @@ class WishTest {
   }
 
   @Test
+  void food_in_a_second_freezer_is_a_wish_of_its_own() {
+    World room = HandmadeRoom.world();
+    Policy own = room.scenario().policy();
+    Policy asking =
+        own.withSafety(Policy.Safety.NONE.withSecondFreezer(new Policy.SecondFreezer(7)));
+    Wish week = wish(asking(asking), "food for 7 days in a second freezer");
+    assertThat(week.asked()).isTrue();
+    assertThat(without(week)).isEqualTo(own);
+    assertThat(without(wish(asking(asking), "3 days of cover"))).isEqualTo(asking);
+    assertThat(wish(room, "food for 14 days in a second freezer").asked()).isFalse();
+  }
+
+  @Test
   void animals_have_wishes_too() {
     World room = HandmadeRoom.world();
     Wish late = wish(room, "at most 2 late meals of an animal");
