@@ -32,10 +32,14 @@ final class KeptOrders {
             .formatted(
                 Wording.count(before, "order", "orders"),
                 until,
-                before - changed == 0 ? "none stays" : before - changed + " stay",
+                stay(before - changed),
                 changed + " changed or dropped, " + added + " added",
                 report.wording().money(dueSoon.charge()),
                 changing(report)));
+  }
+
+  private static String stay(int orders) {
+    return orders == 0 ? "none stays" : orders == 1 ? "1 stays" : orders + " stay";
   }
 
   private static String keeping(PlanReport report) {
