@@ -51,6 +51,9 @@ final class Improving implements Runnable {
   private final OptionalInt rounds;
   private int losses;
 
+  /** Grows where a round found nothing: the same search for as long would only be repeated. */
+  private long slice = ROUND_MILLIS;
+
   /**
    * A search that has not begun.
    *
@@ -120,7 +123,9 @@ final class Improving implements Runnable {
     int most = rounds.orElse(Integer.MAX_VALUE);
     boolean finished = false;
     for (int round = 0; round < most && !finished && goesOn(); round++) {
+      double before = value();
       finished = search(world, best.plan()).finished();
+      slice = value() < before ? ROUND_MILLIS : 2 * slice;
     }
   }
 
@@ -181,7 +186,7 @@ final class Improving implements Runnable {
   /** Branch and bound goes on from a point. */
   private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
     Scip.Task task =
-        new Scip.Task(objective, List.of(), true, new double[0], from, budget(ROUND_MILLIS));
+        new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
     Attempt.Result result = attempt.minimise(task);
     result.plan().ifPresent(this::offer);
     return result;
