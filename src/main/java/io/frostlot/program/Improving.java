@@ -185,8 +185,7 @@ final class Improving implements Runnable {
 
   /** Branch and bound goes on from a point. */
   private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
-    Scip.Task task =
-        new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
+    Scip.Task task = new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
     Attempt.Result result = attempt.minimise(task);
     result.plan().ifPresent(this::offer);
     return result;
