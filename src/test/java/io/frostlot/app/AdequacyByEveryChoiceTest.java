@@ -123,7 +123,8 @@ class AdequacyByEveryChoiceTest {
         "scenario.json",
         """
         {"name": "Every choice", "from": "2031-01-01", "planningDays": %d, "place": "XF",
-         "currency": "EUR", "suppliers": ["corner"], "policy": {"endValue": "none"}}
+         "currency": "EUR", "suppliers": ["corner"], "policy": {"endValue": "none",
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}}
         """
             .formatted(2 * meals));
     put(

@@ -27,7 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AdequacyTest {
   private static final String NO_STOCK =
       "lot,kind,least_g,mean_g,most_g,pieces,freezer,arrived,use_by\n";
-  private String policy = "\"endValue\": \"none\"";
+  private String policy =
+      "\"endValue\": \"none\", \"charges\": {\"perOrder\": 0, \"perDeliveryDay\": 0}";
   private String stock = NO_STOCK;
 
   @TempDir Path folder;

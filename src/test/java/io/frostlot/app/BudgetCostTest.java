@@ -25,7 +25,8 @@ class BudgetCostTest {
   @TempDir private Path folder;
 
   private World world(Policy.Budget budget) {
-    String policy = ", \"tailDays\": 0, \"charges\": {\"perOrder\": \"0.30\"}";
+    String policy =
+        ", \"tailDays\": 0, \"charges\": {\"perOrder\": \"0.30\", \"perDeliveryDay\": 0}";
     World world =
         new OneMouseShop(
                 OneMouseShop.SINGLES,

@@ -111,7 +111,8 @@ class DemoLadderTest {
         "scenario.json",
         """
         {"name": "Ladder", "from": "%s", "to": "%s", "place": "XF-01", "postalCode": "4103",
-         "currency": "EUR", "suppliers": ["%s"], "policy": {"endValue": "none"}}
+         "currency": "EUR", "suppliers": ["%s"], "policy": {"endValue": "none",
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}}
         """
             .formatted(from, to, supplier));
   }

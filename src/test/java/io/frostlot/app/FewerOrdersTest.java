@@ -24,7 +24,8 @@ class FewerOrdersTest {
 
   private World world(String perNight) {
     String policy =
-        ", \"tailDays\": 0, \"charges\": {\"holdingPerPieceNight\": \"%s\"}".formatted(perNight);
+        ", \"tailDays\": 0, \"charges\": {\"perOrder\": 0, \"perDeliveryDay\": 0, \"holdingPerPieceNight\": \"%s\"}"
+            .formatted(perNight);
     return new OneMouseShop(
             OneMouseShop.SINGLES,
             new OneMouseShop.Extras("", policy),

@@ -41,7 +41,7 @@ class FindOutTest {
                 new OneMouseShop.Extras(
                     "",
                     ", \"tailDays\": 0, \"adequacy\": {\"asked\": false},"
-                        + " \"charges\": {\"perOrder\": \"0.30\"}"),
+                        + " \"charges\": {\"perOrder\": \"0.30\", \"perDeliveryDay\": 0}"),
                 new OneMouseShop.Keeping(60, 10))
             .world(folder);
     Scenario scenario = read.scenario();

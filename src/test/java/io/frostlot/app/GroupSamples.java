@@ -50,7 +50,8 @@ public record GroupSamples(Path folder) {
         name + "/scenario.json",
         """
         {"name": "Test", "from": "2031-01-01", "planningDays": 30, "currency": "EUR",
-         "policy": {"endValue": "none"}, "suppliers": ["north"]}
+         "policy": {"endValue": "none",
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}, "suppliers": ["north"]}
         """);
   }
 

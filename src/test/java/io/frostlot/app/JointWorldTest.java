@@ -214,7 +214,8 @@ class JointWorldTest {
         name + "/scenario.json",
         """
         {"name": "Test", "from": "2031-01-01", "planningDays": 30, "currency": "EUR",
-         "policy": {"endValue": "none"}, "suppliers": ["%s"]}
+         "policy": {"endValue": "none",
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}, "suppliers": ["%s"]}
         """
             .formatted(suppliers));
     Reading reading =

@@ -155,9 +155,10 @@ class MonthByMonthTest {
   private static String scenario(String policy, String... suppliers) {
     return """
         {"name": "Months", "from": "2031-01-01", "to": "2031-02-28", "place": "XF",
-         "currency": "EUR", "suppliers": ["%s"], "policy": %s}
+         "currency": "EUR", "suppliers": ["%s"], "policy": {
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}, %s}
         """
-        .formatted(String.join("\", \"", suppliers), policy);
+        .formatted(String.join("\", \"", suppliers), policy.substring(1));
   }
 
   private static String shipped(String name, int box) {

@@ -34,6 +34,13 @@ public record OneMouseShop(String prices, Extras extras, Keeping keeping) {
    */
   public record Keeping(int lifeDays, int litres) {}
 
+  /** Ordering is no effort, unless charges are given. */
+  private String policy() {
+    return extras.policy().contains("charges")
+        ? extras.policy()
+        : extras.policy() + ", \"charges\": {\"perOrder\": 0, \"perDeliveryDay\": 0}";
+  }
+
   /** Writes the scenario folder. */
   public Path write(Path folder) {
     put(
@@ -43,7 +50,7 @@ public record OneMouseShop(String prices, Extras extras, Keeping keeping) {
          "currency": "EUR", "suppliers": ["shop"], "kgPerLitre": 0.05,
          "policy": {"endValue": "tail"%s}}
         """
-            .formatted(extras.policy()));
+            .formatted(policy()));
     put(
         folder.resolve("animals.csv"),
         """

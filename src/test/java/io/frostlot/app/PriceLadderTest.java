@@ -174,7 +174,8 @@ class PriceLadderTest {
         "scenario.json",
         """
         {"name": "Ladder", "from": "2031-01-01", "planningDays": 1, "place": "XF",
-         "currency": "EUR", "suppliers": ["source"], "policy": {"endValue": "none"}}
+         "currency": "EUR", "suppliers": ["source"], "policy": {"endValue": "none",
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}}
         """);
     put(
         "supplier-profiles/source/profile.json",

@@ -29,7 +29,7 @@ class SizeFreezersTest {
             OneMouseShop.SINGLES,
             new OneMouseShop.Extras(
                 ", \"orderCharges\": [{\"amount\": \"5.00\"}]",
-                ", \"charges\": {\"holdingPerPieceNight\": \"0.001\"}"),
+                ", \"charges\": {\"perOrder\": 0, \"perDeliveryDay\": 0, \"holdingPerPieceNight\": \"0.001\"}"),
             new OneMouseShop.Keeping(182, litres))
         .world(folder);
   }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SinceTest {
   private static final String FETCH_ONCE =
-      ", \"tailDays\": 0, \"charges\": {\"perOrder\": \"0.30\"}";
+      ", \"tailDays\": 0, \"charges\": {\"perOrder\": \"0.30\", \"perDeliveryDay\": 0}";
   @TempDir private Path folder;
 
   private Path room(String policy) {
