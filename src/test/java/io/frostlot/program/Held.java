@@ -2,6 +2,8 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Lot;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * A lot of a plan in a flow.
@@ -24,5 +26,13 @@ record Held(Lot lot, Flow.Part part, Optional<Integer> until, boolean after) {
             || (lot.earliest().equals(part.lot().earliest())
                 && lot.latest().equals(part.lot().latest())))
         && lot.useBy().equals(part.lot().useBy());
+  }
+
+  /** Where each night is charged: what goes within an interval is only said of its second day. */
+  static boolean saysWhatIsThrown(Flow flow, int interval, IntUnaryOperator thrownOn) {
+    int first = flow.days().intervals()[interval];
+    int from = flow.thrown(interval).hasNoTerms() ? first + 1 : first + 2;
+    return IntStream.rangeClosed(from, flow.days().intervalEnd(interval))
+        .allMatch(day -> thrownOn.applyAsInt(day) == 0);
   }
 }

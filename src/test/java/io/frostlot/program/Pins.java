@@ -160,6 +160,9 @@ final class Pins {
       if (flow.days().intervalEnd(k) > first && !flow.thrown(k).hasNoTerms()) {
         pin(flow.thrown(k), thrownOn(own, first + 1));
       }
+      said &=
+          !program.decisions().timeline().isHoldingCharged()
+              || Held.saysWhatIsThrown(flow, k, day -> thrownOn(own, day));
     }
   }
 
