@@ -46,11 +46,10 @@ public final class ExplainPlan {
 
   /** Says as much as time allows; nothing where there is no plan. */
   public void run() {
-    Optional<Solved> first = questions.ask(base, FIRST);
-    if (first.isEmpty()) {
-      return;
-    }
-    Solved plan = questions.again(base, AGAIN).orElse(first.get());
+    questions.twice(base, FIRST, AGAIN).ifPresent(this::explain);
+  }
+
+  private void explain(Solved plan) {
     found.accept(ExplainFinding.Tight.of(plan));
     whyNow(plan);
     for (Loosened loosened : Loosened.of(base)) {

@@ -103,22 +103,11 @@ final class FillBoxes {
     if (count > pack.available().perDelivery() || !BoxFit.fits(pack, boxing.limits())) {
       return false;
     }
-    return boxing.way() == Boxing.Way.WHOLE_PACKS
-        ? BoxFit.pack(packs, boxing.limits()).size() <= order.boxes().count()
-        : fits(packs, BoxFit.sizes(boxing.limits()), order.boxes().count());
-  }
-
-  private static boolean fits(Map<Pack, Integer> packs, long[] limits, int boxes) {
-    for (int d = 0; d < limits.length; d++) {
-      long total = 0;
-      for (Map.Entry<Pack, Integer> entry : packs.entrySet()) {
-        total += entry.getValue() * BoxFit.sizes(entry.getKey())[d];
-      }
-      if (total / boxes > limits[d] || (total / boxes == limits[d] && total % boxes > 0)) {
-        return false;
-      }
-    }
-    return true;
+    int boxes =
+        boxing.way() == Boxing.Way.WHOLE_PACKS
+            ? BoxFit.pack(packs, boxing.limits()).size()
+            : BoxFit.leastByTotals(packs, boxing.limits());
+    return boxes <= order.boxes().count();
   }
 
   /** The deliveries of the plan, one of them with more packs in as many boxes. */

@@ -119,8 +119,8 @@ final class Guessing {
                           : it));
       case LATER_PRICES -> laterPrices(world, BigDecimal.valueOf(share));
       case FREEZER_LITRES ->
-          withRoom(world, it -> it.name().equals(guess.of()) ? room(it, value) : it);
-      case PREY_LITRES -> withRoom(world, it -> room(it, it.usable().toDouble() / share));
+          Loosened.freezers(world, it -> it.name().equals(guess.of()) ? room(it, value) : it);
+      case PREY_LITRES -> Loosened.freezers(world, it -> room(it, it.usable().toDouble() / share));
       case SKIPPED_MEALS -> SkippedMeals.thinned(world, share);
     };
   }
@@ -163,15 +163,6 @@ final class Guessing {
 
   private static Money later(Money price, BigDecimal share) {
     return price.times(share, 4);
-  }
-
-  private static World withRoom(World world, UnaryOperator<Freezer> change) {
-    Scenario scenario = world.scenario();
-    return world.withScenario(
-        scenario.withLarder(
-            scenario
-                .larder()
-                .withFreezers(scenario.larder().freezers().stream().map(change).toList())));
   }
 
   private static Freezer room(Freezer freezer, double litres) {

@@ -69,12 +69,16 @@ record Loosened(String says, World world) {
   /** Other wishes for animals, where any animal has such; what it could eat stays as it is. */
   private static void addAnimals(
       World world, String says, UnaryOperator<Animal> change, List<Loosened> all) {
-    Scenario scenario = world.scenario();
-    List<Animal> animals = scenario.collection().animals();
-    List<Animal> changed = animals.stream().map(change).toList();
-    if (!changed.equals(animals)) {
-      all.add(new Loosened(says, world.withScenario(scenario.withAnimals(changed))));
+    World changed = animals(world, change);
+    if (!changed.equals(world)) {
+      all.add(new Loosened(says, changed));
     }
+  }
+
+  static World animals(World world, UnaryOperator<Animal> change) {
+    Scenario scenario = world.scenario();
+    List<Animal> changed = scenario.collection().animals().stream().map(change).toList();
+    return world.withScenario(scenario.withAnimals(changed));
   }
 
   static Animal anyPlate(Animal animal) {
@@ -83,7 +87,7 @@ record Loosened(String says, World world) {
     return animal.withDiet(animal.diet().withPlate(new Plate(new TreeMap<>(), hard)));
   }
 
-  private static World freezers(World world, UnaryOperator<Freezer> change) {
+  static World freezers(World world, UnaryOperator<Freezer> change) {
     Scenario scenario = world.scenario();
     List<Freezer> changed = scenario.larder().freezers().stream().map(change).toList();
     return world.withScenario(scenario.withLarder(scenario.larder().withFreezers(changed)));

@@ -97,6 +97,11 @@ public final class Questions {
     return after.isPresent() ? after : before;
   }
 
+  /** The answer after two looks. */
+  Optional<Solved> twice(World world, double first, double second) {
+    return ask(world, first).flatMap(it -> again(world, second));
+  }
+
   /** Looks for a plan begun with none, where those found before would lead astray. */
   void learnAnew(World world, double share) {
     if (!over()) {

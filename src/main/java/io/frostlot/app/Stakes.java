@@ -7,10 +7,10 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.plan.Guess;
+import io.frostlot.plan.ListPrices;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Solved;
-import io.frostlot.supply.Pack;
-import java.util.HashMap;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
@@ -28,23 +28,14 @@ final class Stakes {
   private static final double FULL = 0.98;
   private final Solved shown;
   private final Map<String, Demand> demands;
-  private final Map<String, Double> pricePerPiece = new HashMap<>();
+  private final ListPrices prices;
   private final List<FreezerLoad> freezers;
 
   Stakes(Solved shown) {
     this.shown = shown;
     demands = shown.world().demandsById();
     freezers = shown.outcome().freezers();
-    shown.world().scenario().suppliers().stream()
-        .flatMap(it -> it.sheet().packs().stream())
-        .forEach(
-            pack ->
-                pack.items()
-                    .forEach(item -> pricePerPiece.merge(item.id(), perPiece(pack), Math::min)));
-  }
-
-  private static double perPiece(Pack pack) {
-    return pack.price().toDouble() / pack.pieces();
+    prices = new ListPrices(shown.world().scenario().suppliers());
   }
 
   /** The larger of what is at stake at both ends. */
@@ -94,7 +85,9 @@ final class Stakes {
       Option option = feeding.option();
       if (which.test(demand, option)) {
         double price =
-            option.pieces() * pricePerPiece.getOrDefault(option.item().id(), 0.0) * feeding.meals();
+            option.pieces()
+                * prices.of(option.item()).map(BigDecimal::doubleValue).orElse(0.0)
+                * feeding.meals();
         stake += still.test(demand, option) ? A_LITTLE * price : price;
       }
     }

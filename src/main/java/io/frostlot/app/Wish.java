@@ -1,6 +1,5 @@
 package io.frostlot.app;
 
-import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Lateness;
 import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Policy;
@@ -15,7 +14,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 
 /**
  * A rule that gives way, or a reckoned charge: the world where it is asked for and the one where it
@@ -112,7 +110,7 @@ record Wish(String says, boolean asked, World with, World without) {
 
   /** Those of the animals or, where none has any, one change of kind or size in some meals. */
   private static Wish plates(World world) {
-    World without = animals(world, Loosened::anyPlate);
+    World without = Loosened.animals(world, Loosened::anyPlate);
     boolean asked = !without.equals(world);
     Plate seldom = new Plate(new TreeMap<>(), new Plate.Seldom(MEALS_A_CHANGE, Set.of()));
     return new Wish(
@@ -120,13 +118,16 @@ record Wish(String says, boolean asked, World with, World without) {
             ? "what animals should have on the plate"
             : "at most one change of kind or size in " + MEALS_A_CHANGE + " meals",
         asked,
-        asked ? world : animals(world, animal -> animal.withDiet(animal.diet().withPlate(seldom))),
+        asked
+            ? world
+            : Loosened.animals(world, animal -> animal.withDiet(animal.diet().withPlate(seldom))),
         without);
   }
 
   private static Wish lateMeals(World world) {
     World without =
-        animals(world, animal -> animal.withProgramme(animal.programme().withoutLateLimits()));
+        Loosened.animals(
+            world, animal -> animal.withProgramme(animal.programme().withoutLateLimits()));
     boolean asked = !without.equals(world);
     List<Lateness> few = List.of(new Lateness(Lateness.Counted.MEALS, LATE_MEALS));
     return new Wish(
@@ -134,15 +135,9 @@ record Wish(String says, boolean asked, World with, World without) {
         asked,
         asked
             ? world
-            : animals(
+            : Loosened.animals(
                 world, animal -> animal.withProgramme(animal.programme().withLateLimits(few))),
         without);
-  }
-
-  private static World animals(World world, UnaryOperator<Animal> change) {
-    Scenario scenario = world.scenario();
-    List<Animal> changed = scenario.collection().animals().stream().map(change).toList();
-    return world.withScenario(scenario.withAnimals(changed));
   }
 
   private static Wish budget(World world, Money dearest) {

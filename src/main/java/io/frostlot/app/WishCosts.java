@@ -41,11 +41,10 @@ public final class WishCosts {
 
   /** Says as much as time allows; nothing where there is no plan. */
   public void run() {
-    Optional<Solved> first = questions.ask(base, FIRST);
-    if (first.isEmpty()) {
-      return;
-    }
-    Solved plan = questions.again(base, AGAIN).orElse(first.get());
+    questions.twice(base, FIRST, AGAIN).ifPresent(this::explain);
+  }
+
+  private void explain(Solved plan) {
     found.accept(ExplainFinding.Tight.of(plan));
     for (Wish wish : Wish.of(base, dearest(plan))) {
       if (isAdequacy(wish)) {

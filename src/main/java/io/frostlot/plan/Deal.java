@@ -8,9 +8,7 @@ import io.frostlot.units.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Something that a supplier gives for a time, and that an order may take or leave. */
 public sealed interface Deal {
@@ -27,10 +25,26 @@ public sealed interface Deal {
   Supplier given(Supplier supplier);
 
   /** Is it about a pack of that supplier? */
-  boolean covers(Pack pack);
+  default boolean covers(Pack pack) {
+    return true;
+  }
 
-  /** Packs of a plan for which it is taken, or could be where nobody has to say so. */
-  int taken(Plan plan);
+  /** Does an order of that supplier take it, or could it where nobody has to say so? */
+  boolean takes(Order order);
+
+  /** Packs of a line that are bought under it, where its order takes it. */
+  default int packs(Order.Line line) {
+    return line.packs();
+  }
+
+  /** Packs of a plan that are bought under it. */
+  default int taken(Plan plan) {
+    return plan.orders().stream()
+        .filter(order -> order.slot().supplier().equals(supplier()) && takes(order))
+        .flatMap(order -> order.lines().stream())
+        .mapToInt(this::packs)
+        .sum();
+  }
 
   /** The pledge of packs that it is about, on the dates on which it holds. */
   default Pledge pledge(World world, Pledge.Packs packs) {
@@ -65,10 +79,13 @@ public sealed interface Deal {
     }
 
     @Override
-    public int taken(Plan plan) {
-      return lines(plan, order -> order.slot().supplier().equals(supplier))
-          .mapToInt(line -> line.underSale().getOrDefault(sale.id(), 0))
-          .sum();
+    public boolean takes(Order order) {
+      return true;
+    }
+
+    @Override
+    public int packs(Order.Line line) {
+      return line.underSale().getOrDefault(sale.id(), 0);
     }
 
     /** The same sale on at most so many packs in all. */
@@ -97,19 +114,8 @@ public sealed interface Deal {
     }
 
     @Override
-    public boolean covers(Pack pack) {
-      return true;
-    }
-
-    @Override
-    public int taken(Plan plan) {
-      return lines(
-              plan,
-              order ->
-                  order.slot().supplier().equals(supplier)
-                      && order.promotions().contains(discount.id()))
-          .mapToInt(Order.Line::packs)
-          .sum();
+    public boolean takes(Order order) {
+      return order.promotions().contains(discount.id());
     }
   }
 
@@ -132,19 +138,8 @@ public sealed interface Deal {
     }
 
     @Override
-    public boolean covers(Pack pack) {
-      return true;
-    }
-
-    @Override
-    public int taken(Plan plan) {
-      return lines(
-              plan,
-              order ->
-                  order.slot().supplier().equals(supplier)
-                      && waiver.when().contains(order.slot().ordered()))
-          .mapToInt(Order.Line::packs)
-          .sum();
+    public boolean takes(Order order) {
+      return waiver.when().contains(order.slot().ordered());
     }
   }
 
@@ -159,10 +154,6 @@ public sealed interface Deal {
       suppliers.add(with);
     }
     return scenario.withSuppliers(suppliers);
-  }
-
-  private static Stream<Order.Line> lines(Plan plan, Predicate<Order> which) {
-    return plan.orders().stream().filter(which).flatMap(order -> order.lines().stream());
   }
 
   private static <T> List<T> and(List<T> some, T one) {

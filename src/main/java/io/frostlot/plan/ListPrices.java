@@ -14,10 +14,10 @@ import java.util.Optional;
  * The least regular pack price per piece of each item, over all chosen suppliers: no sale, no
  * shipping; to seven significant digits.
  */
-final class ListPrices {
+public final class ListPrices {
   private final Map<String, BigDecimal> perPiece = new HashMap<>();
 
-  ListPrices(List<Supplier> suppliers) {
+  public ListPrices(List<Supplier> suppliers) {
     for (Supplier supplier : suppliers) {
       for (Pack pack : supplier.sheet().packs()) {
         BigDecimal price =
@@ -28,7 +28,7 @@ final class ListPrices {
   }
 
   /** Empty where no supplier sells it. */
-  Optional<BigDecimal> of(Item item) {
+  public Optional<BigDecimal> of(Item item) {
     return Optional.ofNullable(perPiece.get(item.id()));
   }
 }

@@ -4,9 +4,9 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
-import java.util.List;
 
 /**
  * An order that is sent fills at least total over limit boxes, rounded up, for each limit of a box,
@@ -77,32 +77,12 @@ final class BoxesByTotal implements Rule {
       int least =
           world.supplier(order.slot().supplier()).isPickUp()
               ? 0
-              : least(order.lines(), boxing.limits());
+              : Math.max(1, BoxFit.leastByTotals(order.packs(), boxing.limits()));
       int count = order.boxes().count();
       if (count != least || (least > 0 && count > boxing.mostBoxes())) {
         books.breach(
             id(), "order of " + order.slot().ordered(), count + " boxes", least + " boxes");
       }
     }
-  }
-
-  /** Boxes that an order's totals fill, at least 1. */
-  static int least(List<Order.Line> lines, Boxing.Limits limits) {
-    long milligrams = 0;
-    long microlitres = 0;
-    long pieces = 0;
-    for (Order.Line line : lines) {
-      milligrams += line.pack().packed().grams().times(line.packs()).milligrams();
-      microlitres += line.pack().packed().litres().times(line.packs()).microlitres();
-      pieces += line.pieces();
-    }
-    long byMass = roundedUp(milligrams, limits.grams().milligrams());
-    long byRoom = roundedUp(microlitres, limits.litres().microlitres());
-    return (int)
-        Math.max(1, Math.max(byMass, Math.max(byRoom, roundedUp(pieces, limits.pieces()))));
-  }
-
-  private static long roundedUp(long total, long limit) {
-    return total / limit + (total % limit == 0 ? 0 : 1);
   }
 }

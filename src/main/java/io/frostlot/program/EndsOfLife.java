@@ -1,8 +1,7 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Lot;
 import io.frostlot.plan.Scenario;
-import io.frostlot.plan.World;
-import io.frostlot.storage.Keeps;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Slot;
 import java.util.List;
@@ -28,21 +27,20 @@ final class EndsOfLife {
    */
   static NavigableSet<Integer> of(Item item, List<Slot> slots, LotKinds kinds, Timeline timeline) {
     EndsOfLife ends = new EndsOfLife(timeline);
-    World world = timeline.world();
-    Scenario.Larder larder = world.scenario().larder();
+    Scenario.Larder larder = timeline.world().scenario().larder();
     Stream.of(
             slots.stream().flatMap(slot -> kinds.of(item, slot)),
             larder.stock().stream().filter(lot -> lot.item().equals(item)).flatMap(kinds::of),
             larder.placed().stream().filter(lot -> lot.item().equals(item)).flatMap(kinds::of))
         .flatMap(lots -> lots)
-        .forEach(lot -> ends.add(world.keeps(lot)));
+        .forEach(ends::add);
     return ends.days.tailSet(timeline.first(), false);
   }
 
-  private void add(Keeps keeps) {
-    days.add(timeline.at(keeps.useBy()) + 1);
+  private void add(Lot lot) {
+    days.add(timeline.at(lot.useBy()) + 1);
     if (timeline.isPastBestCharged()) {
-      days.add(timeline.at(keeps.bestBefore()) + 1);
+      days.add(timeline.at(timeline.world().bestBefore(lot)) + 1);
     }
   }
 }

@@ -199,20 +199,31 @@ final class Flow {
 
   /** The same of what lies in some freezers only, by name. */
   Linear left(int night, int until, Predicate<String> freezers) {
-    Linear left = new Linear();
+    return lying(night, until + 1, part -> part.coming().latest() <= night, freezers);
+  }
+
+  /**
+   * Pieces that lie in some freezers on a day, less what meals of its interval take before another.
+   *
+   * @param counted of those that only take room yet
+   */
+  private Linear lying(int day, int before, Predicate<Part> counted, Predicate<String> freezers) {
+    Linear sum = new Linear();
     if (freezers.test(freezer().name())) {
-      int k = days.interval(night);
-      left.plus(1, stock[k]).minus(eatenBefore(k, until + 1));
-      left.plus(night == days.intervals()[k] ? thrown[k] : new Linear());
-    }
-    for (Part part : parts) {
-      if (part.waits(night)
-          && part.coming().latest() <= night
-          && freezers.test(part.lot().freezerOn(Timeline.date(night)))) {
-        left.plus(part.pieces());
+      int interval = days.interval(day);
+      sum.plus(1, stock[interval]).minus(eatenBefore(interval, before));
+      if (day == days.intervals()[interval]) {
+        sum.plus(thrown[interval]);
       }
     }
-    return left;
+    for (Part part : parts) {
+      if (part.waits(day)
+          && counted.test(part)
+          && freezers.test(part.lot().freezerOn(Timeline.date(day)))) {
+        sum.plus(part.pieces());
+      }
+    }
+    return sum;
   }
 
   /** What meals take from one first day of a segment to another, that one left out. */
@@ -224,24 +235,17 @@ final class Flow {
     return sum;
   }
 
+  /** Does anything of it ever lie in a freezer? */
+  boolean takesRoomIn(Freezer in) {
+    return freezer().equals(in)
+        || parts.stream().anyMatch(part -> part.lot().firstFreezer().equals(in.name()));
+  }
+
   /**
    * Pieces that take room in a freezer on a day before its meals; after them where {@code
    * afterMeals}.
    */
   Linear present(Freezer in, int day, boolean afterMeals) {
-    Linear sum = new Linear();
-    if (freezer().equals(in)) {
-      int interval = days.interval(day);
-      sum.plus(1, stock[interval]).minus(eatenBefore(interval, afterMeals ? day + 1 : day));
-      if (day == days.intervals()[interval]) {
-        sum.plus(thrown[interval]);
-      }
-    }
-    for (Part part : parts) {
-      if (part.waits(day) && part.lot().freezerOn(Timeline.date(day)).equals(in.name())) {
-        sum.plus(part.pieces());
-      }
-    }
-    return sum;
+    return lying(day, afterMeals ? day + 1 : day, part -> true, in.name()::equals);
   }
 }

@@ -61,9 +61,10 @@ final class FreezerSpace implements Rule {
     boolean after = afterMeals() || program.decisions().timeline().takesDaysTogether();
     List<Flow> flows = program.decisions().flows();
     for (Freezer freezer : world.scenario().larder().freezers()) {
+      List<Flow> within = flows.stream().filter(flow -> flow.takesRoomIn(freezer)).toList();
       for (int day : program.decisions().timeline().checkDays()) {
         Linear litres = new Linear();
-        flows.forEach(
+        within.forEach(
             flow ->
                 litres.plus(flow.item().litres().toDouble(), flow.present(freezer, day, after)));
         Litres room = room(freezer, day, program.decisions().timeline());

@@ -71,11 +71,11 @@ final class PlanBuilder {
     if (supplier.isPickUp()) {
       return Order.Boxes.NONE;
     }
-    if (boxing.way() == Boxing.Way.BY_TOTAL) {
-      return new Order.Boxes(BoxesByTotal.least(lines, boxing.limits()), List.of());
-    }
     Map<Pack, Integer> counts = new HashMap<>();
     lines.forEach(line -> counts.put(line.pack(), line.packs()));
+    if (boxing.way() == Boxing.Way.BY_TOTAL) {
+      return new Order.Boxes(BoxFit.leastByTotals(counts, boxing.limits()), List.of());
+    }
     List<List<Order.Content>> contents =
         BoxFit.pack(counts, boxing.limits()).stream()
             .map(

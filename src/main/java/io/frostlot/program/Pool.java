@@ -32,6 +32,7 @@ final class Pool {
       return world;
     }
     Freezer pool = pool(inUse);
+    LotKinds kinds = new LotKinds(world);
     Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
     Scenario.Larder larder = world.scenario().larder();
     List<Freezer> freezers = new ArrayList<>(List.of(pool));
@@ -40,7 +41,7 @@ final class Pool {
         new Scenario.Larder(
             freezers,
             larder.stock().stream()
-                .map(lot -> names.contains(lot.freezer()) ? kept(lot, world).in(pool) : lot)
+                .map(lot -> names.contains(lot.freezer()) ? kept(lot, kinds, world).in(pool) : lot)
                 .toList(),
             larder.placed());
     return world.withScenario(world.scenario().withLarder(one)).withoutMoves().alone();
@@ -49,8 +50,7 @@ final class Pool {
   /**
    * With the latest dates that it could have anywhere: moved first thing, where that is longest.
    */
-  private static StockLot kept(StockLot lot, World world) {
-    LotKinds kinds = new LotKinds(world);
+  private static StockLot kept(StockLot lot, LotKinds kinds, World world) {
     Keeps latest = lot.keeps();
     for (Lot moved : kinds.of(lot).toList()) {
       Keeps other = world.keeps(moved);

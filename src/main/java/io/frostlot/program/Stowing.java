@@ -35,7 +35,7 @@ final class Stowing {
 
   /** Flows by item. */
   Map<String, List<Flow>> stow(Iterable<OrderDecisions> orders) {
-    LotKinds kinds = new LotKinds(world);
+    LotKinds kinds = timeline.lotKinds();
     for (StockLot lot : world.scenario().larder().stock()) {
       put(kinds.of(lot), Linear.constant(lot.pieces()));
     }

@@ -226,6 +226,11 @@ final class Timeline {
     return byItem.get(item.id());
   }
 
+  /** What pieces may become. */
+  LotKinds lotKinds() {
+    return kinds;
+  }
+
   /** Days with a freezer check, in order. */
   int[] checkDays() {
     return checkDays;

@@ -80,7 +80,7 @@ public final class BoxFit {
     BoxFit fit = new BoxFit(counts, limits);
     int[] boxOf = fit.firstFit();
     int boxes = count(boxOf);
-    for (int fewer = fit.leastByTotals(); fewer < boxes; fewer++) {
+    for (int fewer = leastByTotals(counts, limits); fewer < boxes; fewer++) {
       Optional<int[]> found = fit.into(fewer);
       if (found.isPresent()) {
         boxOf = found.get();
@@ -90,14 +90,16 @@ public final class BoxFit {
     return fit.contents(boxOf);
   }
 
-  private int leastByTotals() {
-    long least = packs.isEmpty() ? 0 : 1;
-    for (int d = 0; d < limits.length; d++) {
+  /** Boxes that the totals of packs fill by each limit, at least 1; none where there are none. */
+  public static int leastByTotals(Map<Pack, Integer> counts, Boxing.Limits limits) {
+    long[] limit = sizes(limits);
+    long least = counts.isEmpty() ? 0 : 1;
+    for (int d = 0; d < limit.length; d++) {
       long total = 0;
-      for (long[] size : sizes) {
-        total += size[d];
+      for (Map.Entry<Pack, Integer> some : counts.entrySet()) {
+        total += some.getValue() * sizes(some.getKey())[d];
       }
-      least = Math.max(least, total / limits[d] + (total % limits[d] == 0 ? 0 : 1));
+      least = Math.max(least, total / limit[d] + (total % limit[d] == 0 ? 0 : 1));
     }
     return (int) least;
   }
