@@ -106,9 +106,7 @@ final class Flow {
                     >= 0);
   }
 
-  /**
-   * Adds pieces that come; on their day some of them, or others, may be marked for throwing away.
-   */
+  /** Adds pieces that come; on their day some, or others, may be marked for throwing away. */
   void add(Part part, Model model) {
     parts.add(part);
     int k = days.interval(part.from());
