@@ -21,7 +21,12 @@ import java.util.function.Consumer;
 /** Finds out what deals are worth: whether, how many packs, in a worse case, and when to wait. */
 public final class CheckSale {
   private static final double FIRST = 0.07;
-  private static final double AGAIN = 0.12;
+  private static final double GIVEN = 0.05;
+  private static final double AGAIN = 0.15;
+
+  /** Of the time in which bounds are looked for: the rest is that of the days with the deals. */
+  private static final double BOUND_WITHOUT = 0.45;
+
   private static final double ONE = 0.035;
   private final Questions questions;
   private final World base;
@@ -59,14 +64,17 @@ public final class CheckSale {
   /** Finds out as much as time allows. */
   public void run() {
     World given = with(request.deals());
+    questions.looser(given, base);
+    questions.boundBeside(base, BOUND_WITHOUT);
+    questions.boundBeside(given, 1 - BOUND_WITHOUT);
     questions.ask(base, FIRST);
-    questions.ask(given, FIRST);
-    tell(ONE / 4);
+    questions.ask(given, GIVEN);
+    tell(0);
     tell(AGAIN);
     for (Deal deal : request.deals()) {
       new SaleCurve(questions, deal, this::withOthers).find().ifPresent(found);
     }
-    tell(ONE / 4);
+    tell(0);
     Optional<Solved> without = questions.ask(base, ONE);
     Optional<Solved> best = questions.ask(given, ONE);
     if (without.isEmpty() || best.isEmpty()) {
@@ -114,13 +122,12 @@ public final class CheckSale {
   }
 
   private SaleFinding.Worth worth(Solved without, Solved with) {
-    Solved bounded = without.atBestAs(with);
     Outline before = outline(without);
     return new SaleFinding.Worth(
         request.deals(),
-        bounded,
+        without,
         with,
-        Difference.between(bounded, with).within(0, DealWorth.most(base, request.deals())),
+        questions.between(without, with).within(0, DealWorth.most(base, request.deals())),
         taken(without.plan(), with.plan()),
         Changes.between(before, outline(with)));
   }
@@ -166,14 +173,18 @@ public final class CheckSale {
     }
     List<SaleFinding.Alone> alone = new ArrayList<>();
     for (Deal deal : request.deals()) {
+      World one = with(List.of(deal));
+      questions.looser(with(request.deals()), one);
+      questions.looser(one, base);
       questions
-          .ask(with(List.of(deal)), ONE)
+          .ask(one, ONE)
           .ifPresent(
               with ->
                   alone.add(
                       new SaleFinding.Alone(
                           deal,
-                          Difference.between(without.atBestAs(with), with)
+                          questions
+                              .between(without, with)
                               .within(0, DealWorth.most(base, List.of(deal))))));
     }
     if (alone.size() == request.deals().size()) {

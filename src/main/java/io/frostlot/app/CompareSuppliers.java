@@ -1,7 +1,6 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.SupplierFinding;
@@ -24,9 +23,17 @@ import java.util.function.Consumer;
  * sheets side by side. The days after are reckoned at the same prices throughout.
  */
 public final class CompareSuppliers {
-  private static final double FIRST = 0.12;
+  private static final double FIRST = 0.1;
   private static final double AGAIN = 0.2;
-  private static final double PARTS = 0.6;
+
+  /** Shares for all parts of one way: alone most meet so few meals that money does not count. */
+  private static final double LEFT_OUT = 0.4;
+
+  /** Of what is left out little is used, as a rule: then the bound with all of them says most. */
+  private static final double BOUND_OF_ALL = 0.6;
+
+  private static final double ALONE = 0.12;
+
   private final Questions questions;
   private final World base;
   private final Consumer<SupplierFinding> found;
@@ -45,34 +52,35 @@ public final class CompareSuppliers {
 
   /** Finds out as much as time allows. */
   public void run() {
+    questions.boundBeside(base, BOUND_OF_ALL);
     Optional<Solved> first = questions.ask(base, FIRST);
     if (first.isEmpty()) {
       return;
     }
     found.accept(new SupplierFinding.All(first.get()));
-    Optional<Solved> all = questions.again(base, AGAIN);
-    if (all.isEmpty()) {
-      all = first;
+    Optional<Solved> longer = questions.again(base, AGAIN);
+    if (!longer.get().standing().equals(first.get().standing())) {
+      found.accept(new SupplierFinding.All(longer.get()));
     }
-    if (!all.get().standing().equals(first.get().standing())) {
-      found.accept(new SupplierFinding.All(all.get()));
-    }
+    Optional<Solved> all = longer;
     Map<SupplierFinding.Part, World> parts = new LinkedHashMap<>();
     List<Supplier> suppliers = base.scenario().suppliers();
-    double share = PARTS / (2 * suppliers.size());
     for (SupplierFinding.Way way : SupplierFinding.Way.values()) {
       for (Supplier supplier : suppliers) {
         World part = part(supplier.id(), way);
+        stricter(part, supplier.id(), way);
+        questions.learn(all.get().plan());
         if (!questions.over() && suppliers.size() > 1) {
-          SupplierFinding.Part told =
-              told(supplier.id(), way, all.get(), questions.ask(part, share));
+          Optional<Solved> best = questions.ask(part, share(way));
+          all = questions.again(base, 0);
+          SupplierFinding.Part told = told(supplier.id(), way, all.orElseThrow(), best);
           parts.put(told, part);
           found.accept(told);
         }
       }
     }
     sheets(all.get(), parts.values());
-    again(all.get(), parts);
+    again(longer.get(), parts);
   }
 
   private World part(String supplier, SupplierFinding.Way way) {
@@ -81,10 +89,25 @@ public final class CompareSuppliers {
         base.slots().stream().filter(slot -> slot.supplier().equals(supplier) == kept).toList());
   }
 
-  private static SupplierFinding.Part told(
+  private double share(SupplierFinding.Way way) {
+    double all = way == SupplierFinding.Way.LEFT_OUT ? LEFT_OUT : ALONE;
+    return all / base.scenario().suppliers().size();
+  }
+
+  /** All suppliers allow what a part of them does, and all but one what another alone does. */
+  private void stricter(World part, String supplier, SupplierFinding.Way way) {
+    questions.looser(base, part);
+    if (way == SupplierFinding.Way.ALONE) {
+      base.scenario().suppliers().stream()
+          .filter(other -> !other.id().equals(supplier))
+          .forEach(other -> questions.looser(part(other.id(), SupplierFinding.Way.LEFT_OUT), part));
+    }
+  }
+
+  private SupplierFinding.Part told(
       String supplier, SupplierFinding.Way way, Solved all, Optional<Solved> part) {
     return new SupplierFinding.Part(
-        supplier, way, part.map(it -> Difference.between(all, it.atBestAs(all))).stream().toList());
+        supplier, way, part.map(it -> questions.between(all, it)).stream().toList());
   }
 
   /** Where a part showed that the plan with all was not the best, everything is told again. */

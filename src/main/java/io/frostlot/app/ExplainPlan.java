@@ -1,6 +1,5 @@
 package io.frostlot.app;
 
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
@@ -22,11 +21,11 @@ import java.util.function.Consumer;
  */
 public final class ExplainPlan {
   /** Share of the time for the plan itself, at first. */
-  public static final double FIRST = 0.12;
+  public static final double FIRST = 0.1;
 
-  private static final double AGAIN = 0.2;
-  private static final double EACH = 0.04;
-  private static final int MOST_ITEMS = 8;
+  private static final double AGAIN = 0.22;
+  private static final double EACH = 0.036;
+  private static final int MOST_ITEMS = 6;
   private final Questions questions;
   private final World base;
   private final Consumer<ExplainFinding> found;
@@ -46,20 +45,37 @@ public final class ExplainPlan {
 
   /** Says as much as time allows; nothing where there is no plan. */
   public void run() {
-    questions.twice(base, FIRST, AGAIN).ifPresent(this::explain);
+    World loosest = Loosened.all(base);
+    questions.looser(loosest, base);
+    questions.boundBeside(loosest, 1);
+    present(questions, base, AGAIN, found).ifPresent(this::explain);
+  }
+
+  /** The plan, told as soon as there is one, and again where a longer look finds a better one. */
+  static Optional<Solved> present(
+      Questions questions, World base, double again, Consumer<ExplainFinding> found) {
+    Optional<Solved> first = questions.ask(base, FIRST);
+    first.ifPresent(it -> found.accept(ExplainFinding.Tight.of(it)));
+    Optional<Solved> best = questions.again(base, again);
+    best.filter(it -> !it.plan().equals(first.orElseThrow().plan()))
+        .ifPresent(it -> found.accept(ExplainFinding.Tight.of(it)));
+    return best;
   }
 
   private void explain(Solved plan) {
-    found.accept(ExplainFinding.Tight.of(plan));
     whyNow(plan);
     for (Loosened loosened : Loosened.of(base)) {
-      Optional<Solved> without =
-          questions.over() ? Optional.empty() : questions.ask(loosened.world(), EACH);
-      if (without.isPresent()) {
-        Solved bounded = plan.atBestAs(without.get());
-        found.accept(
-            new ExplainFinding.RuleCost(
-                loosened.says(), List.of(Difference.between(bounded, without.get()))));
+      if (!questions.over()) {
+        questions.looser(Loosened.all(base), loosened.world());
+        questions.looser(loosened.world(), base);
+        questions.learn(plan.plan());
+        questions
+            .ask(loosened.world(), EACH)
+            .ifPresent(
+                it ->
+                    found.accept(
+                        new ExplainFinding.RuleCost(
+                            loosened.says(), List.of(questions.between(plan, it)))));
       }
     }
     for (Bought bought : dearest(plan)) {
@@ -73,13 +89,11 @@ public final class ExplainPlan {
         .min(Comparator.comparing(Slot::ordered))
         .ifPresent(
             next ->
-                questions
-                    .ask(base.withSlots(later(next)), EACH)
+                stricter(plan, base.withSlots(later(next)))
                     .ifPresent(
                         it ->
                             found.accept(
-                                new ExplainFinding.WhyNow(
-                                    next, Difference.between(plan, it.atBestAs(plan))))));
+                                new ExplainFinding.WhyNow(next, questions.between(plan, it)))));
   }
 
   /** Without that supplier's deliveries up to this one. */
@@ -113,16 +127,22 @@ public final class ExplainPlan {
     if (questions.over()) {
       return;
     }
-    questions
-        .ask(notFrom(bought), EACH)
+    stricter(plan, notFrom(bought))
         .ifPresent(
             it ->
                 found.accept(
                     new ExplainFinding.WhySupplier(
                         bought.supplier(),
                         bought.item(),
-                        Difference.between(plan, it.atBestAs(plan)),
+                        questions.between(plan, it),
                         instead(plan.plan(), it.plan()))));
+  }
+
+  /** The answer where less is allowed, begun with the plan. */
+  private Optional<Solved> stricter(Solved plan, World world) {
+    questions.looser(base, world);
+    questions.learn(plan.plan());
+    return questions.ask(world, EACH);
   }
 
   /** The world in which that supplier does not sell the item; prices of the tail stay. */

@@ -1,6 +1,5 @@
 package io.frostlot.app;
 
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.plan.Scenario;
@@ -9,18 +8,22 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.units.Litres;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
- * Money against the litres of one freezer: solved again with any room, with what the plan for that
- * takes, and with less; plans with less room are offered to those with more, bounds go the other
- * way, so that the curve never rises.
+ * Money against the litres of one freezer: planned again with any room, with what the plan for that
+ * takes, and with less. More room is looser: the curve never rises.
  */
 final class FreezerCurve {
-  private static final double POINT = 0.06;
+  private static final double ANY_ROOM = 0.07;
+  private static final double POINT = 0.065;
+  private static final long TENTH = 100_000;
   private static final int BENDS = 2;
 
   /** More room than any collection fills. */
@@ -37,33 +40,50 @@ final class FreezerCurve {
     this.freezer = freezer;
   }
 
+  /** The bound of any room holds for less: it is looked for beside all plans. */
+  void prepare() {
+    questions.looser(with(ANY), base);
+    questions.boundBeside(with(ANY), 1);
+  }
+
   /** Empty where not even any room was solved in time. */
   Optional<FreezerFinding.Curve> find(Solved present) {
     points.put(freezer.usable(), present);
-    ask(ANY);
+    ask(ANY, ANY_ROOM);
     if (!points.containsKey(ANY)) {
       return Optional.empty();
     }
-    Litres enough = peak(points.get(ANY));
-    for (Litres litres : spread(enough)) {
-      ask(litres);
+    for (Litres litres : spread(peak(points.get(ANY)))) {
+      ask(litres, POINT);
     }
     for (int bend = 0; bend < BENDS && !questions.over(); bend++) {
-      sharpest().ifPresent(this::ask);
+      sharpest().ifPresent(litres -> ask(litres, POINT));
     }
     settle();
     Solved there = points.get(freezer.usable());
     List<FreezerFinding.Point> curve = new ArrayList<>();
     points.forEach(
         (litres, plan) ->
-            curve.add(new FreezerFinding.Point(litres, plan, Difference.between(there, plan))));
+            curve.add(new FreezerFinding.Point(litres, plan, questions.between(there, plan))));
     return Optional.of(new FreezerFinding.Curve(freezer, curve, enough()));
   }
 
-  private void ask(Litres litres) {
-    if (!questions.over() && !points.containsKey(litres) && litres.microlitres() > 0) {
-      questions.ask(with(litres), POINT).ifPresent(it -> points.put(litres, it));
+  /** Begun with the plan of the nearest room. */
+  private void ask(Litres litres, double share) {
+    if (questions.over() || points.containsKey(litres) || litres.microlitres() <= 0) {
+      return;
     }
+    World world = with(litres);
+    Optional.ofNullable(points.lowerEntry(litres))
+        .ifPresent(less -> nearTo(less.getValue(), world, less.getValue().world()));
+    Optional.ofNullable(points.higherEntry(litres))
+        .ifPresent(more -> nearTo(more.getValue(), more.getValue().world(), world));
+    questions.ask(world, share).ifPresent(it -> points.put(litres, it));
+  }
+
+  private void nearTo(Solved plan, World more, World less) {
+    questions.looser(more, less);
+    questions.learn(plan.plan());
   }
 
   /** The world with other room in the freezer. */
@@ -76,16 +96,22 @@ final class FreezerCurve {
     return base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
   }
 
-  /** Half and three quarters of the room that there is, what is enough, and between them. */
+  /** Less room down to half, and more up to what is enough; the nearest to what there is first. */
   private List<Litres> spread(Litres enough) {
     long there = freezer.usable().microlitres();
-    long most = enough.microlitres();
-    List<Litres> litres = new ArrayList<>();
-    litres.add(new Litres(Math.min(there, most) / 2));
-    litres.add(new Litres(Math.min(there, most) * 3 / 4));
-    litres.add(new Litres((there + most) / 2));
-    litres.add(enough);
-    return litres.stream().distinct().sorted().toList();
+    long most = roundedUp(enough.microlitres());
+    long least = Math.min(there, most);
+    return Stream.of(most, (there + most) / 2, least * 9 / 10, least * 3 / 4, least / 2)
+        .map(FreezerCurve::roundedUp)
+        .distinct()
+        .sorted(Comparator.comparingLong(litres -> Math.abs(litres - there)))
+        .map(Litres::new)
+        .toList();
+  }
+
+  /** To tenths of a litre, as they are shown, where there are several. */
+  private static long roundedUp(long microlitres) {
+    return microlitres < TENTH ? microlitres : (microlitres + TENTH - 1) / TENTH * TENTH;
   }
 
   /** The middle of the wider side of the point where the slope changes most. */
@@ -101,7 +127,7 @@ final class FreezerCurve {
         long left = known.get(i).microlitres() - known.get(i - 1).microlitres();
         long right = known.get(i + 1).microlitres() - known.get(i).microlitres();
         Litres from = left > right ? known.get(i - 1) : known.get(i);
-        where = Optional.of(new Litres(from.microlitres() + Math.max(left, right) / 2));
+        where = Optional.of(new Litres(roundedUp(from.microlitres() + Math.max(left, right) / 2)));
       }
     }
     return where;
@@ -112,18 +138,14 @@ final class FreezerCurve {
     return (points.get(from).cost() - points.get(to).cost()) / litres;
   }
 
-  /** Offers all plans to all, and hands bounds down from more room to less. */
+  /** Takes up for each point all that was found since, and what was found for less room. */
   private void settle() {
     for (Litres litres : List.copyOf(points.keySet())) {
       questions.again(with(litres), 0).ifPresent(it -> points.put(litres, it));
       Optional.ofNullable(points.lowerEntry(litres))
-          .filter(less -> less.getValue().standing().compareTo(points.get(litres).standing()) < 0)
-          .ifPresent(
-              less -> points.put(litres, new Solved(with(litres), less.getValue().answer())));
-    }
-    for (Litres litres : points.descendingKeySet()) {
-      Optional.ofNullable(points.higherEntry(litres))
-          .ifPresent(more -> points.put(litres, points.get(litres).atBestAs(more.getValue())));
+          .map(Map.Entry::getValue)
+          .filter(less -> less.standing().compareTo(points.get(litres).standing()) < 0)
+          .ifPresent(less -> points.put(litres, new Solved(with(litres), less.answer())));
     }
   }
 

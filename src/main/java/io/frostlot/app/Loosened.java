@@ -8,6 +8,7 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
 import io.frostlot.supply.Slots;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Litres;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A world in which one rule is away, or asks for one unit less, all else the same.
@@ -66,6 +68,16 @@ record Loosened(String says, World world) {
     return all;
   }
 
+  /** The world without any of these rules. */
+  static World all(World world) {
+    World all = freezers(world, it -> longer(it).withRoom(litres -> ANY));
+    World any =
+        animals(
+            unlimited(careless(never(all))),
+            it -> anyPlate(it.withProgramme(it.programme().withoutLateLimits())));
+    return suppliers(any, it -> plenty(anyOrder(it)));
+  }
+
   /** Other wishes for animals, where any animal has such; what it could eat stays as it is. */
   private static void addAnimals(
       World world, String says, UnaryOperator<Animal> change, List<Loosened> all) {
@@ -102,13 +114,12 @@ record Loosened(String says, World world) {
 
   private static World never(World world) {
     Scenario there = world.scenario().withAway(List.of());
+    Stream<Slot> more =
+        there.suppliers().stream()
+            .flatMap(it -> Slots.of(it, there.planning(), there.away()).stream());
     return world
         .withScenario(there)
-        .withSlots(
-            there.suppliers().stream()
-                .flatMap(it -> Slots.of(it, there.planning(), there.away()).stream())
-                .sorted()
-                .toList());
+        .withSlots(Stream.concat(world.slots().stream(), more).distinct().sorted().toList());
   }
 
   private static World careless(World world) {

@@ -1,32 +1,45 @@
 package io.frostlot.app;
 
-import io.frostlot.files.Digest;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Solved;
+import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
+import io.frostlot.program.Inquiry;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
- * Worlds that resemble each other, solved one after another (each on both cores): every plan found
- * is offered to the questions after it, so that a difference does not change its sign by chance,
- * and the same question is answered once.
+ * Worlds that resemble each other, looked at one after another: every plan found is offered to the
+ * questions after it, so that a difference does not change its sign by chance; a question asked
+ * again goes on where it stopped; and bounds are shared as {@link Looseness} says.
  */
-public final class Questions {
-  private static final int MOST_KNOWN = 16;
+public final class Questions implements AutoCloseable {
+  private static final int MOST_KNOWN = 24;
   private final Planner planner;
   private final Watch watch;
   private final Duration all;
   private final long start = System.nanoTime();
-  private final Map<String, Optional<Solved>> answered = new HashMap<>();
+  private final Looks looks;
+  private final Looseness looseness = new Looseness();
+  private final Map<World, Integer> numbers = new HashMap<>();
+
+  /** To compare whole worlds takes time. */
+  private final IdentityHashMap<World, Integer> seen = new IdentityHashMap<>();
+
+  private final Map<Integer, Inquiry> inquiries = new HashMap<>();
+  private final Set<Integer> asked = new HashSet<>();
   private final List<Plan> known = new ArrayList<>();
   private Optional<Answer.Impossible> clash = Optional.empty();
 
@@ -39,6 +52,7 @@ public final class Questions {
     this.planner = planner;
     this.all = all;
     this.watch = watch;
+    looks = new Looks(watch, this::over);
   }
 
   /** What clashed where a question without any plan before was impossible. */
@@ -49,6 +63,20 @@ public final class Questions {
   /** Is time up, or were we asked to stop? */
   public boolean over() {
     return watch.stop() || left().isNegative() || left().isZero();
+  }
+
+  /** The first world allows all that the second does, at no more money. */
+  void looser(World one, World other) {
+    looseness.state(id(one), id(other));
+  }
+
+  /**
+   * Looks for the bound of a large world beside whatever is asked, since it holds for many.
+   *
+   * @param share of all time
+   */
+  void boundBeside(World world, double share) {
+    looks.share(inquiry(world), (long) (share * all.toMillis()));
   }
 
   /** What one order a month comes to, in what time is left. */
@@ -62,7 +90,7 @@ public final class Questions {
     return all.minusNanos(System.nanoTime() - start);
   }
 
-  /** Takes up a plan from elsewhere. */
+  /** Takes up a plan from elsewhere, or says that the next questions are nearest to it. */
   public void learn(Plan plan) {
     known.remove(plan);
     known.add(0, plan);
@@ -71,35 +99,27 @@ public final class Questions {
     }
   }
 
-  /** The answer; empty where there is none, or time is up. */
+  /** The answer, looked for where it was not asked before; empty without one, or out of time. */
   public Optional<Solved> ask(World world, double share) {
-    String digest = Digest.of(world);
-    if (!answered.containsKey(digest)) {
-      if (over()) {
-        return Optional.empty();
-      }
-      answered.put(digest, solve(world, share));
-    }
-    return answered.get(digest);
+    return asked.contains(id(world)) ? answer(world) : again(world, share);
   }
 
-  /** The answer after another look, begun with all that was found since; never worse. */
+  /** The answer after another look, which goes on from all that was found since; never worse. */
   public Optional<Solved> again(World world, double share) {
-    Optional<Solved> before = ask(world, share);
-    if (over() || before.filter(it -> it.answer() instanceof Answer.Proven).isPresent()) {
-      return before;
+    Inquiry inquiry = inquiry(world);
+    if (!over() && !inquiry.isSettled()) {
+      inquiry.learn(known);
     }
-    before.ifPresent(it -> learn(it.plan()));
-    Optional<Solved> after = solve(world, share).map(it -> before.map(it::atBestAs).orElse(it));
-    if (after.isPresent()) {
-      answered.put(Digest.of(world), after);
+    if (!over() && share > 0 && !inquiry.isSettled()) {
+      asked.add(id(world));
+      boolean first = known.isEmpty();
+      looks.look(inquiry, (long) (share * all.toMillis()), first);
+      if (first && inquiry.isImpossible()) {
+        clash = Optional.of(inquiry.clash());
+      }
+      inquiry.answer().ifPresent(it -> learn(it.plan().plan()));
     }
-    return after.isPresent() ? after : before;
-  }
-
-  /** The answer after two looks. */
-  Optional<Solved> twice(World world, double first, double second) {
-    return ask(world, first).flatMap(it -> again(world, second));
+    return answer(world);
   }
 
   /** Looks for a plan begun with none, where those found before would lead astray. */
@@ -112,46 +132,68 @@ public final class Questions {
     }
   }
 
-  private Optional<Solved> solve(World world, double share) {
-    long millis = Math.max(200, Math.min(left().toMillis(), (long) (share * all.toMillis())));
-    Answer answer =
-        known.isEmpty()
-            ? planner.plan(world, limits(left().toMillis()), new FirstPlan(watch, millis))
-            : planner.planFrom(List.copyOf(known), world, limits(millis), watch);
-    if (!(answer instanceof Answer.WithPlan found)) {
-      if (known.isEmpty() && answer instanceof Answer.Impossible impossible) {
-        clash = Optional.of(impossible);
-      }
-      return Optional.empty();
+  /**
+   * What one answer has over another: with all bounds known by now, and never against what is
+   * looser.
+   */
+  Difference between(Solved before, Solved after) {
+    int one = id(before.world());
+    int other = id(after.world());
+    Difference difference = Difference.between(bounded(before), bounded(after));
+    if (!isSigned(before, after)) {
+      return difference;
     }
-    learn(found.plan().plan());
-    return Optional.of(new Solved(world, found));
+    if (looseness.isLooser(other, one)) {
+      return difference.within(0, Double.POSITIVE_INFINITY);
+    }
+    return looseness.isLooser(one, other)
+        ? difference.within(Double.NEGATIVE_INFINITY, 0)
+        : difference;
+  }
+
+  /** Is it certain that neither can be better before money? */
+  private static boolean isSigned(Solved before, Solved after) {
+    Standing standing = before.standing();
+    boolean lacks = standing.unmet() > 0 || standing.shortfall() > 0;
+    return standing.sameBeforeMoney(after.standing())
+        && (!lacks || (before.answer().bound().isPresent() && after.answer().bound().isPresent()));
+  }
+
+  private Solved bounded(Solved solved) {
+    Solved bounded = solved;
+    Optional<Solved> now = answer(solved.world());
+    for (Solved own : now.stream().toList()) {
+      bounded = bounded.atBestAs(own);
+    }
+    return bounded;
+  }
+
+  private Optional<Solved> answer(World world) {
+    int id = id(world);
+    Inquiry inquiry = inquiry(world);
+    if (!inquiry.isSettled()) {
+      looseness.looserThan(id).stream()
+          .filter(inquiries::containsKey)
+          .forEach(looser -> inquiry.isNoBetterThan(inquiries.get(looser)));
+    }
+    return inquiry.answer().map(it -> new Solved(world, it));
+  }
+
+  private Inquiry inquiry(World world) {
+    return inquiries.computeIfAbsent(id(world), id -> new Inquiry(world));
+  }
+
+  private int id(World world) {
+    return seen.computeIfAbsent(
+        world, it -> numbers.computeIfAbsent(it, newOne -> numbers.size() + 1));
   }
 
   private static Limits limits(long millis) {
     return new Limits(Duration.ofMillis(Math.max(1, millis)), OptionalInt.empty());
   }
 
-  /** Without any plan there is nothing to compare: the first search goes on until it has one. */
-  private static final class FirstPlan implements Watch {
-    private final Watch watch;
-    private final long until;
-    private volatile boolean found;
-
-    FirstPlan(Watch watch, long millis) {
-      this.watch = watch;
-      until = System.nanoTime() + millis * 1_000_000;
-    }
-
-    @Override
-    public boolean stop() {
-      return watch.stop() || (found && System.nanoTime() > until);
-    }
-
-    @Override
-    public void found(Answer.WithPlan best) {
-      found = true;
-      watch.found(best);
-    }
+  @Override
+  public void close() {
+    inquiries.values().forEach(Inquiry::close);
   }
 }

@@ -45,6 +45,7 @@ final class SaleCurve {
   Optional<SaleFinding> find() {
     World base = worlds.apply(deal, List.of());
     World given = worlds.apply(deal, List.of(deal));
+    questions.looser(given, base);
     Optional<SaleFinding> curve = Optional.empty();
     for (int drawn = 0; drawn < MOST_DRAWN; drawn++) {
       Optional<Solved> without = questions.again(base, POINT / 5);
@@ -55,7 +56,7 @@ final class SaleCurve {
       if (curve.isPresent() && questions.over()) {
         return curve;
       }
-      curve = Optional.of(draw(without.get().atBestAs(best.get()), best.get()));
+      curve = Optional.of(draw(without.get(), best.get()));
       Optional<Solved> better = questions.again(given, POINT / 5);
       if (better.isEmpty() || better.get().standing().equals(best.get().standing())) {
         return curve;
@@ -68,16 +69,19 @@ final class SaleCurve {
     int turn = deal.taken(best.plan());
     List<SaleFinding.Point> points = new ArrayList<>(upTo(turn, base, best));
     List<Solved> beyond = new ArrayList<>();
+    World fewer = best.world();
     for (int packs : more(turn)) {
       if (questions.over()) {
         break;
       }
       World pledged = pledged(best.world(), Pledge.Packs.atLeast(packs));
-      Optional<Solved> more = questions.again(pledged, POINT).map(it -> it.atBestAs(best));
+      questions.looser(fewer, pledged);
+      fewer = pledged;
+      Optional<Solved> more = questions.again(pledged, POINT);
       more.ifPresent(beyond::add);
       points.add(
           new SaleFinding.Point(
-              packs, true, more.map(it -> Difference.between(base, it)).stream().toList()));
+              packs, true, more.map(it -> questions.between(base, it)).stream().toList()));
     }
     List<Excess> reasons =
         beyond.isEmpty() ? List.of() : Excess.between(best, beyond.get(0), items(best.world()));
@@ -93,11 +97,16 @@ final class SaleCurve {
     packs.add(turn - 1);
     List<SaleFinding.Point> points = new ArrayList<>();
     points.add(point(0, base, base));
+    World fewer = base.world();
     for (int some : packs) {
       if (some > 0 && some < turn && !questions.over()) {
-        questions
-            .again(atMost(some), POINT)
-            .ifPresent(it -> points.add(point(some, base, it.atBestAs(best))));
+        World limited = atMost(some);
+        questions.looser(best.world(), limited);
+        if (deal instanceof Deal.OnPacks) {
+          questions.looser(limited, fewer);
+          fewer = limited;
+        }
+        questions.again(limited, POINT).ifPresent(it -> points.add(point(some, base, it)));
       }
     }
     if (turn > 0) {
@@ -107,7 +116,7 @@ final class SaleCurve {
   }
 
   private SaleFinding.Point point(int packs, Solved base, Solved some) {
-    Difference between = Difference.between(base, some);
+    Difference between = questions.between(base, some);
     Difference difference =
         deal instanceof Deal.OnPacks sale
             ? between.within(0, DealWorth.of(base.world(), sale, packs))
@@ -116,7 +125,7 @@ final class SaleCurve {
   }
 
   private static Set<Integer> more(int turn) {
-    return new TreeSet<>(List.of(turn + 1, turn + 1 + (turn + 3) / 4, turn + 1 + (turn + 1) / 2));
+    return new TreeSet<>(List.of(turn + 1, turn + 2 + (turn + 3) / 4, turn + 4 + (turn + 1) / 2));
   }
 
   /** The deal with at most so many packs of it. */

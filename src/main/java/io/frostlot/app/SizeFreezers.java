@@ -1,6 +1,5 @@
 package io.frostlot.app;
 
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.FreezerLoad;
@@ -20,8 +19,8 @@ import java.util.function.Consumer;
 
 /** Finds out how full freezers get, what room is worth, and what is lost where one fails. */
 public final class SizeFreezers {
-  private static final double FIRST = 0.12;
-  private static final double AGAIN = 0.12;
+  private static final double FIRST = 0.1;
+  private static final double AGAIN = 0.22;
   private static final double MORE = 0.1;
 
   /** Common practice for a deep freezer that is seldom opened: plan with six months. */
@@ -59,30 +58,34 @@ public final class SizeFreezers {
 
   /** Finds out as much as time allows. */
   public void run(Request request) {
+    FreezerCurve room = new FreezerCurve(questions, base, chosen(request));
+    room.prepare();
     Optional<Solved> present = questions.ask(base, FIRST);
     if (present.isEmpty()) {
       return;
     }
-    tell(present.get(), request);
-    Optional<Solved> again = questions.again(base, AGAIN);
-    Freezer freezer = chosen(request);
-    Optional<FreezerFinding.Curve> curve =
-        new FreezerCurve(questions, base, freezer).find(again.orElse(present.get()));
-    curve.ifPresent(found);
-    Solved best = questions.again(base, 0).orElse(present.get());
-    if (best.standing().compareTo(present.get().standing()) < 0) {
-      tell(best, request);
+    use(present.get());
+    Solved longer = questions.again(base, AGAIN).orElse(present.get());
+    if (longer.standing().compareTo(present.get().standing()) < 0) {
+      use(longer);
     }
+    losses(longer, request);
+    Optional<FreezerFinding.Curve> curve = room.find(longer);
+    curve.ifPresent(found);
+    Solved best = questions.again(base, 0).orElse(longer);
     curve.ifPresent(it -> fit(it, best));
     if (request.more().microlitres() > 0) {
       oneMore(request, best);
     }
   }
 
-  private void tell(Solved plan, Request request) {
+  private void use(Solved plan) {
     List<FreezerLoad> loads = plan.outcome().freezers();
     found.accept(new FreezerFinding.Use(plan, loads, free(loads)));
-    for (FreezerLoad load : loads) {
+  }
+
+  private void losses(Solved plan, Request request) {
+    for (FreezerLoad load : plan.outcome().freezers()) {
       LocalDate day = request.lostOn().stream().findFirst().orElse(load.peakDay());
       if (load.on(day).microlitres() > 0) {
         found.accept(new FreezerLosses(plan).of(load, day));
@@ -124,9 +127,7 @@ public final class SizeFreezers {
   private void fit(FreezerFinding.Curve curve, Solved best) {
     FreezerFinding.Point unlimited = curve.points().get(curve.points().size() - 1);
     int thrownAway = best.plan().discards().stream().mapToInt(Discard::pieces).sum();
-    found.accept(
-        new FreezerFinding.Fit(
-            Difference.between(best.atBestAs(unlimited.plan()), unlimited.plan()), thrownAway));
+    found.accept(new FreezerFinding.Fit(questions.between(best, unlimited.plan()), thrownAway));
   }
 
   private void oneMore(Request request, Solved best) {
@@ -141,6 +142,7 @@ public final class SizeFreezers {
     List<Freezer> freezers = new ArrayList<>(larder.freezers());
     freezers.add(more);
     World with = base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
+    questions.looser(with, base);
     LocalDate from = base.scenario().planning().from();
     int days = (int) (base.scenario().planning().to().toEpochDay() - from.toEpochDay()) + 1;
     questions
@@ -149,9 +151,6 @@ public final class SizeFreezers {
             it ->
                 found.accept(
                     new FreezerFinding.OneMore(
-                        more,
-                        Difference.between(best.atBestAs(it), it),
-                        request.purchase(),
-                        days)));
+                        more, questions.between(best, it), request.purchase(), days)));
   }
 }

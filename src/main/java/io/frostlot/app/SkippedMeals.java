@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Demand;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.Solved;
@@ -35,13 +34,15 @@ final class SkippedMeals {
    * @param planned the best plan with them where nothing more is skipped
    */
   Optional<SaleFinding> find(World base, World with, Solved planned, List<Deal> deals) {
-    questions.ask(thinned(base), share);
-    Optional<Solved> best = questions.ask(thinned(with), share);
-    Optional<Solved> without = questions.again(thinned(base), share / 2);
+    World fewer = thinned(base);
+    World fewerWith = thinned(with);
+    questions.looser(fewerWith, fewer);
+    questions.ask(fewer, share);
+    Optional<Solved> best = questions.ask(fewerWith, share);
+    Optional<Solved> without = questions.again(fewer, share / 2);
     if (without.isEmpty() || best.isEmpty()) {
       return Optional.empty();
     }
-    Solved bounded = without.get().atBestAs(best.get());
     List<Pledge> pledges = new ArrayList<>();
     int packs = 0;
     for (Deal deal : deals) {
@@ -52,17 +53,19 @@ final class SkippedMeals {
       }
     }
     Optional<Solved> asTaken =
-        pledges.isEmpty()
-            ? best
-            : questions
-                .ask(thinned(with).withPledges(pledges), share)
-                .map(it -> it.atBestAs(best.get()));
+        pledges.isEmpty() ? best : questions.ask(pledged(fewerWith, pledges), share);
     return Optional.of(
         new SaleFinding.WorseCase(
             skipped,
-            Difference.between(bounded, best.get()).within(0, DealWorth.most(base, deals)),
+            questions.between(without.get(), best.get()).within(0, DealWorth.most(base, deals)),
             packs,
-            asTaken.map(it -> Difference.between(bounded, it)).stream().toList()));
+            asTaken.map(it -> questions.between(without.get(), it)).stream().toList()));
+  }
+
+  private World pledged(World world, List<Pledge> pledges) {
+    World pledged = world.withPledges(pledges);
+    questions.looser(world, pledged);
+    return pledged;
   }
 
   private World thinned(World world) {

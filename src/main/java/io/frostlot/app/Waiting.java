@@ -43,9 +43,16 @@ final class Waiting {
       return Optional.empty();
     }
     World come = World.of(Deal.in(base.scenario(), deals));
-    Optional<Solved> waitedInVain = questions.ask(waiting(base, until), share);
-    Optional<Solved> waited = questions.ask(waiting(come, until), share);
-    Optional<Solved> orderedAndCome = questions.ask(ordering(come, without, until), share);
+    World inVain = waiting(base, until);
+    World notInVain = waiting(come, until);
+    World ordered = ordering(come, without, until);
+    questions.looser(base, inVain);
+    questions.looser(come, notInVain);
+    questions.looser(notInVain, inVain);
+    questions.looser(come, ordered);
+    Optional<Solved> waitedInVain = questions.ask(inVain, share);
+    Optional<Solved> waited = questions.ask(notInVain, share);
+    Optional<Solved> orderedAndCome = questions.ask(ordered, share);
     if (waitedInVain.isEmpty() || waited.isEmpty() || orderedAndCome.isEmpty()) {
       return Optional.empty();
     }
@@ -53,8 +60,8 @@ final class Waiting {
         new SaleFinding.Waiting(
             chance,
             until,
-            Difference.between(orderedAndCome.get(), waited.get()),
-            Difference.between(without, waitedInVain.get().atBestAs(without)),
+            questions.between(orderedAndCome.get(), waited.get()),
+            questions.between(without, waitedInVain.get()),
             latestSafe(without, until).stream().toList()));
   }
 
@@ -112,7 +119,9 @@ final class Waiting {
     int unsafe = days.size();
     while (unsafe - safe > 1 && !questions.over()) {
       int middle = (safe + unsafe) / 2;
-      Optional<Solved> held = questions.ask(waiting(base, days.get(middle)), share / 2);
+      World later = waiting(base, days.get(middle));
+      questions.looser(base, later);
+      Optional<Solved> held = questions.ask(later, share / 2);
       boolean same = held.filter(it -> !Difference.between(it, without).betterMeals()).isPresent();
       safe = same ? middle : safe;
       unsafe = same ? unsafe : middle;

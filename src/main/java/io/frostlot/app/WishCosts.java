@@ -15,9 +15,6 @@ import java.util.function.Consumer;
  * planned with it and without it. Of adequacy it also says what each animal is then fed.
  */
 public final class WishCosts {
-  /** Share of the time for the plan itself, at first. */
-  public static final double FIRST = 0.12;
-
   private static final double AGAIN = 0.1;
   private static final double EACH = 0.06;
 
@@ -41,20 +38,25 @@ public final class WishCosts {
 
   /** Says as much as time allows; nothing where there is no plan. */
   public void run() {
-    questions.twice(base, FIRST, AGAIN).ifPresent(this::explain);
+    ExplainPlan.present(questions, base, AGAIN, found).ifPresent(this::explain);
   }
 
   private void explain(Solved plan) {
-    found.accept(ExplainFinding.Tight.of(plan));
     for (Wish wish : Wish.of(base, dearest(plan))) {
       if (isAdequacy(wish)) {
         questions.learnAnew(wish.asked() ? wish.without() : wish.with(), ADEQUACY);
       }
+      questions.looser(wish.without(), wish.with());
       Optional<Solved> with = questions.ask(wish.with(), EACH);
       Optional<Solved> without = questions.ask(wish.without(), EACH);
       if (with.isPresent() && without.isPresent()) {
         found.accept(
-            new ExplainFinding.WishCost(wish.says(), wish.asked(), with.get(), without.get()));
+            new ExplainFinding.WishCost(
+                wish.says(),
+                wish.asked(),
+                with.get(),
+                without.get(),
+                questions.between(with.get(), without.get())));
         if (isAdequacy(wish)) {
           found.accept(new ExplainFinding.FedWithout(fed(with.get()), fed(without.get())));
         }

@@ -13,12 +13,16 @@ import picocli.CommandLine.Option;
 
 /** What every command that plans again and again is told. */
 final class Asked extends Usual {
+  private static final Duration LEAST = Duration.ofMillis(100);
+
   @Option(
       names = "--seconds",
       paramLabel = "N",
       defaultValue = "60",
       description = "Time for all plans together (default: ${DEFAULT-VALUE}).")
   private double seconds = 60;
+
+  private final long began = System.nanoTime();
 
   /** For all plans together. */
   Duration time() {
@@ -30,9 +34,13 @@ final class Asked extends Usual {
         .prepare(new MakePlan.Request(folder, profiles(), List.of()));
   }
 
+  /** What was read before counts as time too. */
   Questions questions(Desk desk, Duration time) {
+    Duration left = time.minusNanos(System.nanoTime() - began);
     return new Questions(
-        desk.planner(), time, new Looking(desk.interruption()::asked, status(desk.terminal())));
+        desk.planner(),
+        left.compareTo(LEAST) < 0 ? LEAST : left,
+        new Looking(desk.interruption()::asked, status(desk.terminal())));
   }
 
   /** Says how many plans were looked at, and the money of the last. */

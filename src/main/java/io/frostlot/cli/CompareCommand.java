@@ -52,7 +52,12 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Questions questions = asked.questions(desk, asked.time());
+    try (Questions questions = asked.questions(desk, asked.time())) {
+      return compare(questions);
+    }
+  }
+
+  private int compare(Questions questions) {
     if (plans.size() == 2 && habit) {
       throw asked.wrong("--habit goes with one scenario folder.");
     }

@@ -54,7 +54,12 @@ final class ExplainCommand implements Callable<Integer> {
       return desk.refuse(refused.problems());
     }
     MakePlan.Ready ready = (MakePlan.Ready) prepared;
-    Questions questions = asked.questions(desk, time);
+    try (Questions questions = asked.questions(desk, time)) {
+      return explain(questions, ready);
+    }
+  }
+
+  private int explain(Questions questions, MakePlan.Ready ready) {
     desk.interruption()
         .guard(
             () -> ExitCode.NOTHING_IN_TIME,

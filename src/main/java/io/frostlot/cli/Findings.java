@@ -2,6 +2,7 @@ package io.frostlot.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -19,12 +20,12 @@ final class Findings<T> {
    * How findings are written.
    *
    * @param head of the letter
-   * @param piece of the letter
+   * @param piece of the letter, and whether there was one of its kind before
    * @param end of the letter
    */
   record Layout<T>(
       String head,
-      Function<T, String> piece,
+      BiFunction<T, Boolean, String> piece,
       String end,
       Function<List<T>, String> json,
       Function<List<T>, String> csv) {}
@@ -49,8 +50,9 @@ final class Findings<T> {
   }
 
   private synchronized void take(T finding) {
+    boolean again = found.stream().anyMatch(it -> it.getClass() == finding.getClass());
     found.add(finding);
-    print(format == Format.TEXT ? layout.piece().apply(finding) : "");
+    print(format == Format.TEXT ? layout.piece().apply(finding, again) : "");
   }
 
   private synchronized int end() {

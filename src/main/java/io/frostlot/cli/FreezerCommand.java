@@ -93,9 +93,10 @@ final class FreezerCommand implements Callable<Integer> {
             report.end(),
             found -> new FreezerJson(inputs).text(found),
             FreezerJson::csv);
-    Questions questions = asked.questions(desk, time);
-    return new Findings<>(desk, asked.format(), layout)
-        .gather(found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
+    try (Questions questions = asked.questions(desk, time)) {
+      return new Findings<>(desk, asked.format(), layout)
+          .gather(found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
+    }
   }
 
   private SizeFreezers.Request request() {

@@ -106,12 +106,13 @@ final class SaleCommand implements Callable<Integer> {
             report.end(),
             found -> new SaleJson(inputs, deals).text(found),
             SaleJson::csv);
-    Questions questions = asked.questions(desk, time);
     CheckSale.Request request =
         new CheckSale.Request(
             deals, new Percent(skipped), chance.stream().map(Percent::new).toList());
-    return new Findings<>(desk, asked.format(), layout)
-        .gather(found -> new CheckSale(questions, inputs.world(), request, found).run());
+    try (Questions questions = asked.questions(desk, time)) {
+      return new Findings<>(desk, asked.format(), layout)
+          .gather(found -> new CheckSale(questions, inputs.world(), request, found).run());
+    }
   }
 
   private void percent(String option, BigDecimal value, int most) {

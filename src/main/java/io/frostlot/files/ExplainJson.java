@@ -1,7 +1,6 @@
 package io.frostlot.files;
 
 import io.frostlot.plan.Books;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Solved;
@@ -27,7 +26,9 @@ public final class ExplainJson {
           json.number("version", PlanJson.VERSION)
               .text("digest", inputs.digest())
               .text("currency", inputs.world().scenario().currency().getCurrencyCode());
-          of(ExplainFinding.Tight.class, findings).forEach(it -> tight(json, it));
+          of(ExplainFinding.Tight.class, findings).stream()
+              .reduce((first, last) -> last)
+              .ifPresent(it -> tight(json, it));
           of(ExplainFinding.WhyNow.class, findings).forEach(it -> now(json, it));
           json.list(
               "rules",
@@ -88,7 +89,7 @@ public final class ExplainJson {
     json.text("wish", wish.says()).yes("asked", wish.asked());
     json.object("with", one -> planned(one, wish.with()))
         .object("without", one -> planned(one, wish.without()));
-    differences.write(json, "difference", Difference.between(wish.with(), wish.without()));
+    differences.write(json, "difference", wish.difference());
   }
 
   private void planned(JsonLines json, Solved solved) {

@@ -47,8 +47,9 @@ public sealed interface ExplainFinding {
    *
    * @param says what is wished for, such as "3 days of cover"
    * @param asked does the scenario ask for it?
+   * @param difference from with it to without it
    */
-  record WishCost(String says, boolean asked, Solved with, Solved without)
+  record WishCost(String says, boolean asked, Solved with, Solved without, Difference difference)
       implements ExplainFinding {}
 
   /**

@@ -56,6 +56,19 @@ final class Best {
     }
   }
 
+  /** All that is proven of another world, of which this one allows no more than a part. */
+  void proveAs(Best looser) {
+    Map<Level, Double> levels;
+    double money;
+    synchronized (looser) {
+      levels = looser.provenLevels;
+      money = looser.bound;
+    }
+    if (!levels.isEmpty()) {
+      prove(levels, money);
+    }
+  }
+
   /** No plan is below what was proven, or that was not proven. */
   private void check() {
     distrusted |= plan.filter(judged -> isBelowBound(judged.standing())).isPresent();

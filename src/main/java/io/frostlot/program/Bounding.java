@@ -24,7 +24,7 @@ final class Bounding implements Runnable {
   private static final double EXACT = 2e-4;
   private static final int FEW_COLUMNS = 5000;
   private static final int NODES_IN_ROUND = 100;
-  private static final int FEW_SLOTS = 60;
+  static final int FEW_SLOTS = 60;
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;

@@ -78,7 +78,7 @@ final class Improving implements Runnable {
       return;
     }
     sets.look(known);
-    if (best.plan().isEmpty() && !known.isEmpty()) {
+    if (!known.isEmpty()) {
       solve(new TreeSet<>(known));
     }
     if (best.plan().isEmpty()) {

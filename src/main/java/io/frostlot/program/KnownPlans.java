@@ -7,10 +7,12 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
 import io.frostlot.supply.Sale;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -85,15 +87,18 @@ final class KnownPlans {
     return here;
   }
 
-  /** Slots to look at first where none of the plans fits: those of one, and one for each pledge. */
+  /**
+   * Slots to look at first where none of the plans fits: those of one, for each order that is not
+   * to be had here the last one of every supplier that comes no later and the next one of its own,
+   * and one for each pledge.
+   */
   List<Slot> beginning(List<Plan> known) {
     TreeSet<Slot> part = new TreeSet<>();
     known.stream()
         .limit(1)
         .flatMap(plan -> plan.orders().stream())
-        .map(Order::slot)
-        .filter(slots::contains)
-        .forEach(part::add);
+        .forEach(
+            order -> part.addAll(isSold(order) ? Set.of(order.slot()) : instead(order.slot())));
     for (Pledge pledge : world.pledges()) {
       if (pledge.packs().least() > 0 && part.stream().noneMatch(slot -> counts(pledge, slot))) {
         world.slots().stream()
@@ -103,6 +108,31 @@ final class KnownPlans {
       }
     }
     return List.copyOf(part);
+  }
+
+  private boolean isSold(Order order) {
+    return slots.contains(order.slot())
+        && world.supplier(order.slot().supplier()).sheet().packs().stream()
+            .map(Pack::id)
+            .collect(Collectors.toSet())
+            .containsAll(order.lines().stream().map(line -> line.pack().id()).toList());
+  }
+
+  private Collection<Slot> instead(Slot lost) {
+    Map<String, Slot> instead = new HashMap<>();
+    for (Slot slot : world.slots()) {
+      boolean inTime = !slot.arrivesLatest().isAfter(lost.arrivesLatest());
+      if (inTime) {
+        instead.merge(slot.supplier(), slot, KnownPlans::later);
+      } else if (slot.supplier().equals(lost.supplier())) {
+        instead.putIfAbsent("later from " + slot.supplier(), slot);
+      }
+    }
+    return instead.values();
+  }
+
+  private static Slot later(Slot a, Slot b) {
+    return b.arrivesLatest().isAfter(a.arrivesLatest()) ? b : a;
   }
 
   private boolean counts(Pledge pledge, Slot slot) {

@@ -13,7 +13,7 @@ record Differences(Wording wording) {
   /** One clause, without a full stop. */
   String verdict(Difference difference) {
     if (!difference.sameMeals()) {
-      return meals(difference) + "; so money is not compared";
+      return meals(difference) + "; so money is not compared" + onlyLate(difference);
     }
     if (isExact(difference)) {
       return wording.isNothing(difference.found().toDouble())
@@ -26,6 +26,20 @@ record Differences(Wording wording) {
             .formatted(saves(difference.found()), lies)
         : "the same meals, and it %s between the plans found; with both at their best it %s"
             .formatted(saves(difference.found()), lies);
+  }
+
+  /** Where nothing but lateness differs, both amounts, which hold what lateness is reckoned at. */
+  private String onlyLate(Difference difference) {
+    Standing before = difference.before().standing();
+    Standing after = difference.after().standing();
+    return before.sameBeforeMoney(after)
+        ? " (%s instead of %s)".formatted(rounded(after.money()), rounded(before.money()))
+        : "";
+  }
+
+  private String rounded(Money money) {
+    int decimals = Math.max(0, wording.currency().getDefaultFractionDigits());
+    return wording.money(money.rounded(decimals));
   }
 
   /** How meals stand, one against the other. */
@@ -65,9 +79,14 @@ record Differences(Wording wording) {
     if (saves.least().isPresent() && saves.most().isPresent()) {
       double least = saves.least().getAsDouble();
       double most = saves.most().getAsDouble();
-      if (most < 0) {
-        return "costs between %s and %s more"
-            .formatted(wording.atLeast(-most), wording.atMost(-least));
+      if (most <= 0) {
+        return wording.isNothing(most)
+            ? "costs at most " + wording.atMost(-least) + " more"
+            : "costs between %s and %s more"
+                .formatted(wording.atLeast(-most), wording.atMost(-least));
+      }
+      if (wording.isNothing(least)) {
+        return "saves at most " + wording.atMost(most);
       }
       return least < 0
           ? "costs at most %s more and saves at most %s"
@@ -76,7 +95,7 @@ record Differences(Wording wording) {
     }
     if (saves.most().isPresent()) {
       double most = saves.most().getAsDouble();
-      return most < 0
+      return most < 0 || wording.isNothing(most)
           ? "costs at least " + wording.atLeast(-most) + " more"
           : "saves at most " + wording.atMost(most);
     }

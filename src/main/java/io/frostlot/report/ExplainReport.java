@@ -22,11 +22,15 @@ public record ExplainReport(World world, int width) {
     return page.toString();
   }
 
-  /** A reason. */
-  public String text(ExplainFinding finding) {
+  /**
+   * A finding under its heading.
+   *
+   * @param again was one of its kind told before?
+   */
+  public String text(ExplainFinding finding, boolean again) {
     Page page = new Page(width);
     if (finding instanceof ExplainFinding.Tight tight) {
-      tight(tight, page);
+      tight(tight, again, page);
     } else if (finding instanceof ExplainFinding.WhyNow now) {
       page.heading("Why now and not later");
       page.say(
@@ -60,9 +64,9 @@ public record ExplainReport(World world, int width) {
     return page.toString();
   }
 
-  private void tight(ExplainFinding.Tight tight, Page page) {
+  private void tight(ExplainFinding.Tight tight, boolean again, Page page) {
     Wording wording = differences().wording();
-    page.heading("The plan");
+    page.heading("The plan", again);
     page.say(
         "%s: %s, with reckoned costs and the days after."
             .formatted(

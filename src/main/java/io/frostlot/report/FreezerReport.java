@@ -24,11 +24,15 @@ public record FreezerReport(World world, int width) {
     return page.toString();
   }
 
-  /** A finding under its heading. */
-  public String text(FreezerFinding finding) {
+  /**
+   * A finding under its heading.
+   *
+   * @param again was one of its kind told before?
+   */
+  public String text(FreezerFinding finding, boolean again) {
     Page page = new Page(width);
     if (finding instanceof FreezerFinding.Use use) {
-      use(use, page);
+      use(use, again, page);
     } else if (finding instanceof FreezerFinding.Loss loss) {
       new LossText(wording()).write(loss, page);
     } else if (finding instanceof FreezerFinding.Curve curve) {
@@ -49,8 +53,8 @@ public record FreezerReport(World world, int width) {
     return page.toString();
   }
 
-  private void use(FreezerFinding.Use use, Page page) {
-    page.heading("How full");
+  private void use(FreezerFinding.Use use, boolean again, Page page) {
+    page.heading("How full", again);
     new RoomTaken(use.loads(), world.scenario().planning()).write(page);
     page.heading("The largest delivery that fits beside the plan");
     Table table = Table.of("arriving on", ">litres that day", ">litres to stay");

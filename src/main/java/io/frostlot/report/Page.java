@@ -37,6 +37,11 @@ final class Page {
     text.append('\n').append(heading.toUpperCase(java.util.Locale.ROOT)).append('\n');
   }
 
+  /** Of something that may have been told before. */
+  void heading(String heading, boolean again) {
+    heading(again ? heading + " (after a longer look)" : heading);
+  }
+
   void gap() {
     text.append('\n');
   }

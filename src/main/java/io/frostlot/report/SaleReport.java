@@ -27,11 +27,15 @@ public record SaleReport(World world, int width) {
     return page.toString();
   }
 
-  /** A finding under its heading. */
-  public String text(SaleFinding finding) {
+  /**
+   * A finding under its heading.
+   *
+   * @param again was one of its kind told before?
+   */
+  public String text(SaleFinding finding, boolean again) {
     Page page = new Page(width);
     if (finding instanceof SaleFinding.Worth worth) {
-      worth(worth, page);
+      worth(worth, again, page);
     } else if (finding instanceof SaleFinding.Curve curve) {
       curve(curve, page);
     } else if (finding instanceof SaleFinding.Apart apart) {
@@ -55,8 +59,8 @@ public record SaleReport(World world, int width) {
     return page.toString();
   }
 
-  private void worth(SaleFinding.Worth worth, Page page) {
-    page.heading("Worth it?");
+  private void worth(SaleFinding.Worth worth, boolean again, Page page) {
+    page.heading("Worth it?", again);
     Difference difference = worth.difference();
     boolean taken = worth.packs().stream().anyMatch(packs -> packs.with() > 0);
     page.say(yesOrNo(difference) + new Differences(wording()).verdict(difference) + ".");

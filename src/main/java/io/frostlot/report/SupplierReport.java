@@ -22,11 +22,15 @@ public record SupplierReport(World world, int width) {
     return page.toString();
   }
 
-  /** A finding. */
-  public String text(SupplierFinding finding) {
+  /**
+   * A finding under its heading.
+   *
+   * @param again was one of its kind told before?
+   */
+  public String text(SupplierFinding finding, boolean again) {
     Page page = new Page(width);
     if (finding instanceof SupplierFinding.All all) {
-      page.heading("With all of them");
+      page.heading("With all of them", again);
       page.say(
           "%s: %s, with reckoned costs and the days after."
               .formatted(

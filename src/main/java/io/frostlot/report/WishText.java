@@ -2,7 +2,6 @@ package io.frostlot.report;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Fed;
 import io.frostlot.plan.Shortfall;
@@ -25,7 +24,7 @@ record WishText(World world) {
                 wish.says().substring(1),
                 wish.asked() ? "asked for" : "not asked for",
                 new Differences(wording())
-                    .verdict(Difference.between(wish.with(), wish.without()))
+                    .verdict(wish.difference())
                     .replaceFirst("and it", "and without it the plan")));
     page.point("with it: " + standing(wish.with()));
     page.point("without it: " + standing(wish.without()));

@@ -93,20 +93,4 @@ class SaleCommandTest {
     assertThat(sale("--supplier", "shop", "--percent", "4", "--chance", "101").err())
         .contains("--chance: found 101, expected 0 to 100");
   }
-
-  @Test
-  void without_a_plan_in_time_it_ends_with_four() {
-    CommandRun run =
-        CommandRun.of(
-            (world, limits, watch) -> new io.frostlot.plan.Answer.NothingFound(),
-            false,
-            "sale",
-            folder.toString(),
-            "--supplier",
-            "shop",
-            "--percent",
-            "40");
-    assertThat(run.exitCode()).isEqualTo(4);
-    assertThat(run.err()).contains("No plan was found in the time given");
-  }
 }

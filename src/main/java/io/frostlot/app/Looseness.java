@@ -1,0 +1,44 @@
+package io.frostlot.app;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which questions, by number, allow all that others do, at no more money: larger freezers, more
+ * suppliers, a rule away, a sale. What is looser is never worse at its best, so that its bounds
+ * hold for what is stricter, plans of what is stricter can be followed in it, and a saving has a
+ * sign.
+ */
+final class Looseness {
+  private final Map<Integer, Set<Integer>> looser = new LinkedHashMap<>();
+
+  /** One allows all that the other does. */
+  void state(int one, int other) {
+    if (one != other) {
+      looser.computeIfAbsent(other, id -> new LinkedHashSet<>()).add(one);
+    }
+  }
+
+  /** Does one allow all that the other does, as far as was stated? */
+  boolean isLooser(int one, int other) {
+    return looserThan(other).contains(one);
+  }
+
+  /** All that allow what this one does. */
+  Set<Integer> looserThan(int one) {
+    Set<Integer> reached = new LinkedHashSet<>();
+    Deque<Integer> open = new ArrayDeque<>(Set.of(one));
+    while (!open.isEmpty()) {
+      for (int next : looser.getOrDefault(open.poll(), Set.of())) {
+        if (next != one && reached.add(next)) {
+          open.add(next);
+        }
+      }
+    }
+    return reached;
+  }
+}

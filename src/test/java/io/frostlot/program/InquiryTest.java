@@ -1,0 +1,65 @@
+package io.frostlot.program;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.frostlot.oracle.TinyWorlds;
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.Test;
+
+/** Against the search that is never paused. */
+class InquiryTest {
+  private static final int WORLDS = Integer.getInteger("frostlot.worlds", 20);
+
+  /** A few milliseconds at a time, now one half, now the other. */
+  private static void settle(Inquiry inquiry) {
+    for (int turn = 0; !inquiry.isSettled(); turn++) {
+      Inquiry.Half half = Inquiry.Half.values()[turn % 2];
+      inquiry.letOn(half, 20);
+      while (!inquiry.isAtRest(half) && !inquiry.isSettled()) {
+        LockSupport.parkNanos(1_000_000);
+      }
+    }
+  }
+
+  @Test
+  void paused_again_and_again_it_comes_to_the_same_answer() {
+    List<Answer> plans = new ArrayList<>();
+    for (long seed = 0; seed < WORLDS; seed++) {
+      World world = TinyWorlds.of(seed);
+      Answer expected = Engine.solve(world, Limits.ofSeconds(600), Watch.NONE);
+      try (Inquiry inquiry = new Inquiry(world)) {
+        settle(inquiry);
+        String name = "seed " + seed + " " + world.scenario().name();
+        if (expected instanceof Answer.WithPlan plan) {
+          assertThat(inquiry.answer()).as(name).containsInstanceOf(Answer.Proven.class);
+          assertThat(inquiry.answer().get().plan().standing())
+              .as(name)
+              .isEqualTo(plan.plan().standing());
+          plans.add(plan);
+        } else {
+          assertThat(inquiry.isImpossible()).as(name).isTrue();
+          assertThat(inquiry.clash().clash()).as(name).isNotEmpty();
+        }
+      }
+    }
+    assertThat(plans).isNotEmpty();
+  }
+
+  @Test
+  void what_is_known_of_a_looser_world_and_a_plan_of_it_that_fits_prove_it_without_a_look() {
+    World world = TinyWorlds.of(1);
+    try (Inquiry looser = new Inquiry(world);
+        Inquiry same = new Inquiry(world)) {
+      settle(looser);
+      same.learn(List.of(looser.answer().orElseThrow().plan().plan()));
+      assertThat(same.isSettled()).isFalse();
+      same.isNoBetterThan(looser);
+      assertThat(same.isSettled()).isTrue();
+      assertThat(same.answer()).containsInstanceOf(Answer.Proven.class);
+    }
+  }
+}
