@@ -1,9 +1,5 @@
 package io.frostlot.plan;
 
-import io.frostlot.forecast.Meal;
-import io.frostlot.forecast.Option;
-import io.frostlot.forecast.Projection;
-import io.frostlot.keeping.Animal;
 import io.frostlot.storage.Freezer;
 import io.frostlot.storage.Keeps;
 import io.frostlot.storage.PlacedLot;
@@ -13,14 +9,10 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Slots;
 import io.frostlot.supply.Supplier;
-import io.frostlot.units.Money;
-import io.frostlot.units.Period;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -29,7 +21,7 @@ import java.util.stream.Stream;
  * A scenario made ready for planning: meals projected, options and slots listed, all in canonical
  * order.
  *
- * @param demands planning meals, then tail meals, by best day
+ * @param meals of the planning, then of the tail, by best day
  * @param slots every possible delivery
  * @param items everything that could be eaten, by id
  * @param joint what several keepers have agreed, or {@link Joint#ALONE}
@@ -39,7 +31,7 @@ import java.util.stream.Stream;
  */
 public record World(
     Scenario scenario,
-    List<Demand> demands,
+    Demands meals,
     List<Slot> slots,
     SortedMap<String, Item> items,
     Joint joint,
@@ -52,7 +44,6 @@ public record World(
     if (mostOrders < 0) {
       throw new IllegalArgumentException("at most " + mostOrders + " orders");
     }
-    demands = List.copyOf(demands);
     slots = List.copyOf(slots);
     pledges = List.copyOf(pledges);
   }
@@ -64,7 +55,7 @@ public record World(
       List<Slot> slots,
       SortedMap<String, Item> items,
       Joint joint) {
-    this(scenario, demands, slots, items, joint, List.of(), ANY_NUMBER, DueSoon.NONE);
+    this(scenario, Demands.of(demands), slots, items, joint, List.of(), ANY_NUMBER, DueSoon.NONE);
   }
 
   /** A world of one keeper. */
@@ -89,59 +80,21 @@ public record World(
             .flatMap(s -> Slots.of(s, scenario.planning(), scenario.away()).stream())
             .sorted()
             .toList();
-    return new World(scenario, demands(scenario, items), slots, items);
+    return new World(
+        scenario,
+        Projected.of(scenario, items),
+        slots,
+        items,
+        Joint.ALONE,
+        List.of(),
+        ANY_NUMBER,
+        DueSoon.NONE);
   }
 
   /** The meals and items of another scenario with the same deliveries, pledges and orders. */
   public World projectedAgain(Scenario other) {
     World again = of(other);
-    return new World(other, again.demands, slots, again.items, joint, pledges, mostOrders, dueSoon);
-  }
-
-  private static List<Demand> demands(Scenario scenario, SortedMap<String, Item> items) {
-    List<Demand> demands = new ArrayList<>();
-    Stream.concat(
-            scenario.collection().needs().stream().map(need -> need.toMeal()),
-            mealsOf(scenario, scenario.planning()))
-        .sorted(World::byDay)
-        .forEach(
-            m ->
-                demands.add(
-                    new Demand(m, Projection.options(m, items.values()), false, Money.ZERO)));
-    int tailDays = scenario.policy().tail().days();
-    if (tailDays > 0) {
-      LocalDate first = scenario.planning().to().plusDays(1);
-      TailPrice price = new TailPrice(new ListPrices(scenario.suppliers()));
-      mealsOf(scenario, new Period(first, first.plusDays(tailDays - 1L)))
-          .sorted(World::byDay)
-          .forEach(m -> tailDemand(m, items, price).ifPresent(demands::add));
-    }
-    return demands;
-  }
-
-  private static Optional<Demand> tailDemand(
-      Meal meal, SortedMap<String, Item> items, TailPrice price) {
-    List<Option> options = Projection.options(meal, items.values());
-    Meal onItsDay =
-        new Meal(
-            meal.id(),
-            meal.eater(),
-            meal.count(),
-            new Meal.Days(meal.days().best(), meal.days().best(), meal.days().best()),
-            meal.prey(),
-            meal.importance());
-    return price.of(options).map(p -> new Demand(onItsDay, options, true, p));
-  }
-
-  private static Stream<Meal> mealsOf(Scenario scenario, Period within) {
-    return scenario.collection().animals().stream()
-        .map((Animal animal) -> Projection.meals(animal, within))
-        .flatMap(List::stream);
-  }
-
-  private static int byDay(Meal a, Meal b) {
-    int byDay = a.days().best().compareTo(b.days().best());
-    return byDay != 0 ? byDay : a.id().compareTo(b.id());
+    return new World(other, again.meals, slots, again.items, joint, pledges, mostOrders, dueSoon);
   }
 
   public Supplier supplier(String id) {
@@ -176,10 +129,15 @@ public record World(
     return keeps(lot).bestBefore();
   }
 
+  /** Every meal, in canonical order. */
+  public List<Demand> demands() {
+    return meals.all();
+  }
+
   /** Demands by meal id. */
   public Map<String, Demand> demandsById() {
     Map<String, Demand> byId = new LinkedHashMap<>();
-    demands.forEach(d -> byId.put(d.meal().id(), d));
+    demands().forEach(d -> byId.put(d.meal().id(), d));
     return byId;
   }
 
@@ -194,32 +152,37 @@ public record World(
 
   /** The same world with only some of its slots: a habit, or a part of the search. */
   public World withSlots(List<Slot> some) {
-    return new World(scenario, demands, some, items, joint, pledges, mostOrders, dueSoon);
+    return new World(scenario, meals, some, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world with only some of its meals. */
   public World withDemands(List<Demand> some) {
+    return withMeals(Demands.of(some));
+  }
+
+  /** The same. */
+  public World withMeals(Demands some) {
     return new World(scenario, some, slots, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world with these pledges and no others. */
   public World withPledges(List<Pledge> some) {
-    return new World(scenario, demands, slots, items, joint, some, mostOrders, dueSoon);
+    return new World(scenario, meals, slots, items, joint, some, mostOrders, dueSoon);
   }
 
   /** The same world with at most so many orders. */
   public World withMostOrders(int most) {
-    return new World(scenario, demands, slots, items, joint, pledges, most, dueSoon);
+    return new World(scenario, meals, slots, items, joint, pledges, most, dueSoon);
   }
 
   /** The same world where these orders are due soon. */
   public World withDueSoon(DueSoon other) {
-    return new World(scenario, demands, slots, items, joint, pledges, mostOrders, other);
+    return new World(scenario, meals, slots, items, joint, pledges, mostOrders, other);
   }
 
   /** The same meals, deliveries and items under another scenario. */
   public World withScenario(Scenario other) {
-    return new World(other, demands, slots, items, joint, pledges, mostOrders, dueSoon);
+    return new World(other, meals, slots, items, joint, pledges, mostOrders, dueSoon);
   }
 
   /** The same world with nothing moved between freezers. */
@@ -229,6 +192,6 @@ public record World(
 
   /** The same world for one keeper: anybody may eat from any freezer. */
   public World alone() {
-    return new World(scenario, demands, slots, items, Joint.ALONE, pledges, mostOrders, dueSoon);
+    return new World(scenario, meals, slots, items, Joint.ALONE, pledges, mostOrders, dueSoon);
   }
 }

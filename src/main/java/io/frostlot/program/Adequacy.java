@@ -58,6 +58,9 @@ final class Adequacy implements Tying {
 
   @Override
   public void impose(Program program) {
+    if (runs.isEmpty()) {
+      return;
+    }
     Map<String, Decisions.Served> servedByMeal = program.decisions().servedByMeal();
     Linear all = new Linear();
     Set<List<Var>> seen = new HashSet<>();

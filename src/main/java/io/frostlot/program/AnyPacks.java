@@ -17,11 +17,11 @@ final class AnyPacks {
 
   AnyPacks(World world) {
     long eaten =
-        world.demands().stream()
+        world.meals().alike().stream()
             .mapToLong(
-                demand ->
-                    (long) demand.meal().count()
-                        * demand.options().stream().mapToInt(Option::pieces).max().orElse(0))
+                alike ->
+                    (long) alike.count()
+                        * alike.first().options().stream().mapToInt(Option::pieces).max().orElse(0))
             .sum();
     double margin = world.scenario().policy().safety().margin().fraction().doubleValue();
     pieces = (long) Math.ceil(eaten * (1 + margin));

@@ -32,7 +32,8 @@ final class Attempt {
   private final Judging judging;
 
   Attempt(World world, Judging judging) {
-    program = Rules.program(world, Formulation.USUAL.withApart(judging.apart().animals()));
+    Formulation usual = Formulation.of(Grain.DAYS.fit(world));
+    program = Rules.program(world, usual.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
     this.judging = judging;
   }

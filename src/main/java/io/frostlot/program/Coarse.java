@@ -37,9 +37,9 @@ final class Coarse {
   /** As fine as may be without being too large a program to solve often. */
   Coarse(World world) {
     World pooled = Pool.of(world);
-    Program found = of(pooled, GRAINS.get(0));
+    Program found = of(pooled, GRAINS.get(0).fit(world));
     for (int i = 1; i < GRAINS.size() && isLarge(found); i++) {
-      found = of(pooled, GRAINS.get(i));
+      found = of(pooled, GRAINS.get(i).fit(world));
     }
     program = found;
     new CoverRows(program).add();

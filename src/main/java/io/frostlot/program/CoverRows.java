@@ -2,7 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
-import io.frostlot.plan.Demand;
+import io.frostlot.plan.Alike;
 import io.frostlot.plan.Lot;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -74,8 +74,8 @@ final class CoverRows {
     served.demandClass().choices().forEach(choice -> items.add(choice.option().item().id()));
     int earliest = Integer.MAX_VALUE;
     int latest = Integer.MIN_VALUE;
-    for (Demand demand : served.demandClass().members()) {
-      Meal.Days days = demand.meal().days();
+    for (Alike alike : served.demandClass().alike()) {
+      Meal.Days days = alike.first().meal().days();
       earliest = Math.min(earliest, timeline.at(days.earliest()));
       latest = Math.max(latest, timeline.at(days.latest()));
     }

@@ -1,7 +1,9 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Alike;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.Demands;
 import io.frostlot.units.Money;
 import java.util.List;
 
@@ -9,7 +11,7 @@ import java.util.List;
  * Meals that the program need not tell apart: same choices, same importance, same tail price.
  *
  * @param keeper whose animals eat; empty where there is one keeper
- * @param members the demands, in canonical order
+ * @param alike its meals, by the first of those alike, and none twice
  * @param choices ways and times to serve one meal
  * @param must counts among the must-meals
  * @param tail may be bought at {@code tailPrice}
@@ -17,14 +19,14 @@ import java.util.List;
  */
 record DemandClass(
     String keeper,
-    List<Demand> members,
+    List<Alike> alike,
     List<Choice> choices,
     boolean must,
     boolean tail,
     Money tailPrice,
     MealTies.Tie tie) {
   DemandClass {
-    members = List.copyOf(members);
+    alike = List.copyOf(alike);
     choices = List.copyOf(choices);
   }
 
@@ -41,7 +43,22 @@ record DemandClass(
     return !tie.equals(MealTies.NONE);
   }
 
+  /** One of them, the first. */
+  Demand first() {
+    return alike.get(0).first();
+  }
+
+  /** The demands, in canonical order. */
+  List<Demand> members() {
+    return alike.size() == 1
+        ? alike.get(0).members()
+        : alike.stream()
+            .flatMap(some -> some.members().stream())
+            .sorted(Demands.CANONICAL)
+            .toList();
+  }
+
   int count() {
-    return members.stream().mapToInt(d -> d.meal().count()).sum();
+    return alike.stream().mapToInt(Alike::count).sum();
   }
 }

@@ -2,12 +2,15 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
-import io.frostlot.keeping.Importance;
+import io.frostlot.plan.Alike;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.Demands;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Money;
+import io.frostlot.units.Period;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,42 +47,66 @@ final class DemandClasses {
       boolean must,
       boolean tail,
       Money tailPrice,
-      MealTies.Tie tie) {}
-
-  List<DemandClass> merge(List<Demand> demands) {
-    Map<Key, List<Demand>> members = new LinkedHashMap<>();
-    for (Demand demand : demands) {
-      Key key =
-          new Key(
-              world.joint().keeperOf(demand),
-              choices(demand),
-              demand.meal().importance() == Importance.MUST,
-              demand.tail(),
-              demand.tailPrice(),
-              ties.of(demand));
-      members.computeIfAbsent(key, k -> new ArrayList<>()).add(demand);
+      MealTies.Tie tie) {
+    DemandClass of(List<Alike> alike) {
+      return new DemandClass(keeper, alike, choices, must, tail, tailPrice, tie);
     }
-    return members.entrySet().stream()
-        .map(
-            e ->
-                new DemandClass(
-                    e.getKey().keeper(),
-                    e.getValue(),
-                    e.getKey().choices(),
-                    e.getKey().must(),
-                    e.getKey().tail(),
-                    e.getKey().tailPrice(),
-                    e.getKey().tie()))
-        .toList();
+  }
+
+  /** Meals that are alike in keeper and ties too. */
+  private record Part(Apart apart, Alike alike) {
+    private record Apart(String keeper, MealTies.Tie tie) {}
+  }
+
+  List<DemandClass> merge(Demands demands) {
+    List<Part> parts = new ArrayList<>();
+    demands.alike().forEach(alike -> addParts(alike, parts));
+    if (parts.size() > demands.alike().size()) {
+      parts.sort(Comparator.comparing(part -> part.alike().first(), Demands.CANONICAL));
+    }
+    Map<Key, List<Alike>> members = new LinkedHashMap<>();
+    for (Part part : parts) {
+      members.computeIfAbsent(key(part), key -> new ArrayList<>()).add(part.alike());
+    }
+    return members.entrySet().stream().map(e -> e.getKey().of(e.getValue())).toList();
+  }
+
+  private void addParts(Alike alike, List<Part> parts) {
+    if (world.joint().keepers().isEmpty() && ties.areNone()) {
+      parts.add(new Part(apart(alike.first()), alike));
+      return;
+    }
+    Map<Part.Apart, List<Demand>> apart = new LinkedHashMap<>();
+    for (Demand demand : alike.members()) {
+      apart.computeIfAbsent(apart(demand), some -> new ArrayList<>()).add(demand);
+    }
+    apart.forEach((kept, members) -> parts.add(new Part(kept, Alike.of(members))));
+  }
+
+  private Part.Apart apart(Demand demand) {
+    return new Part.Apart(world.joint().keeperOf(demand), ties.of(demand));
+  }
+
+  private Key key(Part part) {
+    Demand first = part.alike().first();
+    return new Key(
+        part.apart().keeper(),
+        choices(part.apart().keeper(), first),
+        part.alike().isMust(),
+        first.tail(),
+        first.tailPrice(),
+        part.apart().tie());
   }
 
   /** Every meal a class by itself. */
-  List<DemandClass> each(List<Demand> demands) {
-    return demands.stream().flatMap(demand -> merge(List.of(demand)).stream()).toList();
+  List<DemandClass> each(Demands demands) {
+    return demands.all().stream()
+        .map(demand -> new Part(apart(demand), Alike.of(List.of(demand))))
+        .map(part -> key(part).of(List.of(part.alike())))
+        .toList();
   }
 
-  private List<DemandClass.Choice> choices(Demand demand) {
-    String keeper = world.joint().keeperOf(demand);
+  private List<DemandClass.Choice> choices(String keeper, Demand demand) {
     List<DemandClass.Choice> choices = new ArrayList<>();
     for (Option option : demand.options()) {
       ItemDays days = timeline.of(option.item());
@@ -101,11 +128,12 @@ final class DemandClasses {
    */
   private Optional<DemandClass.Choice> choice(
       Option option, Meal.Days window, ItemDays days, int segment) {
+    Period all = days.days(segment, timeline);
     return window
-        .first(days.days(segment, timeline))
+        .first(all)
         .map(
             day ->
                 new DemandClass.Choice(
-                    option, segment, window.late(day), timeline.sparedNights(Timeline.day(day))));
+                    option, segment, window.late(day), timeline.sparedNights(day, all)));
   }
 }

@@ -28,6 +28,9 @@ record FedAlike(List<String> animals, List<Demand> demands, List<Decisions.Serve
 
   /** The animals of some meals. */
   static List<FedAlike> of(Program program, Map<String, List<Demand>> byAnimal) {
+    if (byAnimal.isEmpty()) {
+      return List.of();
+    }
     Map<String, Decisions.Served> servedByMeal = program.decisions().servedByMeal();
     Map<List<Var>, List<String>> alike = new LinkedHashMap<>();
     Map<String, List<Decisions.Served>> meals = new HashMap<>();

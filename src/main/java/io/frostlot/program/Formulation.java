@@ -44,6 +44,6 @@ record Formulation(Grain grain, boolean merged, boolean tight, Set<String> apart
   List<DemandClass> classes(Timeline timeline, DemandClasses.Possible possible, MealTies ties) {
     World world = timeline.world();
     DemandClasses classes = new DemandClasses(world, timeline, possible, ties);
-    return merged ? classes.merge(world.demands()) : classes.each(world.demands());
+    return merged ? classes.merge(world.meals()) : classes.each(world.meals());
   }
 }

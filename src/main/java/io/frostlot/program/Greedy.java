@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Alike;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -42,6 +43,10 @@ final class Greedy {
       this.useBy = useBy;
       this.left = left;
     }
+
+    int usableOn(int day) {
+      return from <= day && useBy >= day ? left : 0;
+    }
   }
 
   private record Offer(Slot slot, Pack pack) {}
@@ -56,14 +61,12 @@ final class Greedy {
             .mapToInt(f -> Math.min(f.life().days(), f.life().smallDays()))
             .max()
             .orElse(0);
-    for (Demand demand : world.demands()) {
-      for (Option option : demand.options()) {
+    for (Alike alike : world.meals().alike()) {
+      int day = Timeline.day(alike.first().meal().days().best());
+      for (Option option : alike.first().options()) {
         wanted
             .computeIfAbsent(option.item().id(), id -> new TreeMap<>())
-            .merge(
-                Timeline.day(demand.meal().days().best()),
-                option.pieces() * demand.meal().count(),
-                Integer::sum);
+            .merge(day, option.pieces() * alike.count(), Integer::sum);
       }
     }
     for (Slot slot : world.slots()) {
@@ -87,8 +90,14 @@ final class Greedy {
     }
   }
 
+  /** What goes first comes first. */
   private void add(Item item, Batch batch) {
-    there.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(batch);
+    List<Batch> batches = there.computeIfAbsent(item.id(), id -> new ArrayList<>());
+    int at = batches.size();
+    while (at > 0 && batches.get(at - 1).useBy > batch.useBy) {
+      at--;
+    }
+    batches.add(at, batch);
   }
 
   /** Deliveries to buy from. */
@@ -122,20 +131,21 @@ final class Greedy {
   }
 
   private boolean eat(Option option, int day) {
-    List<Batch> usable =
-        there.getOrDefault(option.item().id(), List.of()).stream()
-            .filter(batch -> batch.from <= day && batch.useBy >= day && batch.left > 0)
-            .sorted(Comparator.comparingInt(batch -> batch.useBy))
-            .toList();
-    if (usable.stream().mapToInt(batch -> batch.left).sum() < option.pieces()) {
+    List<Batch> batches = there.getOrDefault(option.item().id(), List.of());
+    int need = option.pieces();
+    for (Batch batch : batches) {
+      need -= batch.usableOn(day);
+    }
+    if (need > 0) {
       return false;
     }
-    int need = option.pieces();
-    for (Batch batch : usable) {
-      int take = Math.min(need, batch.left);
-      batch.left -= take;
+    need = option.pieces();
+    for (int i = 0; need > 0; i++) {
+      int take = Math.min(need, batches.get(i).usableOn(day));
+      batches.get(i).left -= take;
       need -= take;
     }
+    batches.removeIf(batch -> batch.left == 0);
     return true;
   }
 

@@ -58,7 +58,7 @@ final class HandingOut {
   }
 
   private static LocalDate firstDay(Decisions.Served served) {
-    return served.demandClass().members().get(0).meal().days().best();
+    return served.demandClass().first().meal().days().best();
   }
 
   private void handOut(Decisions.Served served) {

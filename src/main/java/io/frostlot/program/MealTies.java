@@ -55,7 +55,7 @@ final class MealTies {
                               .add(demand.meal().id())));
     }
     Map<String, List<Demand>> byAnimal = new TreeMap<>();
-    for (Demand demand : world.demands()) {
+    for (Demand demand : tied.isEmpty() ? List.<Demand>of() : world.demands()) {
       String eater = demand.meal().eater();
       if (tied.getOrDefault(eater, Set.of()).contains(demand.meal().id())) {
         byAnimal.computeIfAbsent(eater, name -> new ArrayList<>()).add(demand);
@@ -71,6 +71,11 @@ final class MealTies {
             byMeal.put(meals.get(i).meal().id(), new Tie(name, i));
           }
         });
+  }
+
+  /** Is no meal tied to another? */
+  boolean areNone() {
+    return byMeal.isEmpty();
   }
 
   Tie of(Demand demand) {

@@ -68,8 +68,9 @@ final class MealsMet implements Rule {
   }
 
   private static String sentence(DemandClass c) {
-    Meal meal = c.members().get(0).meal();
-    String more = c.members().size() > 1 ? " and " + (c.members().size() - 1) + " like it" : "";
+    Meal meal = c.first().meal();
+    int members = c.alike().stream().mapToInt(alike -> alike.members().size()).sum();
+    String more = members > 1 ? " and " + (members - 1) + " like it" : "";
     return meal.eater()
         + " on "
         + meal.days().best()

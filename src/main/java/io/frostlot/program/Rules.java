@@ -56,7 +56,7 @@ final class Rules {
   }
 
   static Program program(World world) {
-    return program(world, Grain.DAYS);
+    return program(world, Grain.DAYS.fit(world));
   }
 
   static Program program(World world, Grain grain) {

@@ -28,7 +28,7 @@ record Sketch(int keptBack, boolean tail) {
     }
     return smaller
         .withScenario(scenario.withPolicy(scenario.policy().withTail(new Policy.Tail(0))))
-        .withDemands(world.demands().stream().filter(demand -> !demand.tail()).toList());
+        .withMeals(world.meals().withoutTail());
   }
 
   private Freezer smaller(Freezer freezer) {

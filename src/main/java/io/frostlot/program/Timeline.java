@@ -88,9 +88,9 @@ final class Timeline {
     return Math.max(0, day(world.scenario().planning().to()) + 1 - day);
   }
 
-  /** Planning nights that a meal on a day spares its pieces, where a night is charged; else 0. */
-  int sparedNights(int day) {
-    return isHoldingCharged() ? nightsFrom(day) : 0;
+  /** Planning nights that a meal on a day of a segment spares, where a night is charged; else 0. */
+  int sparedNights(LocalDate day, Period segment) {
+    return isHoldingCharged() ? nightsFrom(day(grain.nightsTogether() ? segment.from() : day)) : 0;
   }
 
   /** Is a piece that is past its best before told apart from others? */
@@ -102,7 +102,7 @@ final class Timeline {
     return !world.scenario().policy().charges().holding().isZero();
   }
 
-  /** Is time looked at as finely as anything can change? */
+  /** Is time looked at on all days on which anything can change? */
   boolean isExact() {
     return grain.isExact();
   }

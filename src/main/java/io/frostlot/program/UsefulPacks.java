@@ -1,13 +1,13 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Alike;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Boxing;
-import io.frostlot.supply.Item;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.PriceBreak;
@@ -52,8 +52,8 @@ final class UsefulPacks {
             .max()
             .orElse(0);
     mostLeeway =
-        world.demands().stream()
-            .map(d -> d.meal().days())
+        world.meals().alike().stream()
+            .map(alike -> alike.first().meal().days())
             .mapToInt(d -> Timeline.day(d.latest()) - Timeline.day(d.earliest()))
             .max()
             .orElse(0);
@@ -64,22 +64,30 @@ final class UsefulPacks {
             .filter(demand -> !demand.tail())
             .mapToLong(demand -> (long) demand.meal().count() * demand.meal().prey().mostPieces())
             .sum();
-    world.demands().forEach(this::count);
+    world.meals().alike().forEach(this::count);
   }
 
-  /** Adds the most pieces of each item that a meal could take, on its latest day. */
-  private void count(Demand demand) {
-    Map<Item, Integer> most = new HashMap<>();
+  private void count(Alike alike) {
+    if (world.joint().keepers().isEmpty()) {
+      count(alike.first(), alike.count());
+    } else {
+      alike.members().forEach(demand -> count(demand, demand.meal().count()));
+    }
+  }
+
+  /** Adds the most pieces of each item that meals could take, on their latest day. */
+  private void count(Demand demand, int meals) {
+    Map<String, Integer> most = new HashMap<>();
     for (Option option : demand.options()) {
-      most.merge(option.item(), option.pieces(), Math::max);
+      most.merge(option.item().id(), option.pieces(), Math::max);
     }
     int day = Math.min(Timeline.day(demand.meal().days().latest()), lastDay);
+    String keeper = world.joint().keeperOf(demand);
     most.forEach(
         (item, pieces) ->
             piecesByDay
-                .computeIfAbsent(
-                    new Eaten(world.joint().keeperOf(demand), item.id()), k -> new TreeMap<>())
-                .merge(day, (long) pieces * demand.meal().count(), Long::sum));
+                .computeIfAbsent(new Eaten(keeper, item), k -> new TreeMap<>())
+                .merge(day, (long) pieces * meals, Long::sum));
   }
 
   /** Most packs of a row in the order of a slot. */

@@ -107,7 +107,9 @@ class EngineEqualsExhaustiveTest {
   void a_coarser_program_is_a_relaxation(long seed) {
     World world = TinyWorlds.of(seed);
     Optional<Standing> expected = exhaustive(world);
-    for (Grain grain : List.of(Grain.ofStep(2), new Grain(1, 1, 2), Grain.DELIVERIES)) {
+    Grain late = new Grain(1, 1, 2, false);
+    Grain nights = Grain.DAYS.withNightsTogether();
+    for (Grain grain : List.of(Grain.ofStep(2), late, Grain.DELIVERIES, nights)) {
       expected.ifPresent(
           standing ->
               assertThat(LevelByLevel.allows(standing, world, grain))

@@ -8,6 +8,7 @@ import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
+import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -240,6 +241,6 @@ final class Pins {
   private boolean costsTheSame(DemandClass.Choice choice, LocalDate day, long late) {
     Timeline timeline = program.decisions().timeline();
     return choice.lateDays() == late
-        && choice.sparedNights() == timeline.sparedNights(Timeline.day(day));
+        && choice.sparedNights() == timeline.sparedNights(day, new Period(day, day));
   }
 }
