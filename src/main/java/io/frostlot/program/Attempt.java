@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -57,9 +59,18 @@ final class Attempt {
     }
   }
 
-  /** Does a task on this program, and again with boxes that its solution shows to be missing. */
-  Result minimise(Scip.Task task) {
+  /**
+   * Does a task on this program, and again with boxes that its solution shows to be missing.
+   *
+   * @param stop asked whether to end
+   * @param better told of plans on the way
+   */
+  Result minimise(
+      Scip.Task task, BranchAndBound solver, BooleanSupplier stop, Consumer<Answer.Judged> better) {
     Scip.Budget budget = task.budget();
+    BranchAndBound.Watched watched =
+        new BranchAndBound.Watched(
+            stop, point -> finish(task.objective(), point, budget.rounds()).ifPresent(better));
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
     double bound = Double.NEGATIVE_INFINITY;
     Optional<Answer.Judged> best = Optional.empty();
@@ -67,7 +78,8 @@ final class Attempt {
     for (int mend = 0; mend < MOST_MENDS; mend++) {
       long left = (end - System.nanoTime()) / 1_000_000;
       Scip.End run =
-          Scip.minimise(program.model(), task.within(new Scip.Budget(left, budget.rounds())));
+          solver.minimise(
+              program.model(), task.within(new Scip.Budget(left, budget.rounds())), watched);
       bound = Math.max(bound, run.impossible() ? Double.POSITIVE_INFINITY : run.bound());
       finished = run.finished();
       if (!run.found()) {

@@ -3,6 +3,7 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Standing;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ final class Best {
   private Optional<Answer.Judged> plan = Optional.empty();
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
+  private final Map<Map<Level, Double>, Double> boundsBeside = new HashMap<>();
   private boolean distrusted;
   private boolean impossible;
   private boolean settled;
@@ -43,10 +45,11 @@ final class Best {
   }
 
   /** No plan can have levels before money below these, nor with them less money than the bound. */
-  synchronized void prove(Map<Level, Double> levels, double money) {
+  synchronized void prove(Map<Level, Double> levels, double least) {
     if (distrusted) {
       return;
     }
+    double money = Math.max(least, boundsBeside.getOrDefault(levels, Double.NEGATIVE_INFINITY));
     int higher = provenLevels.isEmpty() ? 1 : compare(levels, provenLevels);
     if (higher > 0 || (higher == 0 && money > bound)) {
       provenLevels = Map.copyOf(levels);
@@ -67,6 +70,23 @@ final class Best {
     if (!levels.isEmpty()) {
       prove(levels, money);
     }
+  }
+
+  /**
+   * No plan that is just as good before money as a plan found costs less by more than so much; of
+   * use where its levels before money are proven.
+   */
+  synchronized void proveBeside(Standing found, double lessAtMost) {
+    Map<Level, Double> levels = beforeMoney(found);
+    boundsBeside.merge(levels, level(found, Level.MONEY) - lessAtMost, Math::max);
+    if (levels.equals(provenLevels)) {
+      prove(levels, bound);
+    }
+  }
+
+  /** Is it proven by a search of the whole beside the bounds, with nothing left to count? */
+  synchronized boolean isProvenBeside() {
+    return isProven() && boundsBeside.getOrDefault(provenLevels, Double.NEGATIVE_INFINITY) >= bound;
   }
 
   /** No plan is below what was proven, or that was not proven. */

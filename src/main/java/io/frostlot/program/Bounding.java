@@ -23,6 +23,10 @@ final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
   private static final double EXACT = 2e-4;
   private static final int FEW_COLUMNS = 5000;
+
+  /** To choose among equally good plans; more where proving took longer. */
+  private static final long LEAST_TIES_MILLIS = 3000;
+
   private static final int NODES_IN_ROUND = 100;
   static final int FEW_SLOTS = 60;
   private final World world;
@@ -40,6 +44,7 @@ final class Bounding implements Runnable {
 
   @Override
   public void run() {
+    long begun = millisLeft.getAsLong();
     if (world.slots().size() > FEW_SLOTS) {
       coarsely();
     }
@@ -51,8 +56,18 @@ final class Bounding implements Runnable {
     if (best.isProven()) {
       Answer.Judged proven = best.plan().orElseThrow();
       boolean exact = best.isProvenWithin(2 * exactness(proven));
-      best.settle(new Ties(world, proven, best.apart(), this::millis).choose(exact));
+      long took = begun - millisLeft.getAsLong();
+      best.settle(new Ties(world, proven, best.apart(), forTies(took)).choose(exact));
     }
+  }
+
+  /** No longer than it took to prove that there is nothing better, or a little. */
+  private LongSupplier forTies(long took) {
+    if (rounds.isPresent()) {
+      return this::millis;
+    }
+    long until = millisLeft.getAsLong() - Math.max(LEAST_TIES_MILLIS, took);
+    return () -> Math.min(millis(), millisLeft.getAsLong() - until);
   }
 
   private boolean goesOn() {
@@ -60,7 +75,7 @@ final class Bounding implements Runnable {
   }
 
   private boolean isOver() {
-    return millisLeft.getAsLong() <= 0 || best.isImpossible();
+    return millisLeft.getAsLong() <= 0 || best.isImpossible() || best.isProvenBeside();
   }
 
   private void exactly() {
@@ -237,7 +252,10 @@ final class Bounding implements Runnable {
                 relaxed,
                 new double[0],
                 hint,
-                budget));
+                budget),
+            BranchAndBound::inTurn,
+            () -> !goesOn(),
+            best::offer);
     result.plan().ifPresent(best::offer);
     if (result.impossible()) {
       best.proveImpossible();

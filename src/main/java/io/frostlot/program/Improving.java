@@ -22,6 +22,7 @@ import java.util.function.LongSupplier;
 final class Improving implements Runnable {
   private static final long ROUND_MILLIS = 6000;
   private static final long POLISH_MILLIS = 3000;
+  private static final long MINUTE_MILLIS = 60_000;
   private static final long LONG_MILLIS = 600_000;
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
@@ -51,7 +52,7 @@ final class Improving implements Runnable {
   private final OptionalInt rounds;
   private int losses;
 
-  /** Grows where a round found nothing: the same search for as long would only be repeated. */
+  /** How long branch and bound may take. */
   private long slice = ROUND_MILLIS;
 
   /**
@@ -73,10 +74,29 @@ final class Improving implements Runnable {
 
   @Override
   public void run() {
-    if (!beginnings.areParts()) {
-      wholeWorld();
+    boolean small = isSmall();
+    slice = small ? BranchAndBound.MOMENT_MILLIS : ROUND_MILLIS;
+    if (beginnings.areParts()) {
+      first();
+    } else if (small && searchedAll(search(world, best.plan()))) {
       return;
     }
+    slice = Math.max(MINUTE_MILLIS, millisLeft.getAsLong() / 2);
+    if (small && searchedAll(wholly())) {
+      return;
+    }
+    slice = ROUND_MILLIS;
+    if (beginnings.areParts()) {
+      if (losses > 0) {
+        begin();
+      }
+      bySets();
+    } else {
+      wholeWorld();
+    }
+  }
+
+  private void first() {
     sets.look(known);
     if (!known.isEmpty()) {
       solve(new TreeSet<>(known));
@@ -84,9 +104,9 @@ final class Improving implements Runnable {
     if (best.plan().isEmpty()) {
       begin();
     }
-    if (losses > 0) {
-      begin();
-    }
+  }
+
+  private void bySets() {
     beginnings
         .spread(new Coarse(world).program(), weights, budget(ROUND_MILLIS))
         .forEach(sets::look);
@@ -121,12 +141,42 @@ final class Improving implements Runnable {
 
   private void wholeWorld() {
     int most = rounds.orElse(Integer.MAX_VALUE);
-    boolean finished = false;
-    for (int round = 0; round < most && !finished && goesOn(); round++) {
+    for (int round = 0; round < most && goesOn(); round++) {
       double before = value();
-      finished = search(world, best.plan()).finished();
+      if (searchedAll(search(world, best.plan()))) {
+        return;
+      }
       slice = value() < before ? ROUND_MILLIS : 2 * slice;
     }
+  }
+
+  /** Is the whole world one program that is soon searched? */
+  private boolean isSmall() {
+    return world.slots().size() <= Bounding.FEW_SLOTS
+        && BranchAndBound.isSmall(Rules.program(world).model());
+  }
+
+  /** Searches the whole world as one program, which is small. */
+  private Attempt.Result wholly() {
+    Attempt attempt = new Attempt(world, judging);
+    Linear objective = weights.objective(attempt.program().model());
+    Attempt.Result result =
+        attempt.minimise(
+            Scip.Task.of(objective, List.of(), false, budget(slice)),
+            Highs::minimise,
+            () -> !goesOn(),
+            this::offer);
+    result.plan().ifPresent(this::offer);
+    return result;
+  }
+
+  /** Is nothing better left in the whole world? */
+  private boolean searchedAll(Attempt.Result result) {
+    result
+        .plan()
+        .map(Answer.Judged::standing)
+        .ifPresent(found -> best.proveBeside(found, weights.of(found) - result.bound()));
+    return result.finished();
   }
 
   private double value() {
@@ -186,7 +236,8 @@ final class Improving implements Runnable {
   /** Branch and bound goes on from a point. */
   private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
     Scip.Task task = new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
-    Attempt.Result result = attempt.minimise(task);
+    Attempt.Result result =
+        attempt.minimise(task, BranchAndBound::inTurn, () -> !goesOn(), this::offer);
     result.plan().ifPresent(this::offer);
     return result;
   }
@@ -204,7 +255,7 @@ final class Improving implements Runnable {
     if (attempt.program().model().columns().size() > MANY_COLUMNS) {
       return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
     }
-    if (loses && point.length > 0) {
+    if (loses && point.length > 0 && slice > BranchAndBound.MOMENT_MILLIS) {
       double[] polished = attempt.polish(objective, point, budget(POLISH_MILLIS));
       return offered(attempt.finish(objective, polished, rounds));
     }

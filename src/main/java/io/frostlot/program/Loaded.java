@@ -19,9 +19,7 @@ final class Loaded implements AutoCloseable {
     variables = new MPVariable[model.columns().size()];
     for (int i = 0; i < variables.length; i++) {
       Model.Column column = model.columns().get(i);
-      boolean whole =
-          column.kind() == Model.Kind.WHOLE
-              || (column.kind() == Model.Kind.FOLLOWS && !task.relaxed());
+      boolean whole = column.isWhole(task.relaxed());
       boolean free = i >= task.fixed().length || Double.isNaN(task.fixed()[i]);
       variables[i] =
           solver.makeVar(

@@ -32,7 +32,13 @@ final class Model {
     FOLLOWS
   }
 
-  record Column(double least, double most, Kind kind) {}
+  /** A variable and its bounds. */
+  record Column(double least, double most, Kind kind) {
+    /** Must it be whole, where those that follow from others are left real or not? */
+    boolean isWhole(boolean relaxed) {
+      return kind == Kind.WHOLE || (kind == Kind.FOLLOWS && !relaxed);
+    }
+  }
 
   /**
    * least <= terms <= most, the constant already moved over.
@@ -82,6 +88,10 @@ final class Model {
   void row(String rule, double least, Linear expression, double most) {
     double constant = expression.constant();
     rows.add(new Row(rule, instance, expression.terms(), least - constant, most - constant));
+  }
+
+  void add(Row row) {
+    rows.add(row);
   }
 
   void atMost(String rule, Linear left, double right) {

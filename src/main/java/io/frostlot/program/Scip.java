@@ -55,6 +55,11 @@ final class Scip {
     Task within(Budget other) {
       return new Task(objective, extra, relaxed, fixed, hint, other);
     }
+
+    /** With everything whole that has to be. */
+    Task allWhole() {
+      return new Task(objective, extra, false, fixed, hint, budget);
+    }
   }
 
   /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
@@ -89,7 +94,7 @@ final class Scip {
   }
 
   /** A bound above the value of the point found, or none at all, is not believed. */
-  private static End believed(End end, Task task) {
+  static End believed(End end, Task task) {
     if (!end.found()) {
       return end;
     }

@@ -91,14 +91,33 @@ final class Ties {
     return finished;
   }
 
+  /** By counts, and what a moment of that does not settle in a small program by HiGHS. */
   private boolean count(Linear amount, DoubleSupplier cutoff, Consumer<double[]> whole) {
+    boolean small = BranchAndBound.isSmall(program.model());
+    long end = millisLeft.getAsLong() - (small ? BranchAndBound.MOMENT_MILLIS : Long.MAX_VALUE);
     try (Simplex simplex = new Simplex(program.model(), amount, held, millisLeft)) {
-      return new Counting(simplex, counts, cutoff)
-          .run(
-              Integer.MAX_VALUE,
-              () -> millisLeft.getAsLong() < 1,
-              new Counting.Progress(bound -> {}, whole));
+      boolean finished =
+          new Counting(simplex, counts, cutoff)
+              .run(
+                  Integer.MAX_VALUE,
+                  () -> millisLeft.getAsLong() < Math.max(1, end),
+                  new Counting.Progress(bound -> {}, whole));
+      return finished || (small && search(amount, cutoff, whole));
     }
+  }
+
+  private boolean search(Linear amount, DoubleSupplier cutoff, Consumer<double[]> whole) {
+    List<Model.Row> rows = new ArrayList<>(held);
+    rows.add(Model.extra(-Model.INFINITY, amount, cutoff.getAsDouble()));
+    Scip.End end =
+        Highs.minimise(
+            program.model(),
+            Scip.Task.of(amount, rows, false, budget()),
+            new BranchAndBound.Watched(() -> millisLeft.getAsLong() < 1, whole));
+    if (end.found()) {
+      whole.accept(end.point());
+    }
+    return end.finished();
   }
 
   /** Finds and holds the least of an amount; false where time was too short. */

@@ -1,0 +1,87 @@
+package io.frostlot.program;
+
+import com.google.ortools.linearsolver.MPSolver;
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
+import java.io.EOFException;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+
+/**
+ * The other side of {@link Highs}: reads questions from standard input, solves one after the other
+ * and ends when the input does, even in the middle of a question.
+ */
+final class HighsProcess {
+  /** Relative tolerance of its linear programs, taken off so that a bound is safe. */
+  private static final double TOLERANCE = 1e-7;
+
+  private HighsProcess() {}
+
+  public static void main(String[] none) throws IOException, InterruptedException {
+    BlockingQueue<HighsQuestion> questions = new LinkedBlockingQueue<>();
+    Thread reader = new Thread(() -> read(questions), "questions");
+    reader.setDaemon(true);
+    reader.start();
+    while (true) {
+      HighsQuestion question = questions.take();
+      HighsAnswers answers = new HighsAnswers(question.answers());
+      answers.end(solve(question, answers));
+    }
+  }
+
+  private static void read(BlockingQueue<HighsQuestion> questions) {
+    try (DataInputStream in = new DataInputStream(new BufferedInputStream(System.in))) {
+      while (true) {
+        questions.add(HighsQuestion.read(in));
+      }
+    } catch (IOException e) {
+      Runtime.getRuntime().halt(e instanceof EOFException ? 0 : 1);
+    }
+  }
+
+  private static Scip.End solve(HighsQuestion question, HighsAnswers answers) {
+    Model model = question.model();
+    int columns = model.columns().size();
+    for (int i = 0; i < HighsAnswers.COLUMNS_BEHIND; i++) {
+      model.real(0, 0);
+    }
+    Scip.Task task = Scip.Task.of(question.objective(), List.of(), false, Scip.Budget.ofMillis(0));
+    try (Loaded loaded = new Loaded("HIGHS", model, task)) {
+      MPSolver solver = loaded.solver();
+      solver.setTimeLimit(question.milliseconds());
+      set(solver, question, answers);
+      return switch (status(solver)) {
+        case OPTIMAL -> best(solver, Arrays.copyOf(loaded.point(), columns));
+        case INFEASIBLE -> new Scip.End(new double[0], Double.POSITIVE_INFINITY, true);
+        default -> new Scip.End(new double[0], Double.NEGATIVE_INFINITY, false);
+      };
+    }
+  }
+
+  private static Scip.End best(MPSolver solver, double[] point) {
+    double value = solver.objective().value();
+    return new Scip.End(point, value - TOLERANCE * (1 + Math.abs(value)), true);
+  }
+
+  /** The status of a limit reached has no name in OR-Tools, which then throws. */
+  private static MPSolver.ResultStatus status(MPSolver solver) {
+    try {
+      return solver.solve();
+    } catch (IllegalArgumentException e) {
+      return MPSolver.ResultStatus.NOT_SOLVED;
+    }
+  }
+
+  /** Settings are read when it solves; what is said of them before then means nothing. */
+  private static void set(MPSolver solver, HighsQuestion question, HighsAnswers answers) {
+    String settings =
+        "output_flag=false,threads=1,mip_rel_gap=0,mip_improving_solution_save=true"
+            + ",mip_improving_solution_file="
+            + answers.solutions()
+            + (question.nodes() > 0 ? ",mip_max_nodes=" + question.nodes() : "");
+    solver.setSolverSpecificParametersAsString(settings);
+  }
+}
