@@ -21,23 +21,17 @@ import java.util.stream.Stream;
  * left real, then, packs held, with everything whole.
  */
 final class Attempt {
-  private static final long FINISH_MILLIS = 1500;
-  private static final long LONG_MILLIS = 600_000;
   private static final int MOST_MENDS = 5;
-  private static final double WHOLE = 1e-6;
-
-  /** Money that is not worth a longer search. */
-  private static final double NEARLY = 0.001;
 
   private final Program program;
   private final WholePacks wholePacks;
-  private final Judging judging;
+  private final Finishing finishing;
 
   Attempt(World world, Judging judging) {
     Formulation usual = Formulation.of(Grain.DAYS.fit(world));
     program = Rules.program(world, usual.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
-    this.judging = judging;
+    finishing = new Finishing(program, wholePacks, judging);
   }
 
   Program program() {
@@ -105,61 +99,12 @@ final class Attempt {
 
   /** Holds packs, boxes and the like, and settles what follows from them. */
   Optional<Answer.Judged> finish(Linear objective, double[] found, OptionalInt rounds) {
-    return finish(objective, found, new Scip.Budget(FINISH_MILLIS, rounds), true);
+    return finishing.finish(objective, found, rounds, true);
   }
 
   /** The same, each choice next to its value only: soon done. */
   Optional<Answer.Judged> finishNear(Linear objective, double[] found, OptionalInt rounds) {
-    return finish(objective, found, new Scip.Budget(FINISH_MILLIS, rounds), false);
-  }
-
-  private Optional<Answer.Judged> finish(
-      Linear objective, double[] found, Scip.Budget slice, boolean thorough) {
-    if (!wholePacks.withinMostBoxes(program, found)) {
-      return Optional.empty();
-    }
-    if (isWhole(found)) {
-      return Optional.of(judging.judge(program, found));
-    }
-    Scip.Budget budget =
-        slice.rounds().isPresent() ? new Scip.Budget(LONG_MILLIS, slice.rounds()) : slice;
-    double[] fixed = held(found);
-    Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
-    Scip.End run = Scip.minimise(program.model(), near);
-    if (thorough && (!run.found() || objective.at(run.point()) > objective.at(found) + NEARLY)) {
-      Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, run.point(), budget);
-      Scip.End free = Scip.minimise(program.model(), any);
-      run = free.found() ? free : run;
-    }
-    return run.found() ? Optional.of(judging.judge(program, run.point())) : Optional.empty();
-  }
-
-  /** Packs and promotions as they are, whole; boxes and what follows free. */
-  private double[] held(double[] found) {
-    double[] held = new double[found.length];
-    for (int i = 0; i < held.length; i++) {
-      boolean hold = program.model().columns().get(i).kind() == Model.Kind.WHOLE;
-      held[i] = hold ? Math.rint(found[i]) : Double.NaN;
-    }
-    program
-        .decisions()
-        .orders()
-        .values()
-        .forEach(order -> held[order.boxes().index()] = Double.NaN);
-    return held;
-  }
-
-  /** Each choice served one of the whole numbers of meals next to its value. */
-  private List<Model.Row> near(double[] found) {
-    return program.decisions().served().stream()
-        .flatMap(served -> served.byChoice().stream())
-        .map(
-            meals ->
-                Model.extra(
-                    Math.floor(found[meals.index()] + WHOLE),
-                    Linear.of(meals),
-                    Math.ceil(found[meals.index()] - WHOLE)))
-        .toList();
+    return finishing.finish(objective, found, rounds, false);
   }
 
   /** A point at least as good as another, with at most one pack of each row more or less. */
@@ -203,16 +148,6 @@ final class Attempt {
         .values()
         .forEach(order -> packs.put(order.slot(), order.packs(point)));
     return packs;
-  }
-
-  private boolean isWhole(double[] point) {
-    for (int i = 0; i < point.length; i++) {
-      boolean follows = program.model().columns().get(i).kind() == Model.Kind.FOLLOWS;
-      if (follows && Math.abs(point[i] - Math.rint(point[i])) > WHOLE) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /**

@@ -3,10 +3,7 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
@@ -33,7 +30,7 @@ final class Bounding implements Runnable {
   private final Best best;
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
-  private final Map<Level, Double> held = new EnumMap<>(Level.class);
+  private final HeldLevels held = new HeldLevels();
 
   Bounding(World world, Best best, LongSupplier millisLeft, OptionalInt rounds) {
     this.world = world;
@@ -104,11 +101,11 @@ final class Bounding implements Runnable {
       return;
     }
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER)) {
-      held.put(level, reached(level, 0) ? 0 : relaxed(level, model));
+      held.hold(level, reached(level, 0) ? 0 : relaxed(level, model));
     }
-    held.put(
+    held.hold(
         Level.SHORTFALL,
-        reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, this::heldRows, budget(2)));
+        reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(2)));
     count(coarse.program(), point -> {});
   }
 
@@ -117,7 +114,7 @@ final class Bounding implements Runnable {
     Model model = program.model();
     Counts counts = new Counts(program);
     Linear money = model.objective(Level.MONEY);
-    try (Simplex simplex = new Simplex(model, money, heldRows(model), this::millis)) {
+    try (Simplex simplex = new Simplex(model, money, held.rows(model), this::millis)) {
       int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
       Counting.Progress progress = new Counting.Progress(this::rise, whole);
       return new Counting(simplex, counts, this::cutoff).run(nodes, this::isOver, progress);
@@ -129,16 +126,15 @@ final class Bounding implements Runnable {
   }
 
   private void rise(double bound) {
-    best.prove(held, bound);
+    best.prove(held.least(), bound);
   }
 
   /** Nothing is lost by leaving out what is no better than the plan in hand. */
   private double cutoff() {
-    return reached(Level.SHORTFALL, held.get(Level.SHORTFALL))
-        ? best.plan()
-            .map(plan -> plan.standing().money().toDouble() - exactness(plan))
-            .orElseThrow()
-        : Double.POSITIVE_INFINITY;
+    return best.plan()
+        .filter(plan -> held.areReachedBy(plan.standing()))
+        .map(plan -> plan.standing().money().toDouble() - exactness(plan))
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** Money may be finer than the minor unit; this is about what linear programs tell apart. */
@@ -163,25 +159,16 @@ final class Bounding implements Runnable {
 
   private double relaxed(Level level, Model model) {
     return Relaxation.minimise(
-            model, model.objective(level), heldRows(model), millisLeft.getAsLong())
+            model, model.objective(level), held.rows(model), millisLeft.getAsLong())
         .map(end -> Math.max(0, Math.ceil(end.bound() - WHOLE)))
         .orElse(0.0);
   }
 
-  private List<Model.Row> heldRows(Model model) {
-    List<Model.Row> rows = new ArrayList<>();
-    held.forEach(
-        (level, most) -> rows.add(Model.extra(-Model.INFINITY, model.objective(level), most)));
-    return rows;
-  }
-
   private boolean reached(Level level, double value) {
     return best.plan()
-        .filter(
-            plan ->
-                held.entrySet().stream()
-                    .allMatch(e -> Best.level(plan.standing(), e.getKey()) == e.getValue()))
-        .filter(plan -> Best.level(plan.standing(), level) <= value)
+        .map(Answer.Judged::standing)
+        .filter(held::areReachedBy)
+        .filter(standing -> Best.level(standing, level) <= value)
         .isPresent();
   }
 
@@ -190,13 +177,13 @@ final class Bounding implements Runnable {
     Model model = attempt.program().model();
     Linear amount = model.objective(level);
     if (amount.terms().variables().length == 0) {
-      held.put(level, amount.constant());
+      held.hold(level, amount.constant());
       return true;
     }
     double least = 0;
     if (!reached(level, least)) {
       Optional<Relaxation.End> relaxed =
-          Relaxation.minimise(model, amount, heldRows(model), millisLeft.getAsLong());
+          Relaxation.minimise(model, amount, held.rows(model), millisLeft.getAsLong());
       if (relaxed.isPresent()) {
         least = Math.max(0, Math.ceil(relaxed.get().bound() - WHOLE));
       }
@@ -214,7 +201,7 @@ final class Bounding implements Runnable {
         break;
       }
     }
-    held.put(level, least);
+    held.hold(level, least);
     return true;
   }
 
@@ -230,10 +217,10 @@ final class Bounding implements Runnable {
     int slices = rounds.isPresent() || model.columns().size() < FEW_COLUMNS ? 1 : 3;
     for (int part = slices; part >= 1 && goesOn(); part--) {
       Attempt.Result result = solve(attempt, money, true, budget(part));
-      best.prove(held, result.bound());
+      best.prove(held.least(), result.bound());
       if (result.finished() && !best.isProven()) {
         // needed only where leaving real what follows made a difference
-        best.prove(held, solve(attempt, money, false, budget(1)).bound());
+        best.prove(held.least(), solve(attempt, money, false, budget(1)).bound());
         return;
       }
     }
@@ -242,20 +229,16 @@ final class Bounding implements Runnable {
   /** One solve of the whole, from the best plan on. */
   private Attempt.Result solve(
       Attempt attempt, Linear objective, boolean relaxed, Scip.Budget budget) {
+    Model model = attempt.program().model();
     double[] hint =
-        best.plan().map(plan -> attempt.pointOf(plan, objective, budget(1))).orElse(new double[0]);
+        best.plan()
+            .filter(plan -> !BranchAndBound.isSmall(model))
+            .map(plan -> attempt.pointOf(plan, objective, budget(1)))
+            .orElse(new double[0]);
+    Scip.Task task =
+        new Scip.Task(objective, held.rows(model), relaxed, new double[0], hint, budget);
     Attempt.Result result =
-        attempt.minimise(
-            new Scip.Task(
-                objective,
-                heldRows(attempt.program().model()),
-                relaxed,
-                new double[0],
-                hint,
-                budget),
-            BranchAndBound::inTurn,
-            () -> !goesOn(),
-            best::offer);
+        attempt.minimise(task, BranchAndBound::inTurn, () -> !goesOn(), best::offer);
     result.plan().ifPresent(best::offer);
     if (result.impossible()) {
       best.proveImpossible();

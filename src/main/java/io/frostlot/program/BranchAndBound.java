@@ -37,7 +37,7 @@ interface BranchAndBound {
     long millis = task.budget().milliseconds();
     long moment = task.budget().rounds().isPresent() ? millis : Math.min(MOMENT_MILLIS, millis);
     Scip.End first = Scip.minimise(model, task.within(budget(moment, task)));
-    if (first.finished() || millis <= moment && task.budget().rounds().isEmpty()) {
+    if (first.finished() || (millis <= moment && task.budget().rounds().isEmpty())) {
       return first;
     }
     Scip.Task rest = task.allWhole().within(budget(Math.max(millis - moment, moment), task));

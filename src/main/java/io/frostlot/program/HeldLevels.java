@@ -1,0 +1,39 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Standing;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Levels of the comparison that are held at what no plan can be below, to look at the next one. */
+final class HeldLevels {
+  private final Map<Level, Double> least = new EnumMap<>(Level.class);
+
+  void clear() {
+    least.clear();
+  }
+
+  void hold(Level level, double value) {
+    least.put(level, value);
+  }
+
+  /** Level by level. */
+  Map<Level, Double> least() {
+    return least;
+  }
+
+  /** Rows that keep a solution from being above one of them. */
+  List<Model.Row> rows(Model model) {
+    List<Model.Row> rows = new ArrayList<>();
+    least.forEach(
+        (level, most) -> rows.add(Model.extra(-Model.INFINITY, model.objective(level), most)));
+    return rows;
+  }
+
+  /** Is a plan as good as that in all of them? */
+  boolean areReachedBy(Standing standing) {
+    return least.entrySet().stream()
+        .allMatch(e -> Best.level(standing, e.getKey()) == e.getValue());
+  }
+}

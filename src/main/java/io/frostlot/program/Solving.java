@@ -1,0 +1,188 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Moving;
+import io.frostlot.plan.World;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/**
+ * Solves the programs of a world and of parts of its deliveries, for {@link Improving}: by branch
+ * and bound from a plan or from where a dive ends.
+ */
+final class Solving {
+  private static final long ROUND_MILLIS = 6000;
+  private static final long POLISH_MILLIS = 3000;
+  private static final long LONG_MILLIS = 600_000;
+  private static final long MINUTE_MILLIS = 60_000;
+
+  /** A dive in a program of fewer columns takes no time worth sparing. */
+  private static final int FEW_COLUMNS = 3000;
+
+  /** Percent of the freezers that dives keep back, in turn. */
+  private static final int[] KEPT_BACK = {0, 10, 5, 15};
+
+  private final Best best;
+  private final LongSupplier millisLeft;
+  private final OptionalInt rounds;
+  private final Consumer<Answer.Judged> found;
+  private final Judging judging;
+  private final Weights weights;
+  private long slice = ROUND_MILLIS;
+  private int losses;
+
+  /**
+   * Nothing is solved yet.
+   *
+   * @param found told every plan
+   */
+  Solving(
+      Judging judging,
+      Best best,
+      Consumer<Answer.Judged> found,
+      LongSupplier millisLeft,
+      OptionalInt rounds) {
+    this.judging = judging;
+    this.best = best;
+    this.found = found;
+    this.millisLeft = millisLeft;
+    this.rounds = rounds;
+    weights = Weights.of(judging.world());
+  }
+
+  boolean goesOn() {
+    return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
+  }
+
+  /** How often a dive lost meals. */
+  int losses() {
+    return losses;
+  }
+
+  /** What the best plan weighs. */
+  double value() {
+    return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** For one linear program. */
+  Scip.Budget budget() {
+    return budget(ROUND_MILLIS);
+  }
+
+  private Scip.Budget budget(long most) {
+    long millis = rounds.isPresent() ? LONG_MILLIS : Math.min(most, millisLeft.getAsLong());
+    return new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty());
+  }
+
+  /**
+   * The program of some deliveries, first as if nothing could be moved between freezers, which is
+   * much smaller.
+   *
+   * @return what the plan found weighs; infinite where there is none
+   */
+  double solve(World part) {
+    double before = value();
+    Attempt.Result result = search(part.withoutMoves(), Optional.empty());
+    if (value() < before && !new Moving(part).days().isEmpty()) {
+      search(part, result.plan());
+    }
+    return result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Does some work, for a moment each time that it solves a program. */
+  boolean briefly(BooleanSupplier work) {
+    slice = BranchAndBound.MOMENT_MILLIS;
+    boolean done = work.getAsBoolean();
+    slice = ROUND_MILLIS;
+    return done;
+  }
+
+  /** The whole world again and again, longer where that brings nothing new. */
+  void searchOnAndOn() {
+    for (int round = 0; round < rounds.orElse(Integer.MAX_VALUE) && goesOn(); round++) {
+      double before = value();
+      if (isSearched()) {
+        return;
+      }
+      slice = value() < before ? ROUND_MILLIS : 2 * slice;
+    }
+  }
+
+  /** Searches the whole world from the best plan; is nothing better left in it? */
+  boolean isSearched() {
+    return isSearched(search(judging.world(), best.plan()));
+  }
+
+  /** The same by HiGHS alone, for half of the time or a minute. */
+  boolean isSearchedByHighs() {
+    Attempt attempt = new Attempt(judging.world(), judging);
+    Linear objective = weights.objective(attempt.program().model());
+    Scip.Budget budget = budget(Math.max(MINUTE_MILLIS, millisLeft.getAsLong() / 2));
+    Scip.Task task = Scip.Task.of(objective, List.of(), false, budget);
+    return isSearched(attempt.minimise(task, Highs::minimise, () -> !goesOn(), found));
+  }
+
+  private boolean isSearched(Attempt.Result result) {
+    result
+        .plan()
+        .ifPresent(
+            plan -> {
+              found.accept(plan);
+              double value = weights.of(plan.standing());
+              best.proveBeside(plan.standing(), value - result.bound());
+            });
+    return result.finished();
+  }
+
+  private Attempt.Result search(World part, Optional<Answer.Judged> before) {
+    Attempt attempt = new Attempt(part, judging);
+    Linear objective = weights.objective(attempt.program().model());
+    return before
+        .map(plan -> attempt.pointOf(plan, objective, budget()))
+        .map(point -> goOn(attempt, objective, point))
+        .orElseGet(() -> dive(attempt, objective, part));
+  }
+
+  /** Branch and bound goes on from a point. */
+  private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
+    Scip.Task task = new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
+    Attempt.Result result = attempt.minimise(task, BranchAndBound::inTurn, () -> !goesOn(), found);
+    result.plan().ifPresent(found);
+    return result;
+  }
+
+  private Attempt.Result dive(Attempt attempt, Linear objective, World part) {
+    double[] point = attempt.dive(toDiveIn(part, attempt), weights, budget());
+    double value = point.length > 0 ? objective.at(point) : Double.POSITIVE_INFINITY;
+    if (point.length > 0 && best.plan().isEmpty()) {
+      attempt.finishNear(objective, point, rounds).ifPresent(found);
+    }
+    boolean loses = value > weights.ofAMeal();
+    losses += loses ? 1 : 0;
+    if (!BranchAndBound.isSmall(attempt.program().model())) {
+      return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
+    }
+    if (loses && point.length > 0 && slice > BranchAndBound.MOMENT_MILLIS) {
+      double[] polished = attempt.polish(objective, point, budget(POLISH_MILLIS));
+      return offered(attempt.finish(objective, polished, rounds));
+    }
+    return goOn(attempt, objective, point);
+  }
+
+  private Attempt.Result offered(Optional<Answer.Judged> plan) {
+    plan.ifPresent(found);
+    return new Attempt.Result(plan, Double.NEGATIVE_INFINITY, false);
+  }
+
+  private Program toDiveIn(World part, Attempt attempt) {
+    if (attempt.program().model().columns().size() < FEW_COLUMNS) {
+      return attempt.program();
+    }
+    int keptBack = KEPT_BACK[losses % KEPT_BACK.length];
+    return Rules.program(new Sketch(keptBack, best.plan().isPresent()).of(part));
+  }
+}

@@ -1,0 +1,142 @@
+package io.frostlot.program;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.frostlot.oracle.TinyWorlds;
+import io.frostlot.plan.World;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** HiGHS in a process of its own against SCIP, and what becomes of it when it is stopped. */
+final class HighsTest {
+  private static final BranchAndBound.Watched NOBODY =
+      new BranchAndBound.Watched(() -> false, point -> {});
+
+  /** A knapsack of many like weights, which branch and bound does not settle in a minute. */
+  private static Model knapsack(int columns) {
+    Model model = new Model();
+    Linear weight = new Linear();
+    Linear worth = new Linear();
+    for (int i = 0; i < columns; i++) {
+      Var taken = model.yesNo();
+      long w = 1_000_000 + (i * 7_919L * 104_729) % 900_001;
+      weight.plus(w, taken);
+      worth.plus(-(w + (i * 31L) % 7), taken);
+    }
+    model.atMost("weight", weight.copy(), 0.37 * -worth.at(ones(columns)));
+    model.minimise(Level.MONEY, worth);
+    return model;
+  }
+
+  private static double[] ones(int columns) {
+    double[] ones = new double[columns];
+    Arrays.fill(ones, 1);
+    return ones;
+  }
+
+  private static Scip.Task task(Model model, Linear objective, long millis) {
+    return Scip.Task.of(objective, List.of(), false, Scip.Budget.ofMillis(millis));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {3, 4, 5, 6, 7, 8})
+  void comes_to_what_scip_comes_to(long seed) {
+    World world = TinyWorlds.of(seed);
+    Model model = Rules.program(world).model();
+    Linear objective = Weights.of(world).objective(model);
+    Scip.End scip = Scip.minimise(model, task(model, objective, 60_000));
+    Scip.End highs = Highs.minimise(model, task(model, objective, 60_000), NOBODY);
+    assertThat(highs.finished()).isTrue();
+    assertThat(highs.found()).isEqualTo(scip.found());
+    if (scip.found()) {
+      assertThat(objective.at(highs.point())).isCloseTo(objective.at(scip.point()), within(1e-3));
+      assertThat(highs.bound()).isCloseTo(scip.bound(), within(1e-2));
+    }
+  }
+
+  @Test
+  void says_that_nothing_satisfies_the_rows() {
+    Model model = new Model();
+    Var one = model.whole(0, 10);
+    model.atLeast("three", new Linear().plus(2, one), 5);
+    model.atMost("three", new Linear().plus(2, one), 5);
+    assertThat(Highs.minimise(model, task(model, Linear.of(one), 10_000), NOBODY).impossible())
+        .isTrue();
+  }
+
+  @Test
+  void tells_what_it_finds_on_the_way_and_ends_when_told_to() {
+    Model model = knapsack(60);
+    List<Double> values = new ArrayList<>();
+    AtomicBoolean stop = new AtomicBoolean();
+    Linear objective = model.objective(Level.MONEY);
+    Scip.End end =
+        Highs.minimise(
+            model,
+            task(model, objective, 600_000),
+            new BranchAndBound.Watched(
+                stop::get,
+                point -> {
+                  values.add(objective.at(point));
+                  stop.set(true);
+                }));
+    assertThat(end.finished()).isFalse();
+    assertThat(end.bound()).isEqualTo(Double.NEGATIVE_INFINITY);
+    assertThat(values).isNotEmpty();
+    assertThat(objective.at(end.point())).isEqualTo(values.get(values.size() - 1));
+  }
+
+  @Test
+  void keeps_what_it_found_when_its_time_or_its_rounds_are_over() {
+    Model model = knapsack(60);
+    Scip.Task timed = task(model, model.objective(Level.MONEY), 1500);
+    Scip.Task counted = timed.within(new Scip.Budget(600_000, OptionalInt.of(1)));
+    for (Scip.Task task : List.of(timed, counted)) {
+      Scip.End end = Highs.minimise(model, task, NOBODY);
+      assertThat(end.finished()).isFalse();
+      assertThat(end.found()).isTrue();
+      assertThat(end.point()).hasSize(60);
+    }
+  }
+
+  @Test
+  void a_process_that_dies_is_survived_and_leaves_nothing_behind() throws IOException {
+    HighsCall call = HighsCall.start();
+    Model model = knapsack(60);
+    call.ask(model, task(model, model.objective(Level.MONEY), 600_000));
+    Path folder = call.answers().folder();
+    assertThat(folder).isDirectory();
+    call.process().destroyForcibly();
+    call.process().onExit().join();
+    assertThat(call.end()).isEmpty();
+    call.close();
+    assertThat(folder).doesNotExist();
+  }
+
+  @Test
+  void solutions_are_read_from_half_a_file() throws IOException {
+    HighsAnswers answers = HighsAnswers.create();
+    Files.writeString(
+        answers.solutions(),
+        "Objective 3\n# Columns 2\na 1\nb 2\nObjective 2\n# Columns 2\na 0.5\nb 1e-3\nObj"
+            + "ective 1\n# Columns 2\na 7\n");
+    HighsAnswers.Found found = answers.newest(0, 2).orElseThrow();
+    assertThat(found.point()).containsExactly(0.5, 0.001);
+    assertThat(answers.newest(found.end(), 2)).isEmpty();
+    answers.delete();
+    try (Stream<Path> left = Files.list(answers.folder().getParent())) {
+      assertThat(left).doesNotContain(answers.folder());
+    }
+  }
+}
