@@ -30,9 +30,9 @@ final class HighsTest {
     Linear worth = new Linear();
     for (int i = 0; i < columns; i++) {
       Var taken = model.yesNo();
-      long w = 1_000_000 + (i * 7_919L * 104_729) % 900_001;
+      double w = 1_000_000.0 + (i * 7_919L * 104_729) % 900_001;
       weight.plus(w, taken);
-      worth.plus(-(w + (i * 31L) % 7), taken);
+      worth.plus(-(w + i * 31 % 7), taken);
     }
     model.atMost("weight", weight.copy(), 0.37 * -worth.at(ones(columns)));
     model.minimise(Level.MONEY, worth);
@@ -45,7 +45,7 @@ final class HighsTest {
     return ones;
   }
 
-  private static Scip.Task task(Model model, Linear objective, long millis) {
+  private static Scip.Task task(Linear objective, long millis) {
     return Scip.Task.of(objective, List.of(), false, Scip.Budget.ofMillis(millis));
   }
 
@@ -55,8 +55,8 @@ final class HighsTest {
     World world = TinyWorlds.of(seed);
     Model model = Rules.program(world).model();
     Linear objective = Weights.of(world).objective(model);
-    Scip.End scip = Scip.minimise(model, task(model, objective, 60_000));
-    Scip.End highs = Highs.minimise(model, task(model, objective, 60_000), NOBODY);
+    Scip.End scip = Scip.minimise(model, task(objective, 60_000));
+    Scip.End highs = Highs.minimise(model, task(objective, 60_000), NOBODY);
     assertThat(highs.finished()).isTrue();
     assertThat(highs.found()).isEqualTo(scip.found());
     if (scip.found()) {
@@ -71,8 +71,7 @@ final class HighsTest {
     Var one = model.whole(0, 10);
     model.atLeast("three", new Linear().plus(2, one), 5);
     model.atMost("three", new Linear().plus(2, one), 5);
-    assertThat(Highs.minimise(model, task(model, Linear.of(one), 10_000), NOBODY).impossible())
-        .isTrue();
+    assertThat(Highs.minimise(model, task(Linear.of(one), 10_000), NOBODY).impossible()).isTrue();
   }
 
   @Test
@@ -84,7 +83,7 @@ final class HighsTest {
     Scip.End end =
         Highs.minimise(
             model,
-            task(model, objective, 600_000),
+            task(objective, 600_000),
             new BranchAndBound.Watched(
                 stop::get,
                 point -> {
@@ -100,7 +99,7 @@ final class HighsTest {
   @Test
   void keeps_what_it_found_when_its_time_or_its_rounds_are_over() {
     Model model = knapsack(60);
-    Scip.Task timed = task(model, model.objective(Level.MONEY), 1500);
+    Scip.Task timed = task(model.objective(Level.MONEY), 1500);
     Scip.Task counted = timed.within(new Scip.Budget(600_000, OptionalInt.of(1)));
     for (Scip.Task task : List.of(timed, counted)) {
       Scip.End end = Highs.minimise(model, task, NOBODY);
@@ -114,7 +113,7 @@ final class HighsTest {
   void a_process_that_dies_is_survived_and_leaves_nothing_behind() throws IOException {
     HighsCall call = HighsCall.start();
     Model model = knapsack(60);
-    call.ask(model, task(model, model.objective(Level.MONEY), 600_000));
+    call.ask(model, task(model.objective(Level.MONEY), 600_000));
     Path folder = call.answers().folder();
     assertThat(folder).isDirectory();
     call.process().destroyForcibly();
