@@ -28,6 +28,10 @@ public final class CheckSale {
   private static final double BOUND_WITHOUT = 0.45;
 
   private static final double ONE = 0.035;
+  private static final double CURVES_FROM = 0.5;
+  private static final double SKIPPED = 0.15;
+  private static final double WAITING = 0.2;
+  private static final double REST = 0.05;
   private final Questions questions;
   private final World base;
   private final Request request;
@@ -72,7 +76,7 @@ public final class CheckSale {
     tell(0);
     tell(AGAIN);
     for (Deal deal : request.deals()) {
-      new SaleCurve(questions, deal, this::withOthers).find().ifPresent(found);
+      new SaleCurve(questions, deal, this::withOthers).find(until(deal)).ifPresent(found);
     }
     tell(0);
     Optional<Solved> without = questions.ask(base, ONE);
@@ -89,6 +93,14 @@ public final class CheckSale {
     for (Percent chance : request.chance()) {
       new Waiting(questions, ONE).find(chance, without.get(), request.deals()).ifPresent(found);
     }
+  }
+
+  /** The share of all time at which the curve of a deal should end, so that all else has some. */
+  private double until(Deal deal) {
+    double end =
+        1 - REST - (request.skipped().isZero() ? 0 : SKIPPED) - WAITING * request.chance().size();
+    double part = (request.deals().indexOf(deal) + 1.0) / request.deals().size();
+    return CURVES_FROM + (end - CURVES_FROM) * part;
   }
 
   /** What they are worth, with all plans found so far; told only where it is news. */

@@ -46,8 +46,12 @@ final class FreezerCurve {
     questions.boundBeside(with(ANY), 1);
   }
 
-  /** Empty where not even any room was solved in time. */
-  Optional<FreezerFinding.Curve> find(Solved present) {
+  /**
+   * Empty where not even any room was solved in time.
+   *
+   * @param until share of all time to make it more certain
+   */
+  Optional<FreezerFinding.Curve> find(Solved present, double until) {
     points.put(freezer.usable(), present);
     ask(ANY, ANY_ROOM);
     if (!points.containsKey(ANY)) {
@@ -59,6 +63,7 @@ final class FreezerCurve {
     for (int bend = 0; bend < BENDS && !questions.over(); bend++) {
       sharpest().ifPresent(litres -> ask(litres, POINT));
     }
+    questions.narrow(points.keySet().stream().map(this::with).toList(), POINT, until);
     settle();
     Solved there = points.get(freezer.usable());
     List<FreezerFinding.Point> curve = new ArrayList<>();

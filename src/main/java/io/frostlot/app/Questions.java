@@ -2,6 +2,7 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Difference;
+import io.frostlot.plan.Gap;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.Standing;
@@ -11,6 +12,8 @@ import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -27,6 +30,11 @@ import java.util.Set;
  */
 public final class Questions implements AutoCloseable {
   private static final int MOST_KNOWN = 24;
+
+  /** By then nothing more is compared: to judge a plan takes time. */
+  private static final Duration LATE = Duration.ofSeconds(-1);
+
+  private static final double HALF_A_BOX = 0.5;
   private final Planner planner;
   private final Watch watch;
   private final Duration all;
@@ -101,13 +109,13 @@ public final class Questions implements AutoCloseable {
 
   /** The answer, looked for where it was not asked before; empty without one, or out of time. */
   public Optional<Solved> ask(World world, double share) {
-    return asked.contains(id(world)) ? answer(world) : again(world, share);
+    return again(world, asked.contains(id(world)) ? 0 : share);
   }
 
   /** The answer after another look, which goes on from all that was found since; never worse. */
   public Optional<Solved> again(World world, double share) {
     Inquiry inquiry = inquiry(world);
-    if (!over() && !inquiry.isSettled()) {
+    if (!watch.stop() && left().compareTo(LATE) > 0 && !inquiry.isSettled()) {
       inquiry.learn(known);
     }
     if (!over() && share > 0 && !inquiry.isSettled()) {
@@ -120,6 +128,42 @@ public final class Questions implements AutoCloseable {
       inquiry.answer().ifPresent(it -> learn(it.plan().plan()));
     }
     return answer(world);
+  }
+
+  /**
+   * Goes on with those whose answers are least certain.
+   *
+   * @param share of all time for one look
+   * @param until this share of all time is gone, or all are known to within half a box charge
+   */
+  void narrow(Collection<World> worlds, double share, double until) {
+    Map<Integer, Integer> looks = new HashMap<>();
+    while (!over() && left().toMillis() > (1 - until) * all.toMillis()) {
+      Optional<World> widest =
+          worlds.stream()
+              .filter(world -> !inquiry(world).isSettled() && unsure(world) > 0)
+              .max(
+                  Comparator.comparingDouble(
+                      world -> unsure(world) / (1 + looks.getOrDefault(id(world), 0))));
+      if (widest.isEmpty()) {
+        return;
+      }
+      again(widest.get(), share);
+      looks.merge(id(widest.get()), 1, Integer::sum);
+    }
+  }
+
+  /**
+   * Money by which an answer may be off, all of it where no bound is known; 0 where that is fine.
+   */
+  private double unsure(World world) {
+    return answer(world).map(Questions::unsure).orElse(0.0);
+  }
+
+  private static double unsure(Solved solved) {
+    Optional<Gap> gap = Gap.of(solved.answer());
+    boolean fine = gap.filter(it -> it.boxCharges().orElse(1) <= HALF_A_BOX).isPresent();
+    return fine ? 0 : gap.map(Gap::amount).orElse(solved.cost());
   }
 
   /** Looks for a plan begun with none, where those found before would lead astray. */

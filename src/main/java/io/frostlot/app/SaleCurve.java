@@ -3,13 +3,16 @@ package io.frostlot.app;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Excess;
+import io.frostlot.plan.Gap;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
+import io.frostlot.units.Money;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,10 +28,11 @@ import java.util.stream.Collectors;
  */
 final class SaleCurve {
   private static final double POINT = 0.035;
-  private static final int MOST_DRAWN = 2;
+  private static final int MOST_DRAWN = 3;
   private final Questions questions;
   private final Deal deal;
   private final BiFunction<Deal, List<Deal>, World> worlds;
+  private final Set<World> asked = new LinkedHashSet<>();
 
   /**
    * A curve that is not drawn yet.
@@ -41,28 +45,27 @@ final class SaleCurve {
     this.worlds = worlds;
   }
 
-  /** Drawn again where a point shows that the plans it began with were not the best. */
-  Optional<SaleFinding> find() {
+  /**
+   * Drawn again where points show that the plans it began with were not the best.
+   *
+   * @param until share of all time to make it more certain
+   */
+  Optional<SaleFinding> find(double until) {
     World base = worlds.apply(deal, List.of());
     World given = worlds.apply(deal, List.of(deal));
     questions.looser(given, base);
-    Optional<SaleFinding> curve = Optional.empty();
-    for (int drawn = 0; drawn < MOST_DRAWN; drawn++) {
-      Optional<Solved> without = questions.again(base, POINT / 5);
-      Optional<Solved> best = questions.again(given, POINT / 5);
-      if (without.isEmpty() || best.isEmpty()) {
-        return curve;
-      }
-      if (curve.isPresent() && questions.over()) {
-        return curve;
-      }
-      curve = Optional.of(draw(without.get(), best.get()));
-      Optional<Solved> better = questions.again(given, POINT / 5);
-      if (better.isEmpty() || better.get().standing().equals(best.get().standing())) {
-        return curve;
-      }
+    asked.addAll(List.of(base, given));
+    Optional<SaleFinding> curve = draw(base, given);
+    for (int drawn = 1; drawn < MOST_DRAWN && curve.isPresent() && !questions.over(); drawn++) {
+      questions.narrow(asked, POINT, until);
+      curve = draw(base, given);
     }
-    return curve;
+    return curve.isPresent() ? draw(base, given) : curve;
+  }
+
+  private Optional<SaleFinding> draw(World base, World given) {
+    Optional<Solved> without = questions.again(base, 0);
+    return questions.again(given, 0).flatMap(best -> without.map(it -> draw(it, best)));
   }
 
   private SaleFinding draw(Solved base, Solved best) {
@@ -71,21 +74,23 @@ final class SaleCurve {
     List<Solved> beyond = new ArrayList<>();
     World fewer = best.world();
     for (int packs : more(turn)) {
-      if (questions.over()) {
-        break;
-      }
       World pledged = pledged(best.world(), Pledge.Packs.atLeast(packs));
       questions.looser(fewer, pledged);
       fewer = pledged;
-      Optional<Solved> more = questions.again(pledged, POINT);
+      asked.add(pledged);
+      questions.learn(best.plan());
+      Optional<Solved> more = questions.ask(pledged, POINT);
       more.ifPresent(beyond::add);
-      points.add(
-          new SaleFinding.Point(
-              packs, true, more.map(it -> questions.between(base, it)).stream().toList()));
+      if (more.isPresent() || !questions.over()) {
+        points.add(
+            new SaleFinding.Point(
+                packs, true, more.map(it -> questions.between(base, it)).stream().toList()));
+      }
     }
     List<Excess> reasons =
         beyond.isEmpty() ? List.of() : Excess.between(best, beyond.get(0), items(best.world()));
-    return new SaleFinding.Curve(deal, points, turn, reasons);
+    double box = Gap.boxCharge(best.answer().plan()).map(Money::toDouble).orElse(0.0);
+    return new SaleFinding.Curve(deal, points, turn, reasons, box);
   }
 
   /** Points up to the best plan, each known to allow no more than the next. */
@@ -99,14 +104,16 @@ final class SaleCurve {
     points.add(point(0, base, base));
     World fewer = base.world();
     for (int some : packs) {
-      if (some > 0 && some < turn && !questions.over()) {
+      if (some > 0 && some < turn) {
         World limited = atMost(some);
         questions.looser(best.world(), limited);
         if (deal instanceof Deal.OnPacks) {
           questions.looser(limited, fewer);
           fewer = limited;
         }
-        questions.again(limited, POINT).ifPresent(it -> points.add(point(some, base, it)));
+        asked.add(limited);
+        questions.learn(best.plan());
+        questions.ask(limited, POINT).ifPresent(it -> points.add(point(some, base, it)));
       }
     }
     if (turn > 0) {

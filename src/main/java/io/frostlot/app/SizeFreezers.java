@@ -22,6 +22,7 @@ public final class SizeFreezers {
   private static final double FIRST = 0.1;
   private static final double AGAIN = 0.22;
   private static final double MORE = 0.1;
+  private static final double REST = 0.05;
 
   /** Common practice for a deep freezer that is seldom opened: plan with six months. */
   private static final int DEEP_DAYS = 182;
@@ -58,6 +59,7 @@ public final class SizeFreezers {
 
   /** Finds out as much as time allows. */
   public void run(Request request) {
+    boolean more = request.more().microlitres() > 0;
     FreezerCurve room = new FreezerCurve(questions, base, chosen(request));
     room.prepare();
     Optional<Solved> present = questions.ask(base, FIRST);
@@ -70,11 +72,11 @@ public final class SizeFreezers {
       use(longer);
     }
     losses(longer, request);
-    Optional<FreezerFinding.Curve> curve = room.find(longer);
+    Optional<FreezerFinding.Curve> curve = room.find(longer, more ? 1 - REST - MORE : 1 - REST);
     curve.ifPresent(found);
     Solved best = questions.again(base, 0).orElse(longer);
     curve.ifPresent(it -> fit(it, best));
-    if (request.more().microlitres() > 0) {
+    if (more) {
       oneMore(request, best);
     }
   }

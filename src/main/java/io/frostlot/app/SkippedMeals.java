@@ -38,6 +38,7 @@ final class SkippedMeals {
     World fewerWith = thinned(with);
     questions.looser(fewerWith, fewer);
     questions.ask(fewer, share);
+    questions.learn(planned.plan());
     Optional<Solved> best = questions.ask(fewerWith, share);
     Optional<Solved> without = questions.again(fewer, share / 2);
     if (without.isEmpty() || best.isEmpty()) {

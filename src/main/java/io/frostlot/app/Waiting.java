@@ -50,6 +50,7 @@ final class Waiting {
     questions.looser(come, notInVain);
     questions.looser(notInVain, inVain);
     questions.looser(come, ordered);
+    questions.learn(without.plan());
     Optional<Solved> waitedInVain = questions.ask(inVain, share);
     Optional<Solved> waited = questions.ask(notInVain, share);
     Optional<Solved> orderedAndCome = questions.ask(ordered, share);

@@ -41,8 +41,9 @@ public sealed interface SaleFinding {
    * @param points by packs
    * @param turn packs in the best plan, beyond which it pays no more
    * @param reasons why, the hardest first; empty where it was not found out
+   * @param boxCharge of the best plan, in money; 0 where no box is paid for
    */
-  record Curve(Deal deal, List<Point> points, int turn, List<Excess> reasons)
+  record Curve(Deal deal, List<Point> points, int turn, List<Excess> reasons, double boxCharge)
       implements SaleFinding {
     public Curve {
       points = List.copyOf(points);

@@ -6,9 +6,12 @@ import io.frostlot.plan.Standing;
 import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Says what one answer has over another: meals first, money only where they are the same. */
 record Differences(Wording wording) {
+  /** What to do where little is known. */
+  static final String MORE_TIME = "more time (--seconds) tells more";
 
   /** One clause, without a full stop. */
   String verdict(Difference difference) {
@@ -95,17 +98,45 @@ record Differences(Wording wording) {
     }
     if (saves.most().isPresent()) {
       double most = saves.most().getAsDouble();
-      return most < 0 || wording.isNothing(most)
+      if (wording.isNothing(most)) {
+        return "may cost anything more, since no bound is known yet";
+      }
+      return most < 0
           ? "costs at least " + wording.atLeast(-most) + " more"
           : "saves at most " + wording.atMost(most);
     }
     if (saves.least().isPresent()) {
       double least = saves.least().getAsDouble();
+      if (wording.isNothing(least)) {
+        return "may save anything, since no bound is known yet";
+      }
       return least < 0
           ? "costs at most " + wording.atMost(-least) + " more"
           : "saves at least " + wording.atLeast(least);
     }
     return "may be anything, since no bound is known yet";
+  }
+
+  /** What to do where a saving is known to no less than half a box charge; else empty. */
+  Optional<String> unsure(Difference difference, double boxCharge) {
+    Interval saves = difference.saves();
+    if (!difference.sameMeals() || isExact(difference)) {
+      return Optional.empty();
+    }
+    if (saves.least().isEmpty() || saves.most().isEmpty()) {
+      return Optional.of("Where it turns, not both ends are known yet: " + MORE_TIME + ".");
+    }
+    double width = saves.most().getAsDouble() - saves.least().getAsDouble();
+    return width <= boxCharge / 2
+        ? Optional.empty()
+        : Optional.of(
+            "Where it turns, the saving is known to within %s%s: how good plans can be at best is not known nearer; %s."
+                .formatted(
+                    wording.atMost(width),
+                    boxCharge > 0
+                        ? ", %s box charges".formatted(Wording.decimal(width / boxCharge))
+                        : "",
+                    MORE_TIME));
   }
 
   /** A cell: the least or most of an interval, or nothing known. */

@@ -1,6 +1,7 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.FreezerFinding;
+import io.frostlot.plan.Gap;
 import io.frostlot.plan.World;
 import io.frostlot.units.Litres;
 import java.util.List;
@@ -78,7 +79,6 @@ public record FreezerReport(World world, int width) {
 
   private void curve(FreezerFinding.Curve curve, Page page) {
     page.heading("Money against the room of " + curve.freezer().name());
-    Differences differences = new Differences(wording());
     Table table = Table.of(">litres", ">cost", ">bound", ">a litre more saves", "");
     for (int i = 0; i < curve.points().size(); i++) {
       FreezerFinding.Point point = curve.points().get(i);
@@ -91,13 +91,35 @@ public record FreezerReport(World world, int width) {
               .findFirst()
               .orElse("?"),
           any ? "" : slope(curve, i),
-          note(curve, i, differences));
+          note(curve, i));
     }
     page.table(table);
     page.say(
         "Cost: of the plan found, with reckoned costs and the days after; bound: no plan costs"
             + " less. From %s l on more room gains nothing, as far as was found."
                 .formatted(litres(curve.enough())));
+    curve.points().stream()
+        .filter(point -> point.litres().equals(curve.freezer().usable()))
+        .forEach(point -> unsure(point, page));
+    if (curve.points().stream().anyMatch(it -> it.plan().answer().bound().isEmpty())) {
+      page.say("?: whether better meals could be had is not known; " + Differences.MORE_TIME + ".");
+    }
+  }
+
+  private void unsure(FreezerFinding.Point point, Page page) {
+    Gap.of(point.plan().answer())
+        .filter(gap -> !wording().isNothing(gap.amount()))
+        .ifPresent(
+            gap ->
+                page.say(
+                    "As it is, the cost is at most %s%s above the best possible: smaller differences may be chance; %s."
+                        .formatted(
+                            wording().atMost(gap.amount()),
+                            gap.boxCharges().stream()
+                                .mapToObj(it -> " (" + Wording.decimal(it) + " box charges)")
+                                .findFirst()
+                                .orElse(""),
+                            Differences.MORE_TIME)));
   }
 
   private String slope(FreezerFinding.Curve curve, int i) {
@@ -111,7 +133,7 @@ public record FreezerReport(World world, int width) {
     return money ? wording().barely(curve.worth(i)) : "meals";
   }
 
-  private static String note(FreezerFinding.Curve curve, int i, Differences differences) {
+  private static String note(FreezerFinding.Curve curve, int i) {
     FreezerFinding.Point point = curve.points().get(i);
     if (point.litres().equals(curve.freezer().usable())) {
       return "<- as it is";
@@ -121,7 +143,7 @@ public record FreezerReport(World world, int width) {
     }
     return point.difference().sameMeals()
         ? curve.bendsAt(i) ? "<- a kink" : ""
-        : differences.meals(point.difference());
+        : Differences.state(point.plan().standing(), point.plan().lateMeals());
   }
 
   private void fit(FreezerFinding.Fit fit, Page page) {

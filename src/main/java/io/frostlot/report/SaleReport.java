@@ -86,8 +86,11 @@ public record SaleReport(World world, int width) {
   }
 
   private String yesOrNo(Difference difference) {
-    boolean money = difference.sameMeals() && difference.found().toDouble() > 0;
-    if (difference.betterMeals() || (money && difference.saves().least().orElse(0) > 0)) {
+    boolean money =
+        difference.before().standing().sameBeforeMoney(difference.after().standing())
+            && difference.found().toDouble() > 0;
+    boolean sure = difference.sameMeals() && difference.saves().least().orElse(0) > 0;
+    if (difference.betterMeals() || (money && sure)) {
       return "Yes: ";
     }
     if (money) {
@@ -103,26 +106,42 @@ public record SaleReport(World world, int width) {
   private void curve(SaleFinding.Curve curve, Page page) {
     page.heading("Net saving against packs: " + curve.deal().id());
     Differences differences = new Differences(wording());
-    Table table = Table.of(">packs", "", ">saves", ">at least", ">at most", "");
+    Table table = Table.of(">packs", "", ">cost", ">saves", ">at least", ">at most", "");
     for (SaleFinding.Point point : curve.points()) {
       if (point.difference().isEmpty()) {
-        table.row(String.valueOf(point.packs()), "or more", "", "", "", "no plan was found");
+        table.row(packs(point), extent(point), "", "", "", "", "no plan was found");
         continue;
       }
       Difference difference = point.difference().get(0);
+      Difference.Side after = difference.after();
+      boolean same = difference.sameMeals();
+      String meals = same ? "" : Differences.state(after.standing(), after.lateMeals()) + " ";
       table.row(
-          String.valueOf(point.packs()),
-          point.atLeast() ? "or more" : "at most",
-          difference.sameMeals() ? wording().bare(difference.found()) : "",
-          difference.sameMeals() ? differences.least(difference) : "",
-          difference.sameMeals() ? differences.most(difference) : "",
-          difference.sameMeals() ? mark(point, curve) : differences.verdict(difference));
+          packs(point),
+          extent(point),
+          wording().bare(after.standing().money().rounded(world.decimals())),
+          same ? wording().bare(difference.found()) : "",
+          same ? differences.least(difference) : "",
+          same ? differences.most(difference) : "",
+          (meals + mark(point, curve)).strip());
     }
     page.table(table);
     page.say(
-        "Saves: between the plans found; at least, at most: with both at their best ("
-            + wording().currency().getCurrencyCode()
-            + ").");
+        "Cost: of the plan found, with reckoned costs and the days after; saves: between the plans"
+            + " found; at least, at most: with both at their best (%s). %s"
+                .formatted(
+                    wording().currency().getCurrencyCode(),
+                    curve.points().stream()
+                            .flatMap(point -> point.difference().stream())
+                            .allMatch(Difference::sameMeals)
+                        ? ""
+                        : "No saving is told where other meals are met, or come late, than without"
+                            + " the sale."));
+    curve.points().stream()
+        .filter(point -> turns(point, curve))
+        .flatMap(point -> point.difference().stream())
+        .flatMap(difference -> differences.unsure(difference, curve.boxCharge()).stream())
+        .forEach(page::say);
     String until =
         curve.turn() == 0
             ? "No pack of it is worth taking."
@@ -133,8 +152,20 @@ public record SaleReport(World world, int width) {
         .forEach(reason -> page.point(new ExcessWording(world, wording()).says(reason) + "."));
   }
 
+  private static String packs(SaleFinding.Point point) {
+    return String.valueOf(point.packs());
+  }
+
+  private static String extent(SaleFinding.Point point) {
+    return point.atLeast() ? "or more" : "at most";
+  }
+
   private static String mark(SaleFinding.Point point, SaleFinding.Curve curve) {
-    return !point.atLeast() && point.packs() == curve.turn() ? "<- here it turns" : "";
+    return turns(point, curve) ? "<- here it turns" : "";
+  }
+
+  private static boolean turns(SaleFinding.Point point, SaleFinding.Curve curve) {
+    return !point.atLeast() && point.packs() == curve.turn();
   }
 
   private void apart(SaleFinding.Apart apart, Page page) {
