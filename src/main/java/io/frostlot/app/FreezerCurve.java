@@ -114,25 +114,33 @@ final class FreezerCurve {
         .toList();
   }
 
+  private static Litres shown(Litres litres) {
+    return new Litres(roundedUp(litres.microlitres()));
+  }
+
   /** To tenths of a litre, as they are shown, where there are several. */
   private static long roundedUp(long microlitres) {
     return microlitres < TENTH ? microlitres : (microlitres + TENTH - 1) / TENTH * TENTH;
   }
 
-  /** The middle of the wider side of the point where the slope changes most. */
+  /** Where meals begin to be missed; else where the slope changes most. */
   private Optional<Litres> sharpest() {
     List<Litres> known = new ArrayList<>(points.headMap(ANY).keySet());
+    for (int i = known.size() - 1; i > 0; i--) {
+      if (!sameMeals(known.get(i - 1), known.get(i))) {
+        return between(known.get(i - 1), known.get(i));
+      }
+    }
     double most = 0;
     Optional<Litres> where = Optional.empty();
     for (int i = 1; i + 1 < known.size(); i++) {
-      double change =
-          Math.abs(slope(known.get(i - 1), known.get(i)) - slope(known.get(i), known.get(i + 1)));
+      Litres at = known.get(i);
+      double change = Math.abs(slope(known.get(i - 1), at) - slope(at, known.get(i + 1)));
       if (change > most) {
         most = change;
-        long left = known.get(i).microlitres() - known.get(i - 1).microlitres();
-        long right = known.get(i + 1).microlitres() - known.get(i).microlitres();
-        Litres from = left > right ? known.get(i - 1) : known.get(i);
-        where = Optional.of(new Litres(roundedUp(from.microlitres() + Math.max(left, right) / 2)));
+        long left = at.microlitres() - known.get(i - 1).microlitres();
+        long right = known.get(i + 1).microlitres() - at.microlitres();
+        where = left > right ? between(known.get(i - 1), at) : between(at, known.get(i + 1));
       }
     }
     return where;
@@ -141,6 +149,16 @@ final class FreezerCurve {
   private double slope(Litres from, Litres to) {
     double litres = to.toDouble() - from.toDouble();
     return (points.get(from).cost() - points.get(to).cost()) / litres;
+  }
+
+  private boolean sameMeals(Litres less, Litres more) {
+    return points.get(less).standing().sameBeforeMoney(points.get(more).standing());
+  }
+
+  /** Their middle; empty where that is as good as one of them. */
+  private static Optional<Litres> between(Litres less, Litres more) {
+    Litres middle = new Litres(roundedUp((less.microlitres() + more.microlitres()) / 2));
+    return middle.equals(less) || middle.equals(more) ? Optional.empty() : Optional.of(middle);
   }
 
   /** Takes up for each point all that was found since, and what was found for less room. */
@@ -167,7 +185,7 @@ final class FreezerCurve {
     Solved any = points.get(ANY);
     return points.entrySet().stream()
         .filter(point -> point.getValue().standing().compareTo(any.standing()) <= 0)
-        .map(point -> point.getKey().equals(ANY) ? peak(any) : point.getKey())
+        .map(point -> point.getKey().equals(ANY) ? shown(peak(any)) : point.getKey())
         .min(Litres::compareTo)
         .orElse(ANY);
   }

@@ -166,16 +166,6 @@ public final class Questions implements AutoCloseable {
     return fine ? 0 : gap.map(Gap::amount).orElse(solved.cost());
   }
 
-  /** Looks for a plan begun with none, where those found before would lead astray. */
-  void learnAnew(World world, double share) {
-    if (!over()) {
-      long millis = Math.min(left().toMillis(), (long) (share * all.toMillis()));
-      if (planner.plan(world, limits(millis), watch) instanceof Answer.WithPlan found) {
-        learn(found.plan().plan());
-      }
-    }
-  }
-
   /**
    * What one answer has over another: with all bounds known by now, and never against what is
    * looser.

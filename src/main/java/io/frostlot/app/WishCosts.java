@@ -15,11 +15,11 @@ import java.util.function.Consumer;
  * planned with it and without it. Of adequacy it also says what each animal is then fed.
  */
 public final class WishCosts {
-  private static final double AGAIN = 0.1;
-  private static final double EACH = 0.06;
+  private static final double AGAIN = 0.25;
+  private static final double EACH = 0.04;
 
-  /** It is the hardest to plan for, and plans without it lie far off. */
-  private static final double ADEQUACY = 0.3;
+  /** It is the hardest to plan for. */
+  private static final double ADEQUACY = 0.2;
 
   private final Questions questions;
   private final World base;
@@ -43,11 +43,9 @@ public final class WishCosts {
 
   private void explain(Solved plan) {
     for (Wish wish : Wish.of(base, dearest(plan))) {
-      if (isAdequacy(wish)) {
-        questions.learnAnew(wish.asked() ? wish.without() : wish.with(), ADEQUACY);
-      }
       questions.looser(wish.without(), wish.with());
-      Optional<Solved> with = questions.ask(wish.with(), EACH);
+      questions.learn(plan.plan());
+      Optional<Solved> with = questions.ask(wish.with(), isAdequacy(wish) ? ADEQUACY : EACH);
       Optional<Solved> without = questions.ask(wish.without(), EACH);
       if (with.isPresent() && without.isPresent()) {
         found.accept(
