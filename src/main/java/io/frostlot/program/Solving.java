@@ -150,9 +150,15 @@ final class Solving {
   /** Branch and bound goes on from a point. */
   private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
     Scip.Task task = new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
-    Attempt.Result result = attempt.minimise(task, BranchAndBound::inTurn, () -> !goesOn(), found);
+    Attempt.Result result = attempt.minimise(task, solver(), () -> !goesOn(), found);
     result.plan().ifPresent(found);
     return result;
+  }
+
+  /** Of many sets of deliveries the next is worth more than the rest of one: SCIP is soon done. */
+  private BranchAndBound solver() {
+    boolean many = judging.world().slots().size() > Bounding.FEW_SLOTS;
+    return many ? (model, task, watched) -> Scip.minimise(model, task) : BranchAndBound::inTurn;
   }
 
   private Attempt.Result dive(Attempt attempt, Linear objective, World part) {
