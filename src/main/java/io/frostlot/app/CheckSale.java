@@ -21,8 +21,8 @@ import java.util.function.Consumer;
 /** Finds out what deals are worth: whether, how many packs, in a worse case, and when to wait. */
 public final class CheckSale {
   private static final double FIRST = 0.07;
-  private static final double GIVEN = 0.05;
-  private static final double AGAIN = 0.15;
+  private static final double WITHOUT = 0.2;
+  private static final double GIVEN = 0.2;
 
   /** Of the time in which bounds are looked for: the rest is that of the days with the deals. */
   private static final double BOUND_WITHOUT = 0.45;
@@ -71,10 +71,9 @@ public final class CheckSale {
     questions.looser(given, base);
     questions.boundBeside(base, BOUND_WITHOUT);
     questions.boundBeside(given, 1 - BOUND_WITHOUT);
-    questions.ask(base, FIRST);
+    questions.atLength(base, WITHOUT, FIRST, this::early);
     questions.ask(given, GIVEN);
     tell(0);
-    tell(AGAIN);
     for (Deal deal : request.deals()) {
       new SaleCurve(questions, deal, this::withOthers).find(until(deal)).ifPresent(found);
     }
@@ -93,6 +92,12 @@ public final class CheckSale {
     for (Percent chance : request.chance()) {
       new Waiting(questions, ONE).find(chance, without.get(), request.deals()).ifPresent(found);
     }
+  }
+
+  /** The plan of the days without the deals may use them, too. */
+  private void early(Solved without) {
+    questions.learn(without.plan());
+    tell(0);
   }
 
   /** The share of all time at which the curve of a deal should end, so that all else has some. */

@@ -3,6 +3,7 @@ package io.frostlot.app;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Solved;
+import io.frostlot.plan.Standing;
 import io.frostlot.plan.SupplierFinding;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Energy;
@@ -24,7 +25,7 @@ import java.util.function.Consumer;
  */
 public final class CompareSuppliers {
   private static final double FIRST = 0.1;
-  private static final double AGAIN = 0.2;
+  private static final double PRESENT = 0.3;
 
   /** Shares for all parts of one way: alone most meet so few meals that money does not count. */
   private static final double LEFT_OUT = 0.4;
@@ -53,13 +54,20 @@ public final class CompareSuppliers {
   /** Finds out as much as time allows. */
   public void run() {
     questions.boundBeside(base, BOUND_OF_ALL);
-    Optional<Solved> first = questions.ask(base, FIRST);
-    if (first.isEmpty()) {
+    List<Standing> early = new ArrayList<>();
+    Optional<Solved> longer =
+        questions.atLength(
+            base,
+            PRESENT,
+            FIRST,
+            it -> {
+              early.add(it.standing());
+              found.accept(new SupplierFinding.All(it));
+            });
+    if (longer.isEmpty()) {
       return;
     }
-    found.accept(new SupplierFinding.All(first.get()));
-    Optional<Solved> longer = questions.again(base, AGAIN);
-    if (!longer.get().standing().equals(first.get().standing())) {
+    if (!early.contains(longer.get().standing())) {
       found.accept(new SupplierFinding.All(longer.get()));
     }
     Optional<Solved> all = longer;

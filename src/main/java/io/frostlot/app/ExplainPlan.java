@@ -8,6 +8,7 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +21,14 @@ import java.util.function.Consumer;
  * not bought where it is bought, an order not placed when it is placed.
  */
 public final class ExplainPlan {
-  /** Share of the time for the plan itself, at first. */
-  public static final double FIRST = 0.1;
+  /**
+   * Share of the time in which to see whether there is any plan; longer where that is not known.
+   */
+  public static final double ANY = 0.02;
 
-  private static final double AGAIN = 0.22;
+  private static final double FIRST = 0.1;
+
+  private static final double PRESENT = 0.32;
   private static final double EACH = 0.036;
 
   /** The rest is for what allows less, of which that bound says little. */
@@ -52,16 +57,23 @@ public final class ExplainPlan {
     World loosest = Loosened.all(base);
     questions.looser(loosest, base);
     questions.boundBeside(loosest, BOUND_OF_ALL);
-    present(questions, base, AGAIN, found).ifPresent(this::explain);
+    present(questions, base, PRESENT, found).ifPresent(this::explain);
   }
 
   /** The plan, told as soon as there is one, and again where a longer look finds a better one. */
   static Optional<Solved> present(
-      Questions questions, World base, double again, Consumer<ExplainFinding> found) {
-    Optional<Solved> first = questions.ask(base, FIRST);
-    first.ifPresent(it -> found.accept(ExplainFinding.Tight.of(it)));
-    Optional<Solved> best = questions.again(base, again);
-    best.filter(it -> !it.plan().equals(first.orElseThrow().plan()))
+      Questions questions, World base, double share, Consumer<ExplainFinding> found) {
+    List<Plan> early = new ArrayList<>();
+    Optional<Solved> best =
+        questions.atLength(
+            base,
+            share,
+            FIRST,
+            it -> {
+              early.add(it.plan());
+              found.accept(ExplainFinding.Tight.of(it));
+            });
+    best.filter(it -> !early.contains(it.plan()))
         .ifPresent(it -> found.accept(ExplainFinding.Tight.of(it)));
     return best;
   }

@@ -54,21 +54,38 @@ final class Looks {
   }
 
   /**
-   * Looks at a question for so long, or until it is settled.
+   * How long to look.
    *
+   * @param millis in all
    * @param untilFound even longer where there is no plan yet
+   * @param earlyMillis after which the first plan is told
+   * @param early told then, while the search goes on: to pause it costs what it was about
    */
-  void look(Inquiry asked, long millis, boolean untilFound) {
-    long end = now() + millis;
-    asked.letOn(Inquiry.Half.PLANS, millis);
+  record Length(long millis, boolean untilFound, long earlyMillis, Runnable early) {
+    /** Of which nothing is told early. */
+    Length(long millis, boolean untilFound) {
+      this(millis, untilFound, Long.MAX_VALUE, () -> {});
+    }
+  }
+
+  /** Looks at a question for so long, or until it is settled. */
+  void look(Inquiry asked, Length length) {
+    long begun = now();
+    long end = begun + length.millis();
+    boolean early = false;
+    asked.letOn(Inquiry.Half.PLANS, length.millis());
     Beside beside = new Beside(asked, end);
     while (!over.getAsBoolean() && !asked.isSettled() && !beside.isAllEnded()) {
       boolean late = now() >= end && asked.isAtRest(Inquiry.Half.PLANS);
-      if (late && (!untilFound || asked.answer().isPresent())) {
+      if (late && (!length.untilFound() || asked.answer().isPresent())) {
         break;
       }
       if (late) {
         asked.letOn(Inquiry.Half.PLANS, SLICE_MILLIS);
+      }
+      if (!early && now() - begun >= length.earlyMillis() && asked.answer().isPresent()) {
+        early = true;
+        length.early().run();
       }
       beside.goOn();
       tell(asked);

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Worlds that resemble each other, looked at one after another: every plan found is offered to the
@@ -84,7 +85,7 @@ public final class Questions implements AutoCloseable {
    * @param share of all time
    */
   void boundBeside(World world, double share) {
-    looks.share(inquiry(world), (long) (share * all.toMillis()));
+    looks.share(inquiry(world), millis(share));
   }
 
   /** What one order a month comes to, in what time is left. */
@@ -114,15 +115,33 @@ public final class Questions implements AutoCloseable {
 
   /** The answer after another look, which goes on from all that was found since; never worse. */
   public Optional<Solved> again(World world, double share) {
+    return look(world, new Looks.Length(millis(share), known.isEmpty()));
+  }
+
+  /**
+   * The answer after one long look, which would be worse where it was paused.
+   *
+   * @param share of all time
+   * @param early share of all time after which the best so far is told
+   */
+  Optional<Solved> atLength(World world, double share, double early, Consumer<Solved> tell) {
+    Runnable told = () -> answer(world).ifPresent(tell);
+    return look(world, new Looks.Length(millis(share), known.isEmpty(), millis(early), told));
+  }
+
+  private long millis(double share) {
+    return (long) (share * all.toMillis());
+  }
+
+  private Optional<Solved> look(World world, Looks.Length length) {
     Inquiry inquiry = inquiry(world);
     if (!watch.stop() && left().compareTo(LATE) > 0 && !inquiry.isSettled()) {
       inquiry.learn(known);
     }
-    if (!over() && share > 0 && !inquiry.isSettled()) {
+    if (!over() && length.millis() > 0 && !inquiry.isSettled()) {
       asked.add(id(world));
-      boolean first = known.isEmpty();
-      looks.look(inquiry, (long) (share * all.toMillis()), first);
-      if (first && inquiry.isImpossible()) {
+      looks.look(inquiry, length);
+      if (length.untilFound() && inquiry.isImpossible()) {
         clash = Optional.of(inquiry.clash());
       }
       inquiry.answer().ifPresent(it -> learn(it.plan().plan()));

@@ -20,7 +20,7 @@ import java.util.function.Consumer;
 /** Finds out how full freezers get, what room is worth, and what is lost where one fails. */
 public final class SizeFreezers {
   private static final double FIRST = 0.1;
-  private static final double AGAIN = 0.22;
+  private static final double PRESENT = 0.32;
   private static final double MORE = 0.1;
   private static final double REST = 0.05;
 
@@ -62,13 +62,21 @@ public final class SizeFreezers {
     boolean more = request.more().microlitres() > 0;
     FreezerCurve room = new FreezerCurve(questions, base, chosen(request));
     room.prepare();
-    Optional<Solved> present = questions.ask(base, FIRST);
+    List<Solved> early = new ArrayList<>();
+    Optional<Solved> present =
+        questions.atLength(
+            base,
+            PRESENT,
+            FIRST,
+            it -> {
+              early.add(it);
+              use(it);
+            });
     if (present.isEmpty()) {
       return;
     }
-    use(present.get());
-    Solved longer = questions.again(base, AGAIN).orElse(present.get());
-    if (longer.standing().compareTo(present.get().standing()) < 0) {
+    Solved longer = present.get();
+    if (early.stream().noneMatch(it -> it.plan().equals(longer.plan()))) {
       use(longer);
     }
     losses(longer, request);

@@ -63,7 +63,7 @@ final class ExplainCommand implements Callable<Integer> {
     desk.interruption()
         .guard(
             () -> ExitCode.NOTHING_IN_TIME,
-            () -> questions.ask(ready.inputs().world(), ExplainPlan.FIRST));
+            () -> questions.ask(ready.inputs().world(), ExplainPlan.ANY));
     Optional<Answer.Impossible> clash = questions.clash();
     if (clash.isPresent()) {
       return new Printer(desk.terminal(), asked.format(), List.of()).print(ready, clash.get());

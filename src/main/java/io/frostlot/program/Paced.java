@@ -12,7 +12,7 @@ import java.util.function.LongSupplier;
  */
 final class Paced implements AutoCloseable {
   /** What has begun is not cut off: a relaxation or a dive without its end was for nothing. */
-  private static final long GRACE_MILLIS = 1000;
+  private static final long GRACE_MILLIS = 1500;
 
   private final Function<LongSupplier, Runnable> work;
   private FutureTask<Boolean> task = new FutureTask<>(() -> {}, true);
