@@ -21,8 +21,8 @@ import java.util.function.Consumer;
 /** Finds out what deals are worth: whether, how many packs, in a worse case, and when to wait. */
 public final class CheckSale {
   private static final double FIRST = 0.07;
-  private static final double WITHOUT = 0.2;
-  private static final double GIVEN = 0.2;
+  private static final double WITHOUT = 0.17;
+  private static final double GIVEN = 0.3;
 
   /** Of the time in which bounds are looked for: the rest is that of the days with the deals. */
   private static final double BOUND_WITHOUT = 0.45;
@@ -72,7 +72,7 @@ public final class CheckSale {
     questions.boundBeside(base, BOUND_WITHOUT);
     questions.boundBeside(given, 1 - BOUND_WITHOUT);
     questions.atLength(base, WITHOUT, FIRST, this::early);
-    questions.ask(given, GIVEN);
+    questions.askAfresh(given, GIVEN);
     tell(0);
     for (Deal deal : request.deals()) {
       new SaleCurve(questions, deal, this::withOthers).find(until(deal)).ifPresent(found);

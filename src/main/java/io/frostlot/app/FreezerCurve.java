@@ -63,7 +63,7 @@ final class FreezerCurve {
     for (int bend = 0; bend < BENDS && !questions.over(); bend++) {
       sharpest().ifPresent(litres -> ask(litres, POINT));
     }
-    questions.narrow(points.keySet().stream().map(this::with).toList(), POINT, until);
+    new Narrowing(questions, POINT).run(points.keySet().stream().map(this::with).toList(), until);
     settle();
     Solved there = points.get(freezer.usable());
     List<FreezerFinding.Point> curve = new ArrayList<>();

@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Difference;
-import io.frostlot.plan.Gap;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.Standing;
@@ -12,8 +11,6 @@ import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -35,7 +32,6 @@ public final class Questions implements AutoCloseable {
   /** By then nothing more is compared: to judge a plan takes time. */
   private static final Duration LATE = Duration.ofSeconds(-1);
 
-  private static final double HALF_A_BOX = 0.5;
   private final Planner planner;
   private final Watch watch;
   private final Duration all;
@@ -115,7 +111,26 @@ public final class Questions implements AutoCloseable {
 
   /** The answer after another look, which goes on from all that was found since; never worse. */
   public Optional<Solved> again(World world, double share) {
+    if (!over() || asked.contains(id(world))) {
+      learnAll(inquiry(world));
+    }
     return look(world, new Looks.Length(millis(share), known.isEmpty()));
+  }
+
+  /**
+   * The answer of a search that begins as if nothing were known: one that begins with a good plan
+   * seldom comes upon those that are quite unlike it. What was known counts all the same.
+   */
+  Optional<Solved> askAfresh(World world, double share) {
+    if (!over()) {
+      try (Inquiry fresh = new Inquiry(world)) {
+        looks.look(fresh, new Looks.Length(millis(share), false));
+        fresh.answer().ifPresent(it -> learn(it.plan().plan()));
+        inquiry(world).isNoBetterThan(fresh);
+      }
+      asked.add(id(world));
+    }
+    return again(world, 0);
   }
 
   /**
@@ -133,56 +148,23 @@ public final class Questions implements AutoCloseable {
     return (long) (share * all.toMillis());
   }
 
-  private Optional<Solved> look(World world, Looks.Length length) {
-    Inquiry inquiry = inquiry(world);
+  private void learnAll(Inquiry inquiry) {
     if (!watch.stop() && left().compareTo(LATE) > 0 && !inquiry.isSettled()) {
       inquiry.learn(known);
     }
+  }
+
+  private Optional<Solved> look(World world, Looks.Length length) {
+    Inquiry inquiry = inquiry(world);
     if (!over() && length.millis() > 0 && !inquiry.isSettled()) {
       asked.add(id(world));
       looks.look(inquiry, length);
-      if (length.untilFound() && inquiry.isImpossible()) {
+      if (known.isEmpty() && inquiry.isImpossible()) {
         clash = Optional.of(inquiry.clash());
       }
       inquiry.answer().ifPresent(it -> learn(it.plan().plan()));
     }
     return answer(world);
-  }
-
-  /**
-   * Goes on with those whose answers are least certain.
-   *
-   * @param share of all time for one look
-   * @param until this share of all time is gone, or all are known to within half a box charge
-   */
-  void narrow(Collection<World> worlds, double share, double until) {
-    Map<Integer, Integer> looks = new HashMap<>();
-    while (!over() && left().toMillis() > (1 - until) * all.toMillis()) {
-      Optional<World> widest =
-          worlds.stream()
-              .filter(world -> !inquiry(world).isSettled() && unsure(world) > 0)
-              .max(
-                  Comparator.comparingDouble(
-                      world -> unsure(world) / (1 + looks.getOrDefault(id(world), 0))));
-      if (widest.isEmpty()) {
-        return;
-      }
-      again(widest.get(), share);
-      looks.merge(id(widest.get()), 1, Integer::sum);
-    }
-  }
-
-  /**
-   * Money by which an answer may be off, all of it where no bound is known; 0 where that is fine.
-   */
-  private double unsure(World world) {
-    return answer(world).map(Questions::unsure).orElse(0.0);
-  }
-
-  private static double unsure(Solved solved) {
-    Optional<Gap> gap = Gap.of(solved.answer());
-    boolean fine = gap.filter(it -> it.boxCharges().orElse(1) <= HALF_A_BOX).isPresent();
-    return fine ? 0 : gap.map(Gap::amount).orElse(solved.cost());
   }
 
   /**
@@ -221,7 +203,18 @@ public final class Questions implements AutoCloseable {
     return bounded;
   }
 
-  private Optional<Solved> answer(World world) {
+  /** Is there nothing left to look for? */
+  boolean isSettled(World world) {
+    return inquiry(world).isSettled();
+  }
+
+  /** The share of all time that is gone. */
+  double gone() {
+    return 1 - (double) left().toMillis() / all.toMillis();
+  }
+
+  /** What is known by now. */
+  Optional<Solved> answer(World world) {
     int id = id(world);
     Inquiry inquiry = inquiry(world);
     if (!inquiry.isSettled()) {

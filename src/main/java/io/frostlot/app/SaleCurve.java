@@ -56,8 +56,9 @@ final class SaleCurve {
     questions.looser(given, base);
     asked.addAll(List.of(base, given));
     Optional<SaleFinding> curve = draw(base, given);
+    Narrowing narrowing = new Narrowing(questions, POINT);
     for (int drawn = 1; drawn < MOST_DRAWN && curve.isPresent() && !questions.over(); drawn++) {
-      questions.narrow(asked, POINT, until);
+      narrowing.run(asked, until);
       curve = draw(base, given);
     }
     return curve.isPresent() ? draw(base, given) : curve;
