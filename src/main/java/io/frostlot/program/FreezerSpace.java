@@ -98,7 +98,7 @@ final class FreezerSpace implements Rule {
       }
       Litres peak = Litres.ZERO;
       LocalDate peakDay = world.scenario().planning().from();
-      for (LocalDate day : checkDays(plan)) {
+      for (LocalDate day : checkDays(world, plan)) {
         Litres used = used(plan.lots(), freezer, levels, day);
         Litres room = freezer.usableOn(day);
         if (share(used, room) > share(peak, freezer.usableOn(peakDay))) {
@@ -137,7 +137,7 @@ final class FreezerSpace implements Rule {
    * Days on which something really comes or is moved, the first day, and those from which there is
    * less room.
    */
-  private NavigableSet<LocalDate> checkDays(Plan plan) {
+  static NavigableSet<LocalDate> checkDays(World world, Plan plan) {
     NavigableSet<LocalDate> days = new TreeSet<>();
     days.add(world.scenario().planning().from());
     plan.lots().stream()

@@ -50,7 +50,7 @@ final class Improving implements Runnable {
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
     sets = new OrderSets(world, this::relaxed);
-    Judging judging = new Judging(world, best.apart());
+    Judging judging = new Judging(world, best.apart()).withRefeeding();
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
   }
 
