@@ -10,7 +10,6 @@ import io.frostlot.supply.Slot;
 import io.frostlot.supply.Slots;
 import io.frostlot.supply.Supplier;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -136,9 +135,7 @@ public record World(
 
   /** Demands by meal id. */
   public Map<String, Demand> demandsById() {
-    Map<String, Demand> byId = new LinkedHashMap<>();
-    demands().forEach(d -> byId.put(d.meal().id(), d));
-    return byId;
+    return meals.byId();
   }
 
   public int decimals() {

@@ -143,6 +143,9 @@ final class Adequacy implements Tying {
 
   @Override
   public Set<String> lacking(Plan plan) {
+    if (runs.isEmpty()) {
+      return Set.of();
+    }
     Map<String, Feeding> feedings = plan.feedingsByMeal();
     return runs.stream()
         .filter(run -> run.percentOff(feedings).signum() > 0)
@@ -152,7 +155,7 @@ final class Adequacy implements Tying {
 
   @Override
   public void judge(Plan plan, Books books) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    Map<String, Feeding> feedings = runs.isEmpty() ? Map.of() : plan.feedingsByMeal();
     Map<String, Shortfall.Part> byAnimal = new TreeMap<>();
     BigDecimal all = BigDecimal.ZERO;
     for (MealRun run : runs) {

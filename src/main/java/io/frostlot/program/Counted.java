@@ -21,7 +21,7 @@ interface Counted extends Tying {
 
   @Override
   default Set<String> lacking(Plan plan) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    Map<String, Feeding> feedings = tied().isEmpty() ? Map.of() : plan.feedingsByMeal();
     Set<String> lacking = new TreeSet<>(tied().keySet());
     lacking.removeIf(animal -> beyond(animal, feedings) == 0);
     return lacking;
@@ -29,7 +29,7 @@ interface Counted extends Tying {
 
   @Override
   default void judge(Plan plan, Books books) {
-    Map<String, Feeding> feedings = plan.feedingsByMeal();
+    Map<String, Feeding> feedings = tied().isEmpty() ? Map.of() : plan.feedingsByMeal();
     List<Shortfall.Part> parts = new ArrayList<>();
     tied()
         .forEach(

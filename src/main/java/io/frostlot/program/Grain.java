@@ -28,7 +28,11 @@ record Grain(int step, int slack, int tailSlack, boolean nightsTogether) {
 
   /** The same with nights taken together where the program would be large. */
   Grain fit(World world) {
-    return world.meals().alike().size() > MANY_KINDS ? withNightsTogether() : this;
+    return isLarge(world) ? withNightsTogether() : this;
+  }
+
+  static boolean isLarge(World world) {
+    return world.meals().alike().size() > MANY_KINDS;
   }
 
   Grain withNightsTogether() {

@@ -56,6 +56,12 @@ final class Improving implements Runnable {
 
   @Override
   public void run() {
+    if (ManyKinds.suits(world)) {
+      new ManyKinds(world, best, solving::goesOn, rounds).run();
+      if (best.plan().isPresent() || !solving.goesOn()) {
+        return;
+      }
+    }
     if (isSmall() && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
     }

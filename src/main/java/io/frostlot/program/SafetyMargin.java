@@ -17,6 +17,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +38,7 @@ import java.util.TreeSet;
  * a meal does.
  */
 final class SafetyMargin implements Rule {
+  private static final NavigableMap<LocalDate, Long> NOTHING = Collections.emptyNavigableMap();
   private final World world;
   private final Percent margin;
 
@@ -162,6 +165,7 @@ final class SafetyMargin implements Rule {
                     .computeIfAbsent(
                         band(world.freezer(lot.freezer()), lot.item()), band -> new ArrayList<>())
                     .add(lot));
+    Map<Band, NavigableMap<LocalDate, Long>> eaten = eaten(plan);
     LocalDate from = world.scenario().planning().from();
     List<Shortfall.Part> parts = new ArrayList<>();
     for (LocalDate day : deliveryDays(plan)) {
@@ -169,7 +173,9 @@ final class SafetyMargin implements Rule {
         long wanted =
             margin
                 .fraction()
-                .multiply(BigDecimal.valueOf(eaten(plan, band.getKey(), from, day)))
+                .multiply(
+                    BigDecimal.valueOf(
+                        between(from, day, eaten.getOrDefault(band.getKey(), NOTHING))))
                 .setScale(0, RoundingMode.CEILING)
                 .longValueExact();
         LocalDate before = day.minusDays(1);
@@ -197,14 +203,24 @@ final class SafetyMargin implements Rule {
             world.scenario().planning().from(), false, world.scenario().planning().to(), true));
   }
 
-  private long eaten(Plan plan, Band band, LocalDate from, LocalDate before) {
+  /** Pieces by size and day. */
+  private Map<Band, NavigableMap<LocalDate, Long>> eaten(Plan plan) {
     Map<String, Demand> demands = world.demandsById();
-    return plan.feedings().stream()
-        .filter(feeding -> demands.containsKey(feeding.mealId()))
-        .filter(feeding -> bandOf(demands.get(feeding.mealId()), feeding).equals(band))
-        .filter(feeding -> !feeding.day().isBefore(from) && feeding.day().isBefore(before))
-        .mapToLong(Feeding::pieces)
-        .sum();
+    Map<Band, NavigableMap<LocalDate, Long>> eaten = new HashMap<>();
+    for (Feeding feeding : plan.feedings()) {
+      Demand demand = demands.get(feeding.mealId());
+      if (demand != null) {
+        eaten
+            .computeIfAbsent(bandOf(demand, feeding), band -> new TreeMap<>())
+            .merge(feeding.day(), (long) feeding.pieces(), Long::sum);
+      }
+    }
+    return eaten;
+  }
+
+  private static long between(
+      LocalDate from, LocalDate before, NavigableMap<LocalDate, Long> byDay) {
+    return byDay.subMap(from, true, before, false).values().stream().mapToLong(n -> n).sum();
   }
 
   private Band bandOf(Demand demand, Feeding feeding) {

@@ -52,9 +52,14 @@ record Weights(double scale) {
   }
 
   double of(Standing standing) {
-    return of(Level.UNMET_MUST) * standing.unmetMust()
-        + of(Level.UNMET_OTHER) * standing.unmetOther()
-        + of(Level.SHORTFALL) * standing.shortfall()
+    return beforeMoney(standing.unmetMust(), standing.unmetOther(), standing.shortfall())
         + standing.money().toDouble();
+  }
+
+  /** What weighs more than money. */
+  double beforeMoney(int unmetMust, int unmetOther, long shortfall) {
+    return of(Level.UNMET_MUST) * unmetMust
+        + of(Level.UNMET_OTHER) * unmetOther
+        + of(Level.SHORTFALL) * shortfall;
   }
 }
