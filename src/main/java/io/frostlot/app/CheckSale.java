@@ -80,7 +80,7 @@ public final class CheckSale {
     tell(0);
     Optional<Solved> without = questions.ask(base, ONE);
     Optional<Solved> best = questions.ask(given, ONE);
-    if (without.isEmpty() || best.isEmpty()) {
+    if (without.isEmpty() || best.isEmpty() || questions.over()) {
       return;
     }
     apart(without.get());

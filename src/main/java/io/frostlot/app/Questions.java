@@ -30,7 +30,7 @@ public final class Questions implements AutoCloseable {
   private static final int MOST_KNOWN = 24;
 
   /** By then nothing more is compared: to judge a plan takes time. */
-  private static final Duration LATE = Duration.ofSeconds(-1);
+  private static final Duration LATE = Duration.ofMillis(-500);
 
   private final Planner planner;
   private final Watch watch;

@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
  * again.
  */
 final class SaleCurve {
-  private static final double POINT = 0.035;
+  private static final double POINT = 0.03;
   private static final int MOST_DRAWN = 3;
   private final Questions questions;
   private final Deal deal;
