@@ -44,6 +44,11 @@ public record Measurement(
     return found().map(plan -> plan.plan().standing());
   }
 
+  /** Of the money of plans that are no worse before it. */
+  OptionalDouble boundOfAsGood() {
+    return found().map(Answer.WithPlan::boundOfAsGood).orElse(OptionalDouble.empty());
+  }
+
   OptionalDouble bound() {
     return found().map(Answer.WithPlan::bound).orElse(OptionalDouble.empty());
   }

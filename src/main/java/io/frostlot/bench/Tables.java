@@ -29,7 +29,7 @@ public record Tables(
     StringBuilder text = new StringBuilder();
     text.append("# ").append(top()).append("\r\n");
     text.append("size,seed,method,limit_s,first_plan_s,to_1_percent_s,to_half_percent_s,");
-    text.append("to_half_box_s,proof_s,unmet_must,unmet_other,shortfall,cost,bound,peak_mb,");
+    text.append("to_half_box_s,proof_s,unmet_must,unmet_other,shortfall,cost,bound,bound_of_as_good,peak_mb,");
     text.append("classes,rows,columns\r\n");
     for (Measurement it : measurements) {
       List<String> cells = new ArrayList<>();
@@ -42,6 +42,7 @@ public record Tables(
       Arrays.stream(Goal.values()).map(goal -> number(it.to(goal), "")).forEach(cells::add);
       cells.addAll(standing(it));
       cells.add(number(it.bound(), ""));
+      cells.add(number(it.boundOfAsGood(), ""));
       cells.add(
           it.peakMegabytes().isPresent() ? Long.toString(it.peakMegabytes().getAsLong()) : "");
       cells.add(Integer.toString(it.size().classes()));
@@ -77,7 +78,7 @@ public record Tables(
     text.append(" over the seeds; - is not reached within the limit.\n\n");
     List<String> head = new ArrayList<>(List.of("size", "method", "rooms", "limit"));
     Arrays.stream(Goal.values()).map(Goal::says).forEach(head::add);
-    head.addAll(List.of("cost", "bound", "peak MB", "classes", "rows", "columns"));
+    head.addAll(List.of("cost", "bound", "bound of as good", "peak MB", "classes", "rows", "columns"));
     row(text, head);
     row(text, head.stream().map(name -> "---").toList());
     groups().values().forEach(group -> row(text, medians(group)));
@@ -115,6 +116,7 @@ public record Tables(
             "%.2f",
             median(group, it -> it.standing().map(s -> s.money().toDouble()).orElse(INFINITE))));
     cells.add(finite("%.2f", median(group, it -> it.bound().orElse(INFINITE))));
+    cells.add(finite("%.2f", median(group, it -> it.boundOfAsGood().orElse(INFINITE))));
     cells.add(
         finite(
             "%.0f",

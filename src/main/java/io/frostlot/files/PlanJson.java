@@ -16,6 +16,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** An answer as JSON, described by {@code plan.schema.json}; read back by {@link PlanFile}. */
@@ -96,16 +97,20 @@ public final class PlanJson {
   private void totals(JsonLines json, Answer.WithPlan answer) {
     Money cost = answer.plan().standing().money();
     json.text("cost", cost.toText(decimals));
-    bound(answer)
+    bound(answer, answer.bound())
         .ifPresentOrElse(
             bound -> json.text("bound", bound.toText(decimals)), () -> json.nothing("bound"));
+    if (answer.bound().isEmpty()) {
+      bound(answer, answer.boundOfAsGood())
+          .ifPresent(bound -> json.text("boundOfAsGood", bound.toText(decimals)));
+    }
     json.text("cash", answer.plan().books().total(Books.Account.CASH).toText(decimals));
   }
 
   /** Rounded down, so that it stays a bound; the noise of a bound above the cost is cut off. */
-  private static Optional<Money> bound(Answer.WithPlan answer) {
+  private static Optional<Money> bound(Answer.WithPlan answer, OptionalDouble least) {
     Money cost = answer.plan().standing().money();
-    return answer.bound().stream()
+    return least.stream()
         .mapToObj(
             b -> new Money(BigDecimal.valueOf(b).setScale(BOUND_DECIMALS, RoundingMode.FLOOR)))
         .map(bound -> bound.atLeast(cost) ? cost : bound)

@@ -11,6 +11,12 @@ public sealed interface Answer {
 
     /** Safe lower bound on money; empty until the levels before money are proven. */
     OptionalDouble bound();
+
+    /**
+     * Safe lower bound on the money of plans that are no worse at any level before money; known
+     * also where it is not proven that no plan is better there.
+     */
+    OptionalDouble boundOfAsGood();
   }
 
   /** A plan with its judgement. */
@@ -26,10 +32,21 @@ public sealed interface Answer {
     public OptionalDouble bound() {
       return OptionalDouble.of(safeBound);
     }
+
+    @Override
+    public OptionalDouble boundOfAsGood() {
+      return bound();
+    }
   }
 
   /** The best found so far, with what is known about how good it is. */
-  record BestFound(Judged plan, OptionalDouble bound) implements WithPlan {}
+  record BestFound(Judged plan, OptionalDouble bound, OptionalDouble boundOfAsGood)
+      implements WithPlan {
+    /** Where no more is known of plans that are only as good before money. */
+    public BestFound(Judged plan, OptionalDouble bound) {
+      this(plan, bound, bound);
+    }
+  }
 
   /**
    * No plan can be had.

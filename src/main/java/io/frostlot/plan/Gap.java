@@ -22,6 +22,11 @@ public record Gap(double amount, double percent, OptionalDouble boxCharges) {
     return answer.bound().stream().mapToObj(bound -> of(answer.plan(), bound)).findFirst();
   }
 
+  /** Above the best of the plans that are as good before money; empty where no bound is known. */
+  public static Optional<Gap> amongAsGood(Answer.WithPlan answer) {
+    return answer.boundOfAsGood().stream().mapToObj(bound -> of(answer.plan(), bound)).findFirst();
+  }
+
   private static Gap of(Answer.Judged judged, double bound) {
     double amount = Math.max(0, judged.standing().money().toDouble() - bound);
     double spent = judged.books().withoutTail().toDouble();

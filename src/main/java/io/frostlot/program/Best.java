@@ -21,6 +21,7 @@ final class Best {
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
   private final Map<Map<Level, Double>, Double> boundsBeside = new HashMap<>();
+  private final Map<Map<Level, Double>, Double> boundsOfAsGood = new HashMap<>();
   private boolean distrusted;
   private boolean impossible;
   private boolean settled;
@@ -72,6 +73,26 @@ final class Best {
     }
   }
 
+  /** No plan that is no worse than these levels before money costs less than the bound. */
+  synchronized void proveAsGood(Map<Level, Double> levels, double least) {
+    double before = boundsOfAsGood.getOrDefault(levels, Double.NEGATIVE_INFINITY);
+    if (!distrusted && least > before) {
+      boundsOfAsGood.put(Map.copyOf(levels), least);
+      news++;
+    }
+  }
+
+  /** What is known of plans that are no worse before money than one that meets all meals. */
+  private OptionalDouble boundOfAsGood(Answer.Judged judged) {
+    Map<Level, Double> levels = beforeMoney(judged.standing());
+    return judged.standing().unmetMust() + judged.standing().unmetOther() > 0
+        ? OptionalDouble.empty()
+        : boundsOfAsGood.entrySet().stream()
+            .filter(it -> it.getKey().get(Level.SHORTFALL) >= levels.get(Level.SHORTFALL))
+            .mapToDouble(Map.Entry::getValue)
+            .max();
+  }
+
   /**
    * No plan that is just as good before money as a plan found costs less by more than so much; of
    * use where its levels before money are proven.
@@ -94,6 +115,7 @@ final class Best {
     distrusted |= plan.filter(judged -> isBelowBound(judged.standing())).isPresent();
     if (distrusted) {
       provenLevels = Map.of();
+      boundsOfAsGood.clear();
       bound = Double.NEGATIVE_INFINITY;
     }
   }
@@ -175,7 +197,7 @@ final class Best {
           boolean same =
               !provenLevels.isEmpty() && compare(beforeMoney(judged.standing()), provenLevels) == 0;
           if (!same || bound == Double.NEGATIVE_INFINITY) {
-            return new Answer.BestFound(judged, OptionalDouble.empty());
+            return new Answer.BestFound(judged, OptionalDouble.empty(), boundOfAsGood(judged));
           }
           return bound >= money - halfUnit
               ? new Answer.Proven(judged, Math.min(bound, money))

@@ -18,25 +18,25 @@ import java.util.function.LongSupplier;
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
-  private static final double EXACT = 2e-4;
   private static final int FEW_COLUMNS = 5000;
 
   /** To choose among equally good plans; more where proving took longer. */
   private static final long LEAST_TIES_MILLIS = 3000;
 
-  private static final int NODES_IN_ROUND = 100;
   static final int FEW_SLOTS = 60;
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
   private final HeldLevels held = new HeldLevels();
+  private final Raising raising;
 
   Bounding(World world, Best best, LongSupplier millisLeft, OptionalInt rounds) {
     this.world = world;
     this.best = best;
     this.millisLeft = millisLeft;
     this.rounds = rounds;
+    raising = new Raising(best, held, rounds, this::millis, this::isOver);
   }
 
   @Override
@@ -52,7 +52,7 @@ final class Bounding implements Runnable {
     }
     if (best.isProven()) {
       Answer.Judged proven = best.plan().orElseThrow();
-      boolean exact = best.isProvenWithin(2 * exactness(proven));
+      boolean exact = best.isProvenWithin(2 * Raising.exactness(proven));
       long took = begun - millisLeft.getAsLong();
       best.settle(new Ties(world, proven, best.apart(), forTies(took)).choose(exact));
     }
@@ -88,7 +88,7 @@ final class Bounding implements Runnable {
     Linear objective = Weights.of(world).objective(program.model());
     Consumer<double[]> whole =
         point -> attempt.finish(objective, point, rounds).ifPresent(best::offer);
-    if (count(program, whole) && goesOn()) {
+    if (raising.count(program, whole) && goesOn()) {
       money(attempt);
     }
   }
@@ -106,40 +106,11 @@ final class Bounding implements Runnable {
     held.hold(
         Level.SHORTFALL,
         reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(2)));
-    count(coarse.program(), point -> {});
-  }
-
-  /** Raises the bound of the money by branching on counts; is nothing left to search? */
-  private boolean count(Program program, Consumer<double[]> whole) {
-    Model model = program.model();
-    Counts counts = new Counts(program);
-    Linear money = model.objective(Level.MONEY);
-    try (Simplex simplex = new Simplex(model, money, held.rows(model), this::millis)) {
-      int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
-      Counting.Progress progress = new Counting.Progress(this::rise, whole);
-      return new Counting(simplex, counts, this::cutoff).run(nodes, this::isOver, progress);
-    }
+    raising.count(coarse.program(), point -> {});
   }
 
   private long millis() {
     return budget(1).milliseconds();
-  }
-
-  private void rise(double bound) {
-    best.prove(held.least(), bound);
-  }
-
-  /** Nothing is lost by leaving out what is no better than the plan in hand. */
-  private double cutoff() {
-    return best.plan()
-        .filter(plan -> held.areReachedBy(plan.standing()))
-        .map(plan -> plan.standing().money().toDouble() - exactness(plan))
-        .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  /** Money may be finer than the minor unit; this is about what linear programs tell apart. */
-  private static double exactness(Answer.Judged plan) {
-    return EXACT * (1 + plan.standing().money().toDouble() / 1000);
   }
 
   /** Where every meal is demanded there may be no plan: first coarsely, then exactly. */

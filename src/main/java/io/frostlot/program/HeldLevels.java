@@ -10,6 +10,15 @@ import java.util.Map;
 final class HeldLevels {
   private final Map<Level, Double> least = new EnumMap<>(Level.class);
 
+  /** Held at what a plan reaches. */
+  static HeldLevels at(Standing standing) {
+    HeldLevels held = new HeldLevels();
+    for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
+      held.hold(level, Best.level(standing, level));
+    }
+    return held;
+  }
+
   void clear() {
     least.clear();
   }

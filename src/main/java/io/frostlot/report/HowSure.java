@@ -25,6 +25,15 @@ final class HowSure implements Sections.Section {
       return;
     }
     Optional<Gap> gap = Gap.of(report.answer());
+    Optional<Gap> amongAsGood = Gap.amongAsGood(report.answer());
+    if (gap.isEmpty() && amongAsGood.filter(it -> !isAll(report, it)).isPresent()) {
+      page.say(
+          "The best plan found in the time given. Of all plans that meet as many meals and fall no"
+              + " shorter of what gives way, its money is "
+              + words(report, amongAsGood.get())
+              + ". Whether less could fall short is not known yet. More time (--seconds) may tell.");
+      return;
+    }
     if (gap.isEmpty()) {
       page.say(
           "The best plan found in the time given. How far it is from the best possible is not known"
@@ -52,6 +61,11 @@ final class HowSure implements Sections.Section {
     return Gap.of(report.answer())
         .filter(gap -> !isAll(report, gap))
         .map(gap -> words(report, gap) + ".")
+        .or(
+            () ->
+                Gap.amongAsGood(report.answer())
+                    .filter(gap -> !isAll(report, gap))
+                    .map(gap -> words(report, gap) + ", of plans that fall no shorter."))
         .orElse("the best found; how far from the best possible is not known.");
   }
 

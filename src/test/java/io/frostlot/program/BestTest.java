@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Map;
@@ -63,5 +64,48 @@ class BestTest {
     best.proveImpossible();
     best.offer(plan(0, "10"));
     assertThat(best.isImpossible()).isFalse();
+  }
+
+  private static Answer.Judged falling(long percent, String money) {
+    Answer.Judged judged = plan(0, money);
+    judged.books().shortfall(new Shortfall("any", Shortfall.Unit.PERCENT, percent, List.of()));
+    return judged;
+  }
+
+  private static Map<Level, Double> shortfall(double most) {
+    return Map.of(Level.UNMET_MUST, 0.0, Level.UNMET_OTHER, 0.0, Level.SHORTFALL, most);
+  }
+
+  @Test
+  void a_bound_of_plans_that_fall_no_shorter_is_none_of_all_plans() {
+    best.proveAsGood(shortfall(5), 8);
+    best.offer(falling(3, "10"));
+    assertThat(answer().bound()).isEmpty();
+    assertThat(answer().boundOfAsGood()).hasValue(8);
+    assertThat(answer()).isInstanceOf(Answer.BestFound.class);
+  }
+
+  @Test
+  void a_bound_of_plans_that_fall_less_short_says_nothing() {
+    best.proveAsGood(shortfall(2), 9);
+    best.offer(falling(3, "8"));
+    assertThat(answer().boundOfAsGood()).isEmpty();
+  }
+
+  @Test
+  void where_a_meal_is_unmet_nothing_is_said_of_plans_as_good() {
+    best.proveAsGood(
+        Map.of(Level.UNMET_MUST, 1.0, Level.UNMET_OTHER, 0.0, Level.SHORTFALL, 0.0), 9);
+    best.offer(plan(1, "10"));
+    assertThat(answer().boundOfAsGood()).isEmpty();
+  }
+
+  @Test
+  void a_search_beside_proves_a_plan_once_no_plan_is_better_before_money() {
+    best.offer(falling(3, "10"));
+    best.proveBeside(best.plan().orElseThrow().standing(), 0.001);
+    assertThat(answer()).isInstanceOf(Answer.BestFound.class);
+    best.prove(shortfall(3), 4);
+    assertThat(answer()).isInstanceOf(Answer.Proven.class);
   }
 }

@@ -1,0 +1,75 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
+import java.util.function.LongSupplier;
+
+/**
+ * Raises the bound of the money by {@link Counting}.
+ *
+ * @param held what no plan can be below before money
+ * @param over is there no use in going on?
+ */
+record Raising(
+    Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
+  private static final double EXACT = 2e-4;
+  private static final int NODES_IN_ROUND = 100;
+
+  /**
+   * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
+   * but may not be the best before money, of the plans that are no worse there.
+   */
+  boolean count(Program program, Consumer<double[]> whole) {
+    Model model = program.model();
+    Counts counts = new Counts(program);
+    boolean ended = false;
+    boolean again = true;
+    while (again) {
+      Optional<HeldLevels> loose = asGood();
+      HeldLevels levels = loose.orElse(held);
+      DoubleConsumer rise =
+          bound -> {
+            if (loose.isPresent()) {
+              best.proveAsGood(levels.least(), bound);
+            } else {
+              best.prove(levels.least(), bound);
+            }
+          };
+      BooleanSupplier turned =
+          () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
+      Linear money = model.objective(Level.MONEY);
+      try (Simplex simplex = new Simplex(model, money, levels.rows(model), millisLeft)) {
+        int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
+        Counting.Progress progress = new Counting.Progress(rise, whole);
+        ended = new Counting(simplex, counts, this::cutoff).run(nodes, turned, progress);
+      }
+      again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
+    }
+    return ended;
+  }
+
+  /** The levels of a plan that meets all meals, where more may be reached; else empty. */
+  private Optional<HeldLevels> asGood() {
+    return best.plan()
+        .map(Answer.Judged::standing)
+        .filter(it -> it.unmetMust() + it.unmetOther() == 0 && !held.areReachedBy(it))
+        .map(HeldLevels::at);
+  }
+
+  /** Nothing is lost by leaving out what is no better than the plan in hand. */
+  private double cutoff() {
+    return best.plan()
+        .filter(plan -> held.areReachedBy(plan.standing()))
+        .map(plan -> plan.standing().money().toDouble() - exactness(plan))
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Money may be finer than the minor unit; this is about what linear programs tell apart. */
+  static double exactness(Answer.Judged plan) {
+    return EXACT * (1 + plan.standing().money().toDouble() / 1000);
+  }
+}
