@@ -29,7 +29,8 @@ public record Tables(
     StringBuilder text = new StringBuilder();
     text.append("# ").append(top()).append("\r\n");
     text.append("size,seed,method,limit_s,first_plan_s,to_1_percent_s,to_half_percent_s,");
-    text.append("to_half_box_s,proof_s,unmet_must,unmet_other,shortfall,cost,bound,bound_of_as_good,peak_mb,");
+    text.append(
+        "to_half_box_s,proof_s,unmet_must,unmet_other,shortfall,cost,bound,bound_of_as_good,peak_mb,");
     text.append("classes,rows,columns\r\n");
     for (Measurement it : measurements) {
       List<String> cells = new ArrayList<>();
@@ -78,7 +79,8 @@ public record Tables(
     text.append(" over the seeds; - is not reached within the limit.\n\n");
     List<String> head = new ArrayList<>(List.of("size", "method", "rooms", "limit"));
     Arrays.stream(Goal.values()).map(Goal::says).forEach(head::add);
-    head.addAll(List.of("cost", "bound", "bound of as good", "peak MB", "classes", "rows", "columns"));
+    head.addAll(
+        List.of("cost", "bound", "bound of as good", "peak MB", "classes", "rows", "columns"));
     row(text, head);
     row(text, head.stream().map(name -> "---").toList());
     groups().values().forEach(group -> row(text, medians(group)));
