@@ -89,7 +89,7 @@ record HighsCall(Process process, DataOutputStream questions, HighsAnswers answe
   /** Ends the process, whatever it does. */
   @Override
   public void close() throws IOException {
-    process.destroyForcibly();
+    process.destroyForcibly().onExit().join();
     answers.delete();
   }
 }

@@ -7,6 +7,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 
@@ -33,12 +34,25 @@ final class HighsProcess {
   }
 
   private static void read(BlockingQueue<HighsQuestion> questions) {
+    Optional<HighsAnswers> answers = Optional.empty();
     try (DataInputStream in = new DataInputStream(new BufferedInputStream(System.in))) {
       while (true) {
-        questions.add(HighsQuestion.read(in));
+        HighsQuestion question = HighsQuestion.read(in);
+        answers = Optional.of(new HighsAnswers(question.answers()));
+        questions.add(question);
       }
     } catch (IOException e) {
+      answers.ifPresent(HighsProcess::delete);
       Runtime.getRuntime().halt(e instanceof EOFException ? 0 : 1);
+    }
+  }
+
+  /** Nobody is left to read them. */
+  private static void delete(HighsAnswers answers) {
+    try {
+      answers.delete();
+    } catch (IOException e) {
+      // a file too many in the folder for temporary ones
     }
   }
 

@@ -124,6 +124,16 @@ final class HighsTest {
   }
 
   @Test
+  void the_process_ends_with_its_input_and_leaves_nothing_behind() throws IOException {
+    HighsCall call = HighsCall.start();
+    Model model = knapsack(60);
+    call.ask(model, task(model.objective(Level.MONEY), 600_000));
+    call.questions().close();
+    call.process().onExit().join();
+    assertThat(call.answers().folder()).doesNotExist();
+  }
+
+  @Test
   void solutions_are_read_from_half_a_file() throws IOException {
     HighsAnswers answers = HighsAnswers.create();
     Files.writeString(
