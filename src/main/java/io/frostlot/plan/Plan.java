@@ -51,14 +51,14 @@ public record Plan(
 
   /** Feedings of meals of count 1, by meal id. */
   public Map<String, Feeding> feedingsByMeal() {
-    Map<String, Feeding> byMeal = new HashMap<>();
+    Map<String, Feeding> byMeal = new HashMap<>(2 * feedings.size());
     feedings.forEach(feeding -> byMeal.put(feeding.mealId(), feeding));
     return byMeal;
   }
 
   /** Meals served, by meal id. */
   public Map<String, Integer> served() {
-    Map<String, Integer> served = new HashMap<>();
+    Map<String, Integer> served = new HashMap<>(2 * feedings.size());
     feedings.forEach(f -> served.merge(f.mealId(), f.meals(), Integer::sum));
     return served;
   }

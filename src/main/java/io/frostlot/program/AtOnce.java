@@ -17,6 +17,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -25,11 +26,22 @@ import java.util.stream.Stream;
  */
 final class AtOnce {
   private static final long PROMOTIONS_MILLIS = 2000;
+  private static final long LONG_MILLIS = 600_000;
   private final World world;
   private final Weights weights;
+  private final Scip.Budget promotions;
 
-  AtOnce(World world) {
+  /**
+   * Plans that take about as long as it takes to read the world.
+   *
+   * @param rounds where work is counted, for the same plans every time
+   */
+  AtOnce(World world, OptionalInt rounds) {
     this.world = world;
+    promotions =
+        rounds.isPresent()
+            ? new Scip.Budget(LONG_MILLIS, rounds)
+            : Scip.Budget.ofMillis(PROMOTIONS_MILLIS);
     weights = Weights.of(world);
   }
 
@@ -54,7 +66,7 @@ final class AtOnce {
       return Optional.empty();
     }
     List<Feeding> feedings = feedings(days.mouths().served());
-    List<Order> promoted = new Promoted(world).of(days.orders(), PROMOTIONS_MILLIS);
+    List<Order> promoted = new Promoted(world).of(days.orders(), promotions);
     return Stream.of(promoted, days.orders())
         .map(orders -> new Plan(orders, days.lots(), feedings, days.discards()))
         .flatMap(plan -> Engine.judge(world, plan).stream())

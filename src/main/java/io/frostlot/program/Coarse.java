@@ -36,13 +36,30 @@ final class Coarse {
 
   /** As fine as may be without being too large a program to solve often. */
   Coarse(World world) {
-    World pooled = Pool.of(world);
-    Program found = of(pooled, GRAINS.get(0).fit(world));
-    for (int i = 1; i < GRAINS.size() && isLarge(found); i++) {
-      found = of(pooled, GRAINS.get(i).fit(world));
-    }
-    program = found;
+    program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(Pool.of(world));
     new CoverRows(program).add();
+  }
+
+  private static Program fromFinest(World pooled) {
+    Program found = of(pooled, GRAINS.get(0));
+    for (int i = 1; i < GRAINS.size() && isLarge(found); i++) {
+      found = of(pooled, GRAINS.get(i));
+    }
+    return found;
+  }
+
+  /** The finest would be too large even to be written down and thrown away. */
+  private static Program fromCoarsest(World pooled) {
+    int last = GRAINS.size() - 1;
+    Program found = of(pooled, GRAINS.get(last).withNightsTogether());
+    for (int i = last - 1; i >= 0 && !isLarge(found); i--) {
+      Program finer = of(pooled, GRAINS.get(i).withNightsTogether());
+      if (isLarge(finer)) {
+        break;
+      }
+      found = finer;
+    }
+    return found;
   }
 
   private static boolean isLarge(Program program) {

@@ -48,14 +48,13 @@ final class LateMeals implements Rule {
   @Override
   public void judge(Plan plan, Books books) {
     Map<String, Demand> demands = world.demandsById();
-    Money sum = Money.ZERO;
+    long days = 0;
     for (Feeding feeding : plan.feedings()) {
       Demand demand = demands.get(feeding.mealId());
       if (demand != null) {
-        long late = demand.meal().days().late(feeding.day());
-        sum = sum.plus(perDay().times(late * feeding.meals()));
+        days += demand.meal().days().late(feeding.day()) * feeding.meals();
       }
     }
-    books.reckoned(id(), sum);
+    books.reckoned(id(), perDay().times(days));
   }
 }

@@ -46,7 +46,7 @@ final class ManyKinds implements Runnable {
     this.best = best;
     this.goesOn = goesOn;
     this.rounds = rounds;
-    atOnce = new AtOnce(world);
+    atOnce = new AtOnce(world, rounds);
     weights = Weights.of(world);
     sets = new OrderSets(world, this::value);
   }

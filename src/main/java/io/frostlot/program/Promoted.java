@@ -27,15 +27,10 @@ final class Promoted {
     this.world = world;
   }
 
-  /** The orders as they were where nothing better is found within the time. */
-  List<Order> of(List<Order> orders, long milliseconds) {
+  /** The orders as they were where nothing better is found within the budget. */
+  List<Order> of(List<Order> orders, Scip.Budget budget) {
     Program program = Rules.program(bought(orders));
-    Scip.Task task =
-        Scip.Task.of(
-            program.model().objective(Level.MONEY),
-            List.of(),
-            false,
-            Scip.Budget.ofMillis(milliseconds));
+    Scip.Task task = Scip.Task.of(program.model().objective(Level.MONEY), List.of(), false, budget);
     Scip.End end = Scip.minimise(program.model(), task);
     return end.found() ? new PlanBuilder(program, end.point()).build(true).orders() : orders;
   }

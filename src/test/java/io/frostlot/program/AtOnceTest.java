@@ -32,7 +32,7 @@ class AtOnceTest {
   }
 
   private static Answer.Judged plan(World world) {
-    return new AtOnce(world).plan(world.slots()).orElseThrow();
+    return new AtOnce(world, OptionalInt.of(1)).plan(world.slots()).orElseThrow();
   }
 
   /** Five mice are eaten, and no more are bought. */
@@ -100,7 +100,7 @@ class AtOnceTest {
         continue;
       }
       Optional<Standing> least = Exhaustive.best(world).map(Exhaustive.Found::standing);
-      Optional<Answer.Judged> plan = new AtOnce(world).plan(world.slots());
+      Optional<Answer.Judged> plan = new AtOnce(world, OptionalInt.of(1)).plan(world.slots());
       if (plan.isPresent()) {
         found++;
         assertThat(least).as(world.scenario().name()).isPresent();
