@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Follows a plan through its days with every delivery on one of its possible days. */
 final class DayByDay {
@@ -143,21 +144,28 @@ final class DayByDay {
   }
 
   private void throwAway(Discard discard) {
-    take(discard.lotId(), discard.pieces(), discard.day() + ": thrown away");
+    take(discard.lotId(), discard.pieces(), () -> discard.day() + ": thrown away");
   }
 
   private void feed(Feeding feeding) {
     for (Feeding.Draw draw : feeding.draws()) {
-      take(draw.lotId(), draw.pieces(), feeding.day() + ": eaten by " + feeding.mealId());
+      take(draw.lotId(), draw.pieces(), () -> feeding.day() + ": eaten by " + feeding.mealId());
     }
   }
 
-  private void take(String lotId, int wanted, String what) {
+  private void take(String lotId, int wanted, Supplier<String> what) {
     Pieces pieces = byLot.get(lotId);
     int there = pieces == null ? 0 : pieces.left;
     if (wanted > there) {
       breaches.accept(
-          what + ": " + wanted + " pieces of lot " + lotId + ", of which " + there + " are there.");
+          what.get()
+              + ": "
+              + wanted
+              + " pieces of lot "
+              + lotId
+              + ", of which "
+              + there
+              + " are there.");
     }
     if (pieces != null) {
       pieces.add(-Math.max(0, Math.min(wanted, there)));

@@ -5,7 +5,6 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -17,7 +16,7 @@ final class FeedingCheck {
   private final Map<String, Demand> demands;
   private final Map<String, Lot> lots = new HashMap<>();
   private final Period days;
-  private final List<Freezer> freezers;
+  private final Map<String, String> keepers = new HashMap<>();
 
   FeedingCheck(World world, Plan plan, Consumer<String> breaches) {
     this.world = world;
@@ -25,7 +24,9 @@ final class FeedingCheck {
     this.breaches = breaches;
     demands = world.demandsById();
     plan.lots().forEach(lot -> lots.put(lot.id(), lot));
-    freezers = world.scenario().larder().freezers();
+    for (Freezer freezer : world.scenario().larder().freezers()) {
+      keepers.put(freezer.name(), world.joint().keeperOf(freezer));
+    }
     Period planning = world.scenario().planning();
     int tail = world.scenario().policy().tail().days();
     days = new Period(planning.from(), planning.to().plusDays(tail));
@@ -99,10 +100,9 @@ final class FeedingCheck {
     Lot lot = lots.get(draw.lotId());
     return demand == null
         || lot == null
-        || freezers.stream()
-            .filter(freezer -> freezer.name().equals(lot.freezer()))
-            .allMatch(
-                freezer -> world.joint().keeperOf(freezer).equals(world.joint().keeperOf(demand)));
+        || keepers
+            .getOrDefault(lot.freezer(), world.joint().keeperOf(demand))
+            .equals(world.joint().keeperOf(demand));
   }
 
   private void breach(LocalDate day, String what) {
