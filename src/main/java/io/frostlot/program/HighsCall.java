@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  */
 record HighsCall(Process process, DataOutputStream questions, HighsAnswers answers)
     implements AutoCloseable {
+  private static final long GRACE_MILLIS = 500;
 
   static HighsCall start() throws IOException {
     HighsAnswers answers = HighsAnswers.create();
@@ -86,9 +87,11 @@ record HighsCall(Process process, DataOutputStream questions, HighsAnswers answe
     }
   }
 
-  /** Ends the process, whatever it does. */
+  /** Ends the process, whatever it does; also where this one ends meanwhile nothing is left. */
   @Override
   public void close() throws IOException {
+    questions.close();
+    waitFor(GRACE_MILLIS);
     process.destroyForcibly().onExit().join();
     answers.delete();
   }
