@@ -42,7 +42,7 @@ final class Bounding implements Runnable {
   @Override
   public void run() {
     long begun = millisLeft.getAsLong();
-    if (world.slots().size() > FEW_SLOTS) {
+    if (!isSmall(world)) {
       coarsely();
     }
     int apart = -1;
@@ -65,6 +65,12 @@ final class Bounding implements Runnable {
     }
     long until = millisLeft.getAsLong() - Math.max(LEAST_TIES_MILLIS, took);
     return () -> Math.min(millis(), millisLeft.getAsLong() - until);
+  }
+
+  /** Is the whole world one program that is soon searched? */
+  static boolean isSmall(World world) {
+    return world.slots().size() <= FEW_SLOTS
+        && BranchAndBound.isSmall(Rules.program(world).model());
   }
 
   private boolean goesOn() {
@@ -105,7 +111,7 @@ final class Bounding implements Runnable {
     }
     held.hold(
         Level.SHORTFALL,
-        reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(2)));
+        reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(4)));
     raising.count(coarse.program(), point -> {});
   }
 

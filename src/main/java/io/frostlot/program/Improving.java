@@ -62,7 +62,8 @@ final class Improving implements Runnable {
         return;
       }
     }
-    if (isSmall() && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
+    if (Bounding.isSmall(world)
+        && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
     }
     if (beginnings.areParts()) {
@@ -70,12 +71,6 @@ final class Improving implements Runnable {
     } else {
       solving.searchOnAndOn();
     }
-  }
-
-  /** Is the whole world one program that is soon searched? */
-  private boolean isSmall() {
-    return world.slots().size() <= Bounding.FEW_SLOTS
-        && BranchAndBound.isSmall(Rules.program(world).model());
   }
 
   /** Looks for a first plan; is that all there is to find? */
