@@ -4,6 +4,7 @@ import io.frostlot.plan.Alike;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
@@ -43,6 +44,13 @@ final class AtOnce {
             ? new Scip.Budget(LONG_MILLIS, rounds)
             : Scip.Budget.ofMillis(PROMOTIONS_MILLIS);
     weights = Weights.of(world);
+  }
+
+  /** Is there one keeper, who is free to order what and as often as it is worth? */
+  static boolean suits(World world) {
+    return world.joint().equals(Joint.ALONE)
+        && world.pledges().isEmpty()
+        && world.mostOrders() == World.ANY_NUMBER;
   }
 
   /** About what a plan of some deliveries comes to; infinite where there is none. */

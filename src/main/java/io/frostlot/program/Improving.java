@@ -34,8 +34,10 @@ final class Improving implements Runnable {
   private final Weights weights;
   private final Beginnings beginnings;
   private final OrderSets sets;
+  private final Judging judging;
   private final Solving solving;
   private final OptionalInt rounds;
+  private boolean rough;
 
   /**
    * A search that has not begun.
@@ -50,7 +52,7 @@ final class Improving implements Runnable {
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
     sets = new OrderSets(world, this::relaxed);
-    Judging judging = new Judging(world, best.apart()).withRefeeding();
+    judging = new Judging(world, best.apart()).withRefeeding();
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
   }
 
@@ -62,6 +64,7 @@ final class Improving implements Runnable {
         return;
       }
     }
+    atOnce();
     if (Bounding.isSmall(world)
         && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
@@ -84,11 +87,26 @@ final class Improving implements Runnable {
 
   private void first() {
     sets.look(known);
+    Optional<Answer.Judged> before = best.plan();
     if (!known.isEmpty()) {
       solve(new TreeSet<>(known));
     }
-    if (best.plan().isEmpty()) {
+    if (best.plan().equals(before) && (before.isEmpty() || rough)) {
       begin();
+    }
+  }
+
+  /** Plans that take no time, to have something to show. */
+  private void atOnce() {
+    if (best.plan().isEmpty() && beginnings.areParts() && AtOnce.suits(world)) {
+      rough = true;
+      AtOnce plans = new AtOnce(world, rounds);
+      for (List<Slot> part : beginnings.parts()) {
+        plans
+            .plan(new Greedy(world.withSlots(part)).deliveries())
+            .map(judging::fed)
+            .ifPresent(best::offer);
+      }
     }
   }
 

@@ -43,7 +43,11 @@ record Judging(World world, Apart apart, Optional<Refeeding> refeeding) {
     if (judged.standing().shortfall() > promised + 0.5 && program.decisions().imposesAllTies()) {
       apart.learn(program, judged.plan());
     }
-    Answer.Judged asPromised = judged;
-    return refeeding.map(it -> it.better(asPromised)).orElse(asPromised);
+    return fed(judged);
+  }
+
+  /** Fed better where that is done at all. */
+  Answer.Judged fed(Answer.Judged judged) {
+    return refeeding.map(it -> it.better(judged)).orElse(judged);
   }
 }

@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Joint;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
@@ -51,12 +50,9 @@ final class ManyKinds implements Runnable {
     sets = new OrderSets(world, this::value);
   }
 
-  /** One keeper, who is free to order what and as often as it is worth, and many kinds of meals. */
+  /** Are there so many kinds of meals, and can it be done? */
   static boolean suits(World world) {
-    return Grain.isLarge(world)
-        && world.joint().equals(Joint.ALONE)
-        && world.pledges().isEmpty()
-        && world.mostOrders() == World.ANY_NUMBER;
+    return Grain.isLarge(world) && AtOnce.suits(world);
   }
 
   private double value(Collection<Slot> deliveries) {

@@ -189,6 +189,6 @@ final class Solving {
       return attempt.program();
     }
     int keptBack = KEPT_BACK[losses % KEPT_BACK.length];
-    return Rules.program(new Sketch(keptBack, best.plan().isPresent()).of(part));
+    return Rules.program(new Sketch(keptBack, value() < weights.ofAMeal()).of(part));
   }
 }
