@@ -2,8 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
 import io.frostlot.plan.World;
-import io.frostlot.supply.BoxFit;
-import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 
@@ -28,12 +26,8 @@ final class AnyPacks {
   }
 
   int most(Supplier supplier, Pack pack) {
-    boolean fits =
-        supplier.isPickUp()
-            || supplier.boxing().way() != Boxing.Way.WHOLE_PACKS
-            || BoxFit.fits(pack, supplier.boxing().limits());
     int fewest = pack.parts().stream().mapToInt(Pack.Part::pieces).min().orElseThrow();
     long packs = pieces / fewest + 1 + FILLERS;
-    return fits ? (int) Math.min(packs, pack.available().perDelivery()) : 0;
+    return supplier.canPack(pack) ? (int) Math.min(packs, pack.available().perDelivery()) : 0;
   }
 }

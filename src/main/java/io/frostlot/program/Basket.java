@@ -3,7 +3,6 @@ package io.frostlot.program;
 import io.frostlot.forecast.Option;
 import io.frostlot.plan.Order;
 import io.frostlot.supply.BoxFit;
-import io.frostlot.supply.Boxing;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -74,11 +73,6 @@ final class Basket {
   }
 
   private int most(Pack pack) {
-    if (!supplier.isPickUp()
-        && supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
-        && !BoxFit.fits(pack, supplier.boxing().limits())) {
-      return 0;
-    }
     long most = (long) available.applyAsInt(pack) - packs.getOrDefault(pack, 0);
     long litres = litres(pack);
     most = litres == 0 ? most : Math.min(most, room / litres);

@@ -67,7 +67,7 @@ final class Offers {
   private void readRows(String id) {
     Supplier supplier = world.supplier(id);
     Map<Item, Row> own = new HashMap<>();
-    for (Pack pack : supplier.sheet().packs()) {
+    for (Pack pack : supplier.sheet().packs().stream().filter(supplier::canPack).toList()) {
       int pieces = pack.parts().stream().mapToInt(Pack.Part::pieces).sum();
       double each = (pack.price().toDouble() + ofABox(supplier, pack)) / pieces;
       pack.items()

@@ -6,8 +6,6 @@ import io.frostlot.plan.Demand;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
-import io.frostlot.supply.BoxFit;
-import io.frostlot.supply.Boxing;
 import io.frostlot.supply.OrderTerms;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.PriceBreak;
@@ -92,9 +90,7 @@ final class UsefulPacks {
 
   /** Most packs of a row in the order of a slot. */
   int most(Slot slot, Supplier supplier, Pack pack) {
-    if (!supplier.isPickUp()
-        && supplier.boxing().way() == Boxing.Way.WHOLE_PACKS
-        && !BoxFit.fits(pack, supplier.boxing().limits())) {
+    if (!supplier.canPack(pack)) {
       return 0;
     }
     long packs = 0;

@@ -115,6 +115,13 @@ public record Supplier(
         .orElse(new PriceBreak(pack.id(), PriceBreak.Counting.ALL_UNITS, List.of()));
   }
 
+  /** Can a pack be had at all? Where packs are not cut across boxes, it must fit into one. */
+  public boolean canPack(Pack pack) {
+    return isPickUp()
+        || boxing.way() != Boxing.Way.WHOLE_PACKS
+        || BoxFit.fits(pack, boxing.limits());
+  }
+
   /** A pick-up needs no box and no shipping. */
   public boolean isPickUp() {
     return !(delivery instanceof Delivery.Shipped);

@@ -13,9 +13,12 @@ import io.frostlot.plan.Joint;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Boxing;
 import io.frostlot.supply.DateBasis;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Sale;
+import io.frostlot.units.Grams;
+import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
 import java.util.Optional;
@@ -56,6 +59,17 @@ class AtOnceTest {
             true);
     World world = twoOnDayOneThreeOnDayFive(SmallSupplier.selling(SINGLE).sales(sale)).world();
     assertThat(plan(world).standing()).isEqualTo(costs("5"));
+  }
+
+  /** A bag of a hundred is cheaper by the piece, but no box takes more than ten pieces. */
+  @Test
+  void a_bag_that_fits_into_no_box_is_not_bought() {
+    Boxing.Limits ten = new Boxing.Limits(Grams.UNLIMITED, Litres.UNLIMITED, 10);
+    SmallSupplier supplier =
+        SmallSupplier.selling(SINGLE, SmallWorld.pack(SINGLE.parts().get(0).item(), 100, "3"))
+            .boxing(new Boxing(Boxing.Way.WHOLE_PACKS, ten, 9));
+    World world = twoOnDayOneThreeOnDayFive(supplier).world();
+    assertThat(plan(world).standing()).isEqualTo(costs("10"));
   }
 
   /** Six litres of mice in hand, room for four: two must go, and four are enough. */
