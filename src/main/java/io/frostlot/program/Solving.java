@@ -34,6 +34,7 @@ final class Solving {
   private final Weights weights;
   private long slice = ROUND_MILLIS;
   private int losses;
+  private boolean beyondFirst;
 
   /**
    * Nothing is solved yet.
@@ -48,7 +49,12 @@ final class Solving {
       OptionalInt rounds) {
     this.judging = judging;
     this.best = best;
-    this.found = found;
+    this.found =
+        plan -> {
+          beyondFirst = true;
+          found.accept(plan);
+        };
+    beyondFirst = best.plan().isPresent();
     this.millisLeft = millisLeft;
     this.rounds = rounds;
     weights = Weights.of(judging.world());
@@ -189,6 +195,6 @@ final class Solving {
       return attempt.program();
     }
     int keptBack = KEPT_BACK[losses % KEPT_BACK.length];
-    return Rules.program(new Sketch(keptBack, value() < weights.ofAMeal()).of(part));
+    return Rules.program(new Sketch(keptBack, beyondFirst).of(part));
   }
 }
