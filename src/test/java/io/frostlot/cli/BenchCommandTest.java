@@ -72,7 +72,7 @@ class BenchCommandTest {
 
     assertThat(run.exitCode()).as(run.err()).isZero();
     List<Line> lines = lines();
-    assertThat(lines).hasSize(4).allMatch(line -> line.cells().size() == 18);
+    assertThat(lines).hasSize(4).allMatch(line -> line.cells().size() == 19);
     assertThat(lines)
         .extracting(Line::method)
         .containsExactly("frostlot", "plain", "frostlot", "plain");
