@@ -3,7 +3,6 @@ package io.frostlot.app;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Solved;
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.SupplierFinding;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Energy;
@@ -24,7 +23,6 @@ import java.util.function.Consumer;
  * sheets side by side. The days after are reckoned at the same prices throughout.
  */
 public final class CompareSuppliers {
-  private static final double FIRST = 0.1;
   private static final double PRESENT = 0.3;
 
   /** Shares for all parts of one way: alone most meet so few meals that money does not count. */
@@ -54,21 +52,11 @@ public final class CompareSuppliers {
   /** Finds out as much as time allows. */
   public void run() {
     questions.boundBeside(base, BOUND_OF_ALL);
-    List<Standing> early = new ArrayList<>();
     Optional<Solved> longer =
-        questions.atLength(
-            base,
-            PRESENT,
-            FIRST,
-            it -> {
-              early.add(it.standing());
-              found.accept(new SupplierFinding.All(it));
-            });
+        new Present(questions, Solved::standing, it -> found.accept(new SupplierFinding.All(it)))
+            .of(base, PRESENT);
     if (longer.isEmpty()) {
       return;
-    }
-    if (!early.contains(longer.get().standing())) {
-      found.accept(new SupplierFinding.All(longer.get()));
     }
     Optional<Solved> all = longer;
     Map<SupplierFinding.Part, World> parts = new LinkedHashMap<>();

@@ -8,7 +8,6 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +24,6 @@ public final class ExplainPlan {
    * Share of the time in which to see whether there is any plan; longer where that is not known.
    */
   public static final double ANY = 0.02;
-
-  private static final double FIRST = 0.1;
 
   private static final double PRESENT = 0.32;
   private static final double EACH = 0.036;
@@ -63,19 +60,8 @@ public final class ExplainPlan {
   /** The plan, told as soon as there is one, and again where a longer look finds a better one. */
   static Optional<Solved> present(
       Questions questions, World base, double share, Consumer<ExplainFinding> found) {
-    List<Plan> early = new ArrayList<>();
-    Optional<Solved> best =
-        questions.atLength(
-            base,
-            share,
-            FIRST,
-            it -> {
-              early.add(it.plan());
-              found.accept(ExplainFinding.Tight.of(it));
-            });
-    best.filter(it -> !early.contains(it.plan()))
-        .ifPresent(it -> found.accept(ExplainFinding.Tight.of(it)));
-    return best;
+    return new Present(questions, Solved::plan, it -> found.accept(ExplainFinding.Tight.of(it)))
+        .of(base, share);
   }
 
   private void explain(Solved plan) {

@@ -19,7 +19,6 @@ import java.util.function.Consumer;
 
 /** Finds out how full freezers get, what room is worth, and what is lost where one fails. */
 public final class SizeFreezers {
-  private static final double FIRST = 0.1;
   private static final double PRESENT = 0.26;
   private static final double MORE = 0.1;
   private static final double REST = 0.05;
@@ -62,23 +61,11 @@ public final class SizeFreezers {
     boolean more = request.more().microlitres() > 0;
     FreezerCurve room = new FreezerCurve(questions, base, chosen(request));
     room.prepare();
-    List<Solved> early = new ArrayList<>();
-    Optional<Solved> present =
-        questions.atLength(
-            base,
-            PRESENT,
-            FIRST,
-            it -> {
-              early.add(it);
-              use(it);
-            });
+    Optional<Solved> present = new Present(questions, Solved::plan, this::use).of(base, PRESENT);
     if (present.isEmpty()) {
       return;
     }
     Solved longer = present.get();
-    if (early.stream().noneMatch(it -> it.plan().equals(longer.plan()))) {
-      use(longer);
-    }
     losses(longer, request);
     Optional<FreezerFinding.Curve> curve = room.find(longer, more ? 1 - REST - MORE : 1 - REST);
     curve.ifPresent(found);

@@ -41,6 +41,11 @@ final class Adequacy implements Tying {
     runs = MealRuns.of(world);
   }
 
+  /** Runs of meals that can break their band. */
+  List<MealRun> runs() {
+    return runs;
+  }
+
   @Override
   public String id() {
     return ID;

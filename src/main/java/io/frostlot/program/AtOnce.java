@@ -27,7 +27,6 @@ import java.util.stream.Stream;
  */
 final class AtOnce {
   private static final long PROMOTIONS_MILLIS = 2000;
-  private static final long LONG_MILLIS = 600_000;
   private final World world;
   private final Weights weights;
   private final Scip.Budget promotions;
@@ -39,10 +38,7 @@ final class AtOnce {
    */
   AtOnce(World world, OptionalInt rounds) {
     this.world = world;
-    promotions =
-        rounds.isPresent()
-            ? new Scip.Budget(LONG_MILLIS, rounds)
-            : Scip.Budget.ofMillis(PROMOTIONS_MILLIS);
+    promotions = Scip.Budget.of(PROMOTIONS_MILLIS, rounds);
     weights = Weights.of(world);
   }
 

@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Standing;
+import io.frostlot.plan.World;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +35,11 @@ final class Best {
    */
   Best(double halfUnit) {
     this.halfUnit = halfUnit;
+  }
+
+  /** Nothing yet, to half a minor unit of a world's money. */
+  static Best in(World world) {
+    return new Best(Math.pow(10, -world.decimals()) / 2);
   }
 
   synchronized void offer(Answer.Judged found) {

@@ -4,7 +4,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -157,14 +156,7 @@ final class Bounding implements Runnable {
       held.hold(level, amount.constant());
       return true;
     }
-    double least = 0;
-    if (!reached(level, least)) {
-      Optional<Relaxation.End> relaxed =
-          Relaxation.minimise(model, amount, held.rows(model), millisLeft.getAsLong());
-      if (relaxed.isPresent()) {
-        least = Math.max(0, Math.ceil(relaxed.get().bound() - WHOLE));
-      }
-    }
+    double least = reached(level, 0) ? 0 : relaxed(level, model);
     for (boolean relaxed : List.of(true, false)) {
       if (reached(level, least)) {
         break;

@@ -11,7 +11,6 @@ import java.util.OptionalInt;
  */
 record Finishing(Program program, WholePacks wholePacks, Judging judging) {
   private static final long MILLIS = 1500;
-  private static final long LONG_MILLIS = 600_000;
   private static final double WHOLE = 1e-6;
 
   /** Money that is not worth a longer search. */
@@ -30,7 +29,7 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
     if (isWhole(found)) {
       return Optional.of(judging.judge(program, found));
     }
-    Scip.Budget budget = new Scip.Budget(rounds.isPresent() ? LONG_MILLIS : MILLIS, rounds);
+    Scip.Budget budget = Scip.Budget.of(MILLIS, rounds);
     double[] fixed = held(found);
     Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), near);

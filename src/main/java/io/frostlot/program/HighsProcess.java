@@ -16,9 +16,6 @@ import java.util.concurrent.LinkedBlockingQueue;
  * and ends when the input does, even in the middle of a question.
  */
 final class HighsProcess {
-  /** Relative tolerance of its linear programs, taken off so that a bound is safe. */
-  private static final double TOLERANCE = 1e-7;
-
   private HighsProcess() {}
 
   public static void main(String[] none) throws IOException, InterruptedException {
@@ -77,7 +74,7 @@ final class HighsProcess {
 
   private static Scip.End best(MPSolver solver, double[] point) {
     double value = solver.objective().value();
-    return new Scip.End(point, value - TOLERANCE * (1 + Math.abs(value)), true);
+    return new Scip.End(point, Relaxation.safe(value), true);
   }
 
   /** The status of a limit reached has no name in OR-Tools, which then throws. */

@@ -14,7 +14,6 @@ import java.nio.file.Path;
  * @param answers folder for the answers
  */
 record HighsQuestion(Model model, Linear objective, long milliseconds, int nodes, Path answers) {
-  private static final int NODES_IN_ROUND = 100;
 
   /** A task, with what belongs to it alone put into the model. */
   static HighsQuestion of(Model model, Scip.Task task, Path answers) {
@@ -33,7 +32,7 @@ record HighsQuestion(Model model, Linear objective, long milliseconds, int nodes
     }
     model.rows().forEach(asked::add);
     task.extra().forEach(asked::add);
-    int nodes = task.budget().rounds().orElse(0) * NODES_IN_ROUND;
+    int nodes = task.budget().rounds().orElse(0) * Scip.NODES_IN_ROUND;
     return new HighsQuestion(asked, task.objective(), task.budget().milliseconds(), nodes, answers);
   }
 

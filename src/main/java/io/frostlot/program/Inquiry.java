@@ -32,7 +32,7 @@ public final class Inquiry implements AutoCloseable {
   public Inquiry(World world) {
     this.world = world;
     plans = new KnownPlans(world);
-    best = new Best(Math.pow(10, -world.decimals()) / 2);
+    best = Best.in(world);
     halves =
         Map.of(
             Half.PLANS,

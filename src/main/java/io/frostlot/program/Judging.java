@@ -18,9 +18,7 @@ record Judging(World world, Apart apart, Optional<Refeeding> refeeding) {
 
   /** And then fed better, where the program is told only a part of what animals should have. */
   Judging withRefeeding() {
-    return Refeeding.isNeeded(world)
-        ? new Judging(world, apart, Optional.of(new Refeeding(world)))
-        : this;
+    return new Judging(world, apart, Refeeding.whereNeeded(world));
   }
 
   /** Throws IllegalStateException where the plan does not hold: a fault of the program. */

@@ -95,12 +95,7 @@ final class Offers {
     if (supplier.isPickUp()) {
       return 0;
     }
-    long[] size = BoxFit.sizes(pack);
-    long[] limit = BoxFit.sizes(supplier.boxing().limits());
-    double share = 0;
-    for (int d = 0; d < size.length; d++) {
-      share = Math.max(share, (double) size[d] / limit[d]);
-    }
+    double share = BoxFit.share(pack, supplier.boxing().limits());
     Shipping shipping = supplier.shipping();
     return share * shipping.rate().nextBox().plus(shipping.packing().perBox()).toDouble();
   }

@@ -35,7 +35,7 @@ public final class Plain {
     program = Rules.program(world, Formulation.PLAIN);
     wholePacks = new WholePacks(world);
     judging = new Judging(world, new Apart());
-    best = new Best(Math.pow(10, -world.decimals()) / 2);
+    best = Best.in(world);
   }
 
   /** The best answer within the limits, or up to the time the watch says stop. */

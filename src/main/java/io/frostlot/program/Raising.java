@@ -17,7 +17,6 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
-  private static final int NODES_IN_ROUND = 100;
 
   /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
@@ -43,7 +42,8 @@ record Raising(
           () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
       Linear money = model.objective(Level.MONEY);
       try (Simplex simplex = new Simplex(model, money, levels.rows(model), millisLeft)) {
-        int nodes = rounds.isPresent() ? rounds.getAsInt() * NODES_IN_ROUND : Integer.MAX_VALUE;
+        int nodes =
+            rounds.isPresent() ? rounds.getAsInt() * Scip.NODES_IN_ROUND : Integer.MAX_VALUE;
         Counting.Progress progress = new Counting.Progress(rise, whole);
         ended = new Counting(simplex, counts, this::cutoff).run(nodes, turned, progress);
       }

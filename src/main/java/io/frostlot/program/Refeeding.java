@@ -6,7 +6,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRun;
-import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
@@ -19,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -36,14 +36,13 @@ final class Refeeding {
   private final List<Demand> fedAnew = new ArrayList<>();
   private final Map<String, Integer> numbers = new HashMap<>();
 
-  /** In a world, for all its plans. */
-  Refeeding(World world) {
+  private Refeeding(World world, Adequacy adequacy, List<Tying> tying) {
     this.world = world;
     Set<String> left = new HashSet<>();
-    Rules.tying(Rules.of(world)).stream()
-        .filter(rule -> !rule.id().equals(Adequacy.ID))
+    tying.stream()
+        .filter(rule -> !rule.equals(adequacy))
         .forEach(rule -> left.addAll(rule.tied().keySet()));
-    runs = MealRuns.of(world).stream().filter(run -> !left.contains(run.eater())).toList();
+    runs = adequacy.runs().stream().filter(run -> !left.contains(run.eater())).toList();
     for (MealRun run : runs) {
       for (Demand demand : run.meals()) {
         if (numbers.putIfAbsent(demand.meal().id(), fedAnew.size()) == null) {
@@ -53,9 +52,26 @@ final class Refeeding {
     }
   }
 
-  /** Is the program of packs told only a part of what adequacy asks? */
-  static boolean isNeeded(World world) {
-    return world.joint().keepers().isEmpty() && new Adequacy(world).isRelaxed();
+  /** In a world, for all its plans. */
+  static Refeeding in(World world) {
+    return of(world, adequacy -> true).orElseThrow();
+  }
+
+  /** The same where the program of packs is told only a part of what adequacy asks; else empty. */
+  static Optional<Refeeding> whereNeeded(World world) {
+    return world.scenario().policy().adequacy().asked() && world.joint().keepers().isEmpty()
+        ? of(world, Adequacy::isRelaxed)
+        : Optional.empty();
+  }
+
+  private static Optional<Refeeding> of(World world, Predicate<Adequacy> needed) {
+    List<Tying> tying = Rules.tying(Rules.of(world));
+    return tying.stream()
+        .filter(Adequacy.class::isInstance)
+        .map(Adequacy.class::cast)
+        .filter(needed)
+        .map(adequacy -> new Refeeding(world, adequacy, tying))
+        .findFirst();
   }
 
   /** A plan at least as good as another, with the same orders. */

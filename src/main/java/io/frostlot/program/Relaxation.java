@@ -18,6 +18,11 @@ final class Relaxation {
    */
   record End(double[] point, double bound) {}
 
+  /** A bound that is safe where linear programs came to a value. */
+  static double safe(double value) {
+    return value - TOLERANCE * (1 + Math.abs(value));
+  }
+
   /** Empty where the time was too short, or nothing satisfies even the relaxation. */
   static Optional<End> minimise(
       Model model, Linear objective, List<Model.Row> extra, long milliseconds) {
@@ -31,7 +36,7 @@ final class Relaxation {
         return Optional.empty();
       }
       double value = loaded.solver().objective().value();
-      return Optional.of(new End(loaded.point(), value - TOLERANCE * (1 + Math.abs(value))));
+      return Optional.of(new End(loaded.point(), safe(value)));
     }
   }
 }

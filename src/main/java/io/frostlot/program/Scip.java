@@ -9,7 +9,8 @@ import java.util.OptionalInt;
 
 /** Solves a {@link Model} with SCIP: branch and bound. */
 final class Scip {
-  private static final int NODES_IN_ROUND = 100;
+  static final int NODES_IN_ROUND = 100;
+  private static final long LONG_MILLIS = 600_000;
   private static final double SLACK = 1e-6;
   private static volatile Solver inUse = Scip::solve;
 
@@ -64,6 +65,11 @@ final class Scip {
 
   /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
   record Budget(long milliseconds, OptionalInt rounds) {
+    /** So long by the clock; where rounds are counted, as long as they take. */
+    static Budget of(long milliseconds, OptionalInt rounds) {
+      return new Budget(rounds.isPresent() ? LONG_MILLIS : milliseconds, rounds);
+    }
+
     static Budget ofMillis(long milliseconds) {
       return new Budget(milliseconds, OptionalInt.empty());
     }

@@ -43,7 +43,7 @@ final class Search {
     this.known = known;
     this.limits = limits;
     this.watch = watch;
-    best = new Best(Math.pow(10, -world.decimals()) / 2);
+    best = Best.in(world);
   }
 
   /** Empty where there is no plan; see {@link #isImpossible}. */

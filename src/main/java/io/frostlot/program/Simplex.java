@@ -12,9 +12,6 @@ import java.util.function.LongSupplier;
  * columns: GLOP's dual simplex, without its preprocessing, goes on from the basis before.
  */
 final class Simplex implements AutoCloseable {
-  /** Relative tolerance of the simplex method, taken off so that a bound is safe. */
-  private static final double TOLERANCE = 1e-7;
-
   private static final String INCREMENTAL =
       "use_preprocessing:false use_dual_simplex:true max_number_of_iterations:";
 
@@ -104,7 +101,7 @@ final class Simplex implements AutoCloseable {
       return new End(new double[0], Double.NEGATIVE_INFINITY);
     }
     double value = loaded.solver().objective().value();
-    return new End(loaded.point(), value - TOLERANCE * (1 + Math.abs(value)));
+    return new End(loaded.point(), Relaxation.safe(value));
   }
 
   private static boolean isSettled(MPSolver.ResultStatus status) {

@@ -17,7 +17,6 @@ import java.util.function.LongSupplier;
 final class Solving {
   private static final long ROUND_MILLIS = 6000;
   private static final long POLISH_MILLIS = 3000;
-  private static final long LONG_MILLIS = 600_000;
   private static final long MINUTE_MILLIS = 60_000;
 
   /** A dive in a program of fewer columns takes no time worth sparing. */
@@ -80,8 +79,8 @@ final class Solving {
   }
 
   private Scip.Budget budget(long most) {
-    long millis = rounds.isPresent() ? LONG_MILLIS : Math.min(most, millisLeft.getAsLong());
-    return new Scip.Budget(millis, rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty());
+    OptionalInt one = rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty();
+    return Scip.Budget.of(Math.min(most, millisLeft.getAsLong()), one);
   }
 
   /**

@@ -26,7 +26,8 @@ public final class BoxFit {
     this.limits = sizes(limits);
     packs = new ArrayList<>();
     counts.keySet().stream()
-        .sorted(Comparator.comparingDouble((Pack pack) -> -share(pack)).thenComparing(Pack::id))
+        .sorted(
+            Comparator.comparingDouble((Pack pack) -> -share(pack, limits)).thenComparing(Pack::id))
         .forEach(
             pack -> {
               for (int i = 0; i < counts.get(pack); i++) {
@@ -48,10 +49,13 @@ public final class BoxFit {
     };
   }
 
-  private double share(Pack pack) {
+  /** The part of a box that a pack takes, by the limit that it comes nearest to. */
+  public static double share(Pack pack, Boxing.Limits limits) {
+    long[] size = sizes(pack);
+    long[] limit = sizes(limits);
     double most = 0;
-    for (int d = 0; d < limits.length; d++) {
-      most = Math.max(most, (double) sizes(pack)[d] / limits[d]);
+    for (int d = 0; d < limit.length; d++) {
+      most = Math.max(most, (double) size[d] / limit[d]);
     }
     return most;
   }

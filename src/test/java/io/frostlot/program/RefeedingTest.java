@@ -50,7 +50,7 @@ final class RefeedingTest {
           continue; // the other world knows nothing of earlier orders
         }
         looked++;
-        Answer.Judged after = new Refeeding(world).better(before);
+        Answer.Judged after = Refeeding.in(world).better(before);
         assertHolds(world, before, after);
         assertThat(after.standing()).isGreaterThanOrEqualTo(best.plan().standing());
       }
@@ -70,7 +70,7 @@ final class RefeedingTest {
     Limits limits = new Limits(Duration.ofMinutes(5), OptionalInt.of(1));
     Answer.WithPlan light = (Answer.WithPlan) Engine.solve(blind(world), limits, Watch.NONE);
     Answer.Judged before = Rules.judge(world, light.plan().plan());
-    Answer.Judged after = new Refeeding(world).better(before);
+    Answer.Judged after = Refeeding.in(world).better(before);
     assertHolds(world, before, after);
     assertThat(after.standing().shortfall()).isLessThan(before.standing().shortfall());
   }
