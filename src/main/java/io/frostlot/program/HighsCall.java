@@ -37,10 +37,7 @@ record HighsCall(Process process, DataOutputStream questions, HighsAnswers answe
             classPath(),
             HighsProcess.class.getName());
     Process process =
-        builder
-            .redirectOutput(Redirect.DISCARD)
-            .redirectError(new java.io.File("/tmp/child.err"))
-            .start();
+        builder.redirectOutput(Redirect.DISCARD).redirectError(Redirect.DISCARD).start();
     DataOutputStream questions =
         new DataOutputStream(new BufferedOutputStream(process.getOutputStream()));
     return new HighsCall(process, questions, answers);
