@@ -4,18 +4,21 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * When one meal of an animal is due, never in a fast of its own, and moved to days on which
  * somebody feeds it and clear of handling: to the nearest such day of its own days, else to the
  * nearest such day on which the animal eats and has no other meal, else to one of its own days on
  * which somebody feeds it, else left where it was. No meal is dropped. Of two days as near the
- * earlier is taken.
+ * earlier is taken. No two meals of an animal have a day in common, and none is moved across a
+ * fast: the days of each end before the first of the next, and those begin after its best day.
  *
  * @param intended best day by the schedule
  * @param days on which the meal may come, all of them as above unless {@code place} says otherwise
@@ -44,13 +47,28 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
       taken.add(found.days().best());
       all.add(found);
     }
+    return apart(all);
+  }
+
+  /** From the last meal on: what the next may use is not left to the one before. */
+  private static List<FeedingDay> apart(List<FeedingDay> all) {
+    all.sort(Comparator.comparing(feeding -> feeding.days().best()));
+    LocalDate next = LocalDate.MAX;
+    for (int i = all.size() - 1; i >= 0; i--) {
+      LocalDate before = i == 0 ? LocalDate.MIN : all.get(i - 1).days().best();
+      FeedingDay feeding = all.get(i);
+      Meal.Days days = feeding.days().between(before, next);
+      all.set(i, new FeedingDay(feeding.intended(), days, feeding.place()));
+      next = days.earliest();
+    }
+    all.sort(Comparator.comparing(FeedingDay::intended));
     return all;
   }
 
   private static FeedingDay place(
       Animal animal, LocalDate intended, Period within, Set<LocalDate> taken) {
-    Period own = around(intended, animal.programme().days(), within);
     Predicate<LocalDate> eats = animal::eatsOn;
+    Period own = around(intended, animal.programme().days(), eats.and(within::contains));
     Predicate<LocalDate> fed = eats.and(animal.feedingDays()::contains);
     Predicate<LocalDate> clear = fed.and(animal::isLeftInPeaceAfter);
     Predicate<LocalDate> free = day -> day.equals(intended) || !taken.contains(day);
@@ -71,11 +89,14 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
             () -> new FeedingDay(intended, Meal.Days.of(intended, own, eats), Place.NOBODY_FEEDS));
   }
 
-  private static Period around(LocalDate best, Animal.Leeway leeway, Period within) {
-    LocalDate earliest = best.minusDays(leeway.early());
-    LocalDate latest = best.plusDays(leeway.late());
+  private static Period around(
+      LocalDate intended, Animal.Leeway leeway, Predicate<LocalDate> open) {
     return new Period(
-        earliest.isBefore(within.from()) ? within.from() : earliest,
-        latest.isAfter(within.to()) ? within.to() : latest);
+        last(Stream.iterate(intended, open, day -> day.minusDays(1)).limit(leeway.early() + 1L)),
+        last(Stream.iterate(intended, open, day -> day.plusDays(1)).limit(leeway.late() + 1L)));
+  }
+
+  private static LocalDate last(Stream<LocalDate> days) {
+    return days.reduce((earlier, later) -> later).orElseThrow();
   }
 }

@@ -69,6 +69,16 @@ public record Meal(
       return new Days(earliest, best, latest, closed);
     }
 
+    /** Those after one day and before another, between which the best day lies. */
+    Days between(LocalDate after, LocalDate before) {
+      return earliest.isAfter(after) && latest.isBefore(before)
+          ? this
+          : of(
+              best,
+              new Period(earliest, latest),
+              day -> contains(day) && day.isAfter(after) && day.isBefore(before));
+    }
+
     /** The first of them in a period; empty where none is. */
     public Optional<LocalDate> first(Period within) {
       return nearest(within.from(), within);

@@ -20,28 +20,24 @@ final class GaveWay implements Sections.Section {
   }
 
   private static String whole(Shortfall shortfall) {
-    long amount = shortfall.amount();
+    String amount = Wording.amount(shortfall);
     return switch (shortfall.rule()) {
       case "adequacy" ->
           "Adequacy by "
               + amount
-              + " percent of the programme, below or above the band, summed over any four meals in"
-              + " a row and any eight weeks of each animal";
-      case "late-limits" ->
-          "Limits on late meals by " + Wording.count(amount, "meal or day", "meals or days");
+              + " of the programme, below or above the band, summed over any four meals in a row"
+              + " and any eight weeks of each animal";
+      case "late-limits" -> "Limits on late meals by " + amount;
       case "kind-shares" ->
-          "Shares of kinds by "
-              + Wording.count(amount, "meal", "meals")
-              + ", summed over any eight weeks of each animal";
-      case "seldom-changes" ->
-          "Keeping to kind and size by " + Wording.count(amount, "change", "changes");
-      case "budget" -> "Budget by " + amount + " percent, summed over orders and months";
-      case "safety-cover" -> "Days of cover by " + amount + " piece-days";
+          "Shares of kinds by " + amount + ", summed over any eight weeks of each animal";
+      case "seldom-changes" -> "Keeping to kind and size by " + amount;
+      case "budget" -> "Budget by " + amount + ", summed over orders and months";
+      case "safety-cover" -> "Days of cover by " + amount;
       case "second-freezer" ->
           "Food in a second freezer, for animals that must eat, by "
-              + Wording.count(amount, "piece", "pieces")
+              + amount
               + ", summed over the nights looked at and the freezer that might fail";
-      default -> "Safety margin by " + Wording.count(amount, "piece", "pieces");
+      default -> "Safety margin by " + amount;
     };
   }
 

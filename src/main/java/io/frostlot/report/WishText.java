@@ -4,7 +4,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Fed;
-import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import java.util.stream.Collectors;
@@ -36,7 +35,7 @@ record WishText(World world) {
     Books books = solved.answer().plan().books();
     String lacking =
         books.shortfalls().stream()
-            .map(it -> "; " + Differences.rule(it.rule()) + " short by " + it.amount() + unit(it))
+            .map(it -> "; " + Differences.rule(it.rule()) + " short by " + Wording.amount(it))
             .collect(Collectors.joining());
     return "%s, %s to pay, %s in all (%s)%s."
         .formatted(
@@ -54,17 +53,6 @@ record WishText(World world) {
     return solved.answer().bound().isEmpty()
         ? "no bound known"
         : "bound " + wording().atLeast(solved.answer().bound().getAsDouble());
-  }
-
-  private static String unit(Shortfall shortfall) {
-    return switch (shortfall.unit()) {
-      case PIECES -> " pieces";
-      case PIECE_DAYS -> " piece-days";
-      case PERCENT -> " percent";
-      case MEALS -> " meals";
-      case MEALS_OR_DAYS -> " meals or days";
-      case CHANGES -> " changes";
-    };
   }
 
   static void write(ExplainFinding.FedWithout fed, Page page) {

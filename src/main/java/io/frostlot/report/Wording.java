@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Shortfall;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -60,6 +61,19 @@ record Wording(Currency currency) {
   /** Such as "1 box", "2 boxes". */
   static String count(long count, String one, String many) {
     return count + " " + (count == 1 ? one : many);
+  }
+
+  /** By how much a rule gave way, with its unit. */
+  static String amount(Shortfall shortfall) {
+    long amount = shortfall.amount();
+    return switch (shortfall.unit()) {
+      case PIECES -> count(amount, "piece", "pieces");
+      case PIECE_DAYS -> count(amount, "piece-day", "piece-days");
+      case PERCENT -> amount + " percent";
+      case MEALS -> count(amount, "meal", "meals");
+      case MEALS_OR_DAYS -> count(amount, "meal or day", "meals or days");
+      case CHANGES -> count(amount, "change", "changes");
+    };
   }
 
   /** Without its currency, as in a column. */

@@ -157,11 +157,49 @@ class FeedingDayTest {
         .isEqualTo(new FeedingDay(FIRST.plusDays(7), days(6, 7, 8), FeedingDay.Place.NOBODY_FEEDS));
   }
 
-  /** It may be three days late, but not in a fast: of days 6 to 10 days 9 and 10 are left out. */
+  /**
+   * It may be a day early and three late, days 6 to 10, but neither in a fast nor beyond one: the
+   * days before day 9 are left, before day 8, and after day 6.
+   */
   @Test
-  void a_late_day_is_never_in_a_fast() {
+  void is_not_moved_into_a_fast_nor_across_one() {
     assertThat(second(fasting(9, 12)).days()).isEqualTo(days(6, 7, 8));
-    assertThat(second(fasting(8, 9)).days()).isEqualTo(closed(days(6, 7, 10), 8, 9));
+    assertThat(second(fasting(8, 9)).days()).isEqualTo(days(6, 7, 7));
+    assertThat(second(fasting(6, 6)).days()).isEqualTo(days(7, 7, 10));
+  }
+
+  private static List<Meal.Days> all(Animal animal) {
+    return FeedingDay.of(animal, FOUR_WEEKS).stream().map(FeedingDay::days).toList();
+  }
+
+  /** Every seven days: up to 9 days late, days 0 to 9, 7 to 16, ...: each ends before the next. */
+  @Test
+  void is_late_only_until_the_next_meal_may_come() {
+    assertThat(all(weekly(new Animal.Leeway(0, 9))))
+        .containsExactly(days(0, 0, 6), days(7, 7, 13), days(14, 14, 20), days(21, 21, 27));
+    assertThat(all(weekly(new Animal.Leeway(2, 6))))
+        .containsExactly(days(0, 0, 4), days(5, 7, 11), days(12, 14, 18), days(19, 21, 27));
+  }
+
+  /**
+   * Up to ten days early would be before the meal before: the day after that one's is the first.
+   */
+  @Test
+  void is_early_only_after_the_meal_before() {
+    assertThat(all(weekly(new Animal.Leeway(10, 1))))
+        .containsExactly(days(0, 0, 0), days(1, 7, 7), days(8, 14, 14), days(15, 21, 22));
+  }
+
+  /**
+   * The second meal, up to five days late, is moved from day 7 to day 12, the first without
+   * handling in the three days after; the third may come two days early, from day 12 on, but that
+   * is the day of the second now, so from day 13. The first keeps days 0 to 5 but those on which it
+   * would be handled too soon.
+   */
+  @Test
+  void keeps_off_the_day_to_which_another_meal_is_moved() {
+    assertThat(all(weekly(new Animal.Leeway(2, 5), on(6, 12))))
+        .startsWith(days(0, 0, 2), days(12, 12, 12), days(13, 14, 18));
   }
 
   private static Animal fasting(int from, int to) {

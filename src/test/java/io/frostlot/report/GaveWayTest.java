@@ -15,6 +15,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class GaveWayTest {
   private static final LocalDate FIRST = HandmadeRoom.FIRST;
@@ -79,6 +81,22 @@ class GaveWayTest {
     assertThat(letter(Shortfall.counted("late-limits", Shortfall.Unit.MEALS_OR_DAYS, six)))
         .contains("by 7 meals or days: F by 2 (6 Jan 2031); A by 1", "and 2 more.")
         .doesNotContain("D by 1");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "PIECES, 1 piece, 2 pieces",
+    "PIECE_DAYS, 1 piece-day, 2 piece-days",
+    "PERCENT, 1 percent, 2 percent",
+    "MEALS, 1 meal, 2 meals",
+    "MEALS_OR_DAYS, 1 meal or day, 2 meals or days",
+    "CHANGES, 1 change, 2 changes"
+  })
+  void one_is_one_and_two_are_many(Shortfall.Unit unit, String one, String two) {
+    assertThat(Wording.amount(Shortfall.counted("rule", unit, List.of(part("", 0, 1)))))
+        .isEqualTo(one);
+    assertThat(Wording.amount(Shortfall.counted("rule", unit, List.of(part("", 0, 2)))))
+        .isEqualTo(two);
   }
 
   @Test
