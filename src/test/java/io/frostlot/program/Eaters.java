@@ -18,15 +18,24 @@ import java.util.Set;
 final class Eaters {
   private Eaters() {}
 
-  /** Every other day from day 2. */
-  static Animal onEvenDays(String name, Animal.Leeway leeway, Plate plate) {
+  /** Every other day from day 2, on that day. */
+  static Animal onEvenDays(String name, Plate plate) {
+    return from(new Schedule.Every(2, day(2)), name, Animal.Leeway.NONE, plate);
+  }
+
+  /** Every third day from day 2, or near it. */
+  static Animal everyThirdDay(String name, Animal.Leeway leeway) {
+    return from(new Schedule.Every(3, day(2)), name, leeway, Plate.ANY);
+  }
+
+  private static Animal from(Schedule days, String name, Animal.Leeway leeway, Plate plate) {
     return new Animal(
         name,
         new Curve.Constant(Grams.of(500)),
         day(1),
         new Animal.Diet(Set.of("mouse", "rat"), Grams.of(70), 1).withPlate(plate),
         new Animal.Programme(
-            new Schedule.Every(2, day(2)),
+            days,
             new MealSize.Fixed(
                 Grams.of(40), new MealSize.Tolerance(Percent.of("25"), Percent.of("175"))),
             Importance.MAY_SLIDE,

@@ -9,7 +9,6 @@ import static io.frostlot.program.SmallWorld.pack;
 import static io.frostlot.program.SmallWorld.prey;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Standing;
 import io.frostlot.supply.Item;
@@ -35,7 +34,7 @@ class KindSharesTest {
     TreeMap<String, Percent> shares = new TreeMap<>();
     shares.put("rat", Percent.of(largestShare));
     return new SmallWorld(days, SmallSupplier.selling(sold))
-        .animal(Eaters.onEvenDays("Ash", Animal.Leeway.NONE, new Plate(shares, new Plate.Free())));
+        .animal(Eaters.onEvenDays("Ash", new Plate(shares, new Plate.Free())));
   }
 
   private static Standing standing(int shortfall, String money) {

@@ -14,7 +14,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Lateness;
-import io.frostlot.keeping.Plate;
 import io.frostlot.plan.Fed;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Standing;
@@ -28,8 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Meals are best on days 2, 4 and 6 and may be two days late; a shop sells mice at 2.00 every day,
- * a show at 1.00 on days 4 and 7, and they keep for one day. The second meal costs 1.00; waiting
+ * Meals are best on days 2, 5 and 8 and may be two days late; a shop sells mice at 2.00 every day,
+ * a show at 1.00 on days 4, 5 and 9, and they keep for one day. The second meal costs 1.00; waiting
  * for the show saves 1.00 on the first and makes it two days late, and on the last, one day late.
  */
 class LateLimitsTest {
@@ -37,15 +36,16 @@ class LateLimitsTest {
 
   private static SmallWorld world(List<Lateness> limits, String... animals) {
     Delivery shows =
-        new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(4), day(7)));
+        new Delivery.Show(
+            new Delivery.Lead(0, false, 0, List.of()), List.of(day(4), day(5), day(9)));
     SmallWorld world =
         new SmallWorld(
-                7,
+                10,
                 SmallSupplier.selling(SINGLE),
                 SmallSupplier.named("show", AT_THE_SHOW).delivery(shows))
             .freezers(freezer("A", "1000", Freezer.Life.of(1)));
     for (String name : animals) {
-      world.animal(Eaters.onEvenDays(name, new Animal.Leeway(0, 2, limits), Plate.ANY));
+      world.animal(Eaters.everyThirdDay(name, new Animal.Leeway(0, 2, limits)));
     }
     return world;
   }
@@ -88,10 +88,10 @@ class LateLimitsTest {
   void gives_way_before_a_meal_does() {
     Delivery show = new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(4)));
     SmallWorld world =
-        new SmallWorld(7, SmallSupplier.named("show", AT_THE_SHOW).delivery(show))
+        new SmallWorld(10, SmallSupplier.named("show", AT_THE_SHOW).delivery(show))
             .animal(
-                Eaters.onEvenDays(
-                    "Ash", new Animal.Leeway(0, 2, atMost(Lateness.Counted.DAYS, 0)), Plate.ANY));
+                Eaters.everyThirdDay(
+                    "Ash", new Animal.Leeway(0, 2, atMost(Lateness.Counted.DAYS, 0))));
     assertThat(optimum(world)).isEqualTo(standing(2, "3"));
   }
 
@@ -102,11 +102,11 @@ class LateLimitsTest {
     ByHand plan =
         new ByHand(world.world())
             .order(3, packs(SINGLE, 1))
-            .order(5, packs(SINGLE, 1))
             .order(6, packs(SINGLE, 1))
+            .order(8, packs(SINGLE, 1))
             .eat(fed("Ash " + day(2), 3, "O1"))
-            .eat(fed("Ash " + day(4), 5, "O2"))
-            .eat(fed("Ash " + day(6), 6, "O3"));
+            .eat(fed("Ash " + day(5), 6, "O2"))
+            .eat(fed("Ash " + day(8), 8, "O3"));
     assertThat(allowed(plan).standing()).isEqualTo(standing(1, "6"));
   }
 

@@ -52,7 +52,7 @@ class SeldomChangesTest {
                 SmallSupplier.named("show", ONE_RAT).delivery(shows))
             .freezers(SmallWorld.freezer("A", "1000", Freezer.Life.of(1)));
     for (String name : animals) {
-      world.animal(Eaters.onEvenDays(name, Animal.Leeway.NONE, new Plate(new TreeMap<>(), change)));
+      world.animal(Eaters.onEvenDays(name, new Plate(new TreeMap<>(), change)));
     }
     return world;
   }
@@ -124,9 +124,7 @@ class SeldomChangesTest {
 
   private static Set<Option> options(String kind, int last, int grams, Item... items) {
     SizeBand kept = SizeBand.of(kind, Grams.of(last));
-    Animal animal =
-        Eaters.onEvenDays(
-            "Ash", Animal.Leeway.NONE, new Plate(new TreeMap<>(), new Plate.Never(kept)));
+    Animal animal = Eaters.onEvenDays("Ash", new Plate(new TreeMap<>(), new Plate.Never(kept)));
     Meal.Prey prey =
         new Meal.Prey(
             animal.diet().kinds(),
