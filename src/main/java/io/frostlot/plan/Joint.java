@@ -4,6 +4,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Slot;
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -56,6 +57,22 @@ public record Joint(
 
   public String keeperOf(Demand demand) {
     return keepers.getOrDefault(demand.meal().eater(), "");
+  }
+
+  /** Do a keeper's animals eat from a freezer? All do from one that is nobody's. */
+  public boolean feeds(Freezer freezer, String keeper) {
+    String owner = keeperOf(freezer);
+    return owner.isEmpty() || owner.equals(keeper);
+  }
+
+  /**
+   * Only whose animals and needs are whose is left: nobody has a freezer, and all that is ordered
+   * comes for all; a relaxation.
+   */
+  public Joint ofEaters(Set<String> eaters) {
+    Map<String, String> left = new HashMap<>(keepers);
+    left.keySet().retainAll(eaters);
+    return new Joint(left, Map.of(), ALONE.cutting, ALONE.collecting);
   }
 
   /** May what is under way go into a freezer? */

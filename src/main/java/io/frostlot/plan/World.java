@@ -189,6 +189,11 @@ public record World(
 
   /** The same world for one keeper: anybody may eat from any freezer. */
   public World alone() {
-    return new World(scenario, meals, slots, items, Joint.ALONE, pledges, mostOrders, dueSoon);
+    return withJoint(Joint.ALONE);
+  }
+
+  /** The same world with other things agreed. */
+  public World withJoint(Joint other) {
+    return new World(scenario, meals, slots, items, other, pledges, mostOrders, dueSoon);
   }
 }

@@ -18,6 +18,7 @@ final class Best {
   private static final double EXACT = 1e-6;
   private final double halfUnit;
   private final Apart apart = new Apart();
+  private final Promising promising = new Promising();
   private Optional<Answer.Judged> plan = Optional.empty();
   private Map<Level, Double> provenLevels = Map.of();
   private double bound = Double.NEGATIVE_INFINITY;
@@ -176,6 +177,10 @@ final class Best {
 
   Apart apart() {
     return apart;
+  }
+
+  Promising promising() {
+    return promising;
   }
 
   private static Map<Level, Double> beforeMoney(Standing standing) {

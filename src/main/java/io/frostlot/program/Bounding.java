@@ -111,7 +111,11 @@ final class Bounding implements Runnable {
     held.hold(
         Level.SHORTFALL,
         reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(4)));
-    raising.count(coarse.program(), point -> {});
+    if (world.keepers().size() > 1) {
+      raising.search(coarse.program());
+    } else {
+      raising.count(coarse.program(), point -> {});
+    }
   }
 
   private long millis() {

@@ -23,7 +23,9 @@ import java.util.Set;
  * may change, and holding is charged for the nights that are certain; a shop without limits and
  * promotions that is visited once a week costs no more than one visited on several days. The
  * freezers that are in use are taken for one that has their room and the longest of their lives. So
- * the least money of the relaxation is a bound for the world.
+ * the least money of the relaxation is a bound for the world. Where there are several keepers, all
+ * eat from that one freezer, but who eats what is told apart, for bags that may not be cut (see
+ * {@link BagsInAll}).
  */
 final class Coarse {
   private static final List<Grain> GRAINS =
@@ -36,8 +38,13 @@ final class Coarse {
 
   /** As fine as may be without being too large a program to solve often. */
   Coarse(World world) {
-    program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(Pool.of(world));
+    program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(pooled(world));
     new CoverRows(program).add();
+    new BagsInAll(world, program).add();
+  }
+
+  private static World pooled(World world) {
+    return world.keepers().size() > 1 ? Pool.byEater(world) : Pool.of(world);
   }
 
   private static Program fromFinest(World pooled) {

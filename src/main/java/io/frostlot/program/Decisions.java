@@ -33,6 +33,7 @@ import java.util.function.ToIntBiFunction;
  * </table>
  */
 final class Decisions {
+  private static final double HARDLY = 1e-4;
   private final World world;
   private final List<Tying> tying;
   private final Timeline timeline;
@@ -148,6 +149,14 @@ final class Decisions {
     return orders;
   }
 
+  /** Deliveries that are ordered from at a point, wholly or in part. */
+  List<Slot> ordered(double[] point) {
+    return orders.values().stream()
+        .filter(order -> point[order.open().index()] > HARDLY)
+        .map(OrderDecisions::slot)
+        .toList();
+  }
+
   List<Served> served() {
     return served;
   }
@@ -174,7 +183,7 @@ final class Decisions {
   /** Flows of an item in a keeper's freezers. */
   List<Flow> flowsOf(String keeper, Item item) {
     return flows.getOrDefault(item.id(), List.of()).stream()
-        .filter(flow -> world.joint().keeperOf(flow.freezer()).equals(keeper))
+        .filter(flow -> world.joint().feeds(flow.freezer(), keeper))
         .toList();
   }
 

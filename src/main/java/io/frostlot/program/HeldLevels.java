@@ -40,6 +40,25 @@ final class HeldLevels {
     return rows;
   }
 
+  /**
+   * The least money with these levels, where to be above one of them is not forbidden but dear: a
+   * relaxation of which a point is soon found, without which SCIP tells no bound.
+   */
+  Scip.Task nearly(Program program) {
+    Model model = program.model();
+    Linear money = model.objective(Level.MONEY).copy();
+    double dear = Weights.of(program.decisions().world()).ofAMeal();
+    List<Model.Row> rows = new ArrayList<>();
+    least.forEach(
+        (level, most) -> {
+          Var above = model.real(0, Model.INFINITY);
+          Linear amount = model.objective(level).copy().plus(-1, above);
+          rows.add(Model.extra(-Model.INFINITY, amount, most));
+          money.plus(dear, above);
+        });
+    return Scip.Task.of(money, rows, true, Scip.Budget.ofMillis(0));
+  }
+
   /** Is a plan as good as that in all of them? */
   boolean areReachedBy(Standing standing) {
     return least.entrySet().stream()

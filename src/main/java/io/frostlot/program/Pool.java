@@ -47,6 +47,14 @@ final class Pool {
     return world.withScenario(world.scenario().withLarder(one)).withoutMoves().alone();
   }
 
+  /** The same, where it is still known which keeper's animals eat what. */
+  static World byEater(World world) {
+    Set<String> eaters =
+        world.demands().stream().map(demand -> demand.meal().eater()).collect(Collectors.toSet());
+    World pooled = of(world);
+    return pooled.equals(world) ? world : pooled.withJoint(world.joint().ofEaters(eaters));
+  }
+
   /**
    * With the latest dates that it could have anywhere: moved first thing, where that is longest.
    */

@@ -17,6 +17,7 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
+  private static final long FIRST_SLICE_MILLIS = 3000;
 
   /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
@@ -30,14 +31,7 @@ record Raising(
     while (again) {
       Optional<HeldLevels> loose = asGood();
       HeldLevels levels = loose.orElse(held);
-      DoubleConsumer rise =
-          bound -> {
-            if (loose.isPresent()) {
-              best.proveAsGood(levels.least(), bound);
-            } else {
-              best.prove(levels.least(), bound);
-            }
-          };
+      DoubleConsumer rise = bound -> tell(loose.isPresent(), levels, bound);
       BooleanSupplier turned =
           () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
       Linear money = model.objective(Level.MONEY);
@@ -50,6 +44,36 @@ record Raising(
       again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
     }
     return ended;
+  }
+
+  /**
+   * The same by SCIP, which cuts the relaxation, in slices each longer than the one before, as long
+   * as that raises the bound or something else has changed.
+   */
+  void search(Program program) {
+    double before = Double.NEGATIVE_INFINITY;
+    boolean again = true;
+    for (long slice = FIRST_SLICE_MILLIS; again && !over.getAsBoolean(); slice *= 2) {
+      Optional<HeldLevels> loose = asGood();
+      HeldLevels levels = loose.orElse(held);
+      Scip.Budget budget = Scip.Budget.of(Math.min(slice, millisLeft.getAsLong()), rounds);
+      Scip.End end = Scip.minimise(program.model(), levels.nearly(program).within(budget));
+      tell(loose.isPresent(), levels, end.bound());
+      if (end.found()) {
+        best.promising().add(program.decisions().ordered(end.point()));
+      }
+      again = !end.finished() && rounds.isEmpty() && end.bound() > before;
+      before = end.bound();
+      again |= !best.isProven() && loose.isPresent() != asGood().isPresent();
+    }
+  }
+
+  private void tell(boolean loose, HeldLevels levels, double bound) {
+    if (loose) {
+      best.proveAsGood(levels.least(), bound);
+    } else {
+      best.prove(levels.least(), bound);
+    }
   }
 
   /** The levels of a plan that meets all meals, where more may be reached; else empty. */

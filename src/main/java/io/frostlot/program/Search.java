@@ -3,6 +3,7 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ final class Search {
     LongSupplier left = this::millisLeft;
     KnownPlans plans = new KnownPlans(world);
     plans.fitting(known).forEach(best::offer);
-    Improving improving = new Improving(world, plans.beginning(known), best, left, limits.rounds());
+    Runnable improving = improving(plans.beginning(known), left);
     Bounding bounding = new Bounding(world, best, left, limits.rounds());
     List<FutureTask<Boolean>> tasks = new ArrayList<>();
     if (limits.rounds().isPresent()) {
@@ -76,6 +77,12 @@ final class Search {
     }
     over = true;
     return shown;
+  }
+
+  private Runnable improving(List<Slot> known, LongSupplier left) {
+    return Joining.suits(world, known)
+        ? new Joining(world, known, best, left, limits.rounds())
+        : new Improving(world, known, best, left, limits.rounds());
   }
 
   boolean isImpossible() {

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 
 /**
@@ -30,6 +31,7 @@ final class UsefulPacks {
   private static final int FREE_PACKS = 1000;
   private final Map<Eaten, TreeMap<Integer, Long>> piecesByDay = new HashMap<>();
   private final Map<Eaten, Long> reserves = new HashMap<>();
+  private final Set<String> eaters;
   private final World world;
   private final int lastDay;
   private final int longestLife;
@@ -63,6 +65,7 @@ final class UsefulPacks {
             .mapToLong(demand -> (long) demand.meal().count() * demand.meal().prey().mostPieces())
             .sum();
     world.meals().alike().forEach(this::count);
+    eaters = piecesByDay.keySet().stream().map(Eaten::keeper).collect(Collectors.toSet());
   }
 
   private void count(Alike alike) {
@@ -94,7 +97,7 @@ final class UsefulPacks {
       return 0;
     }
     long packs = 0;
-    for (String keeper : world.keepers()) {
+    for (String keeper : eaters) {
       packs += pack.parts().stream().mapToLong(part -> useful(slot, keeper, part)).max().orElse(0);
     }
     long padding = Math.max(padding(supplier, slot, pack), asked(slot, pack));
