@@ -7,11 +7,16 @@ import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.PutTogether;
 import io.frostlot.program.Watch;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Plans a joint world, begun with members' own plans put together. */
+/** Plans a joint world, begun with members' own plans put together, or with one known already. */
 record JointPlanner(Planner planner, Watch watch) {
-  Answer plan(World world, Map<Keeper, Plan> alone, Limits limits) {
-    return planner.planFrom(PutTogether.of(world, alone).stream().toList(), world, limits, watch);
+  Answer plan(World world, Map<Keeper, Plan> alone, Optional<Plan> known, Limits limits) {
+    List<Plan> plans =
+        Stream.concat(known.stream(), PutTogether.of(world, alone).stream()).toList();
+    return planner.planFrom(plans, world, limits, watch);
   }
 }

@@ -2,6 +2,7 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Range;
 import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.sharing.SampledShapley;
 import io.frostlot.sharing.Subgroup;
 import java.time.Duration;
@@ -51,7 +52,7 @@ final class SampledWork {
             .mapToDouble(member -> plans.range(Subgroup.of(member)).most())
             .sum();
     if (some.size() > 1 && !Double.isFinite(plans.range(some).most()) && !progress.stop()) {
-      plans.solve(some, slice);
+      plans.solve(some, slice, Watch.stopping(progress::stop));
       planned++;
       progress.subgroups(planned, all, Double.POSITIVE_INFINITY);
     }

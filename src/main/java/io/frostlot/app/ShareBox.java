@@ -16,12 +16,17 @@ import io.frostlot.sharing.Sharing;
 import io.frostlot.sharing.Subgroup;
 import io.frostlot.units.Money;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
 /** Plans a joint order of a group of keepers, and says who gets and pays what. */
 public final class ShareBox {
   private static final double NARROW_SAVING = 0.05;
+
+  /** One part in so many of the time is for members' own plans; the joint plan has the rest. */
+  private static final int ALONE_PART = 3;
+
   private final Planner planner;
   private final LinearSolver solver;
 
@@ -62,6 +67,9 @@ public final class ShareBox {
 
   /** Follows how it goes. */
   public interface Progress extends Watch {
+    /** So many members have a plan of their own. */
+    void alone(int planned, int all);
+
     /** So many subgroups are planned, and the cost of the least known is known to so much. */
     void subgroups(int planned, int all, double widest);
   }
@@ -82,16 +90,25 @@ public final class ShareBox {
 
   /** Empty where a member has no plan of its own in the time given, or at all. */
   public Optional<Shared> share(Group group, Work work, Progress progress) {
+    long begun = System.nanoTime();
+    Duration time = work.joint().time();
     SubgroupPlans plans = new SubgroupPlans(group, planner, Watch.stopping(progress::stop));
-    if (!plans.solveAlone(work.joint().part(group.keepers().size()))) {
+    Subgroup all = Subgroup.all(group.keepers().size());
+    Duration each = all.size() == 1 ? time : time.dividedBy(ALONE_PART * (long) all.size());
+    if (!plans.solveAlone(work.joint(), each, progress)) {
       return Optional.empty();
     }
-    Subgroup all = Subgroup.all(group.keepers().size());
     Optional<Answer.WithPlan> joint = Optional.empty();
     if (all.size() > 1) {
-      joint = jointPlan(plans, all, work.joint(), progress);
+      Duration left = time.minusNanos(System.nanoTime() - begun);
+      Duration least = time.dividedBy(ALONE_PART);
+      Duration most = left.compareTo(least) > 0 ? left : least;
+      joint = jointPlan(plans, all, new Limits(most, work.joint().rounds()), progress);
     }
     Sheets.Ways ways = ways(plans, work, progress);
+    if (plans.unmetAlone().isEmpty()) {
+      joint = plans.plan(all);
+    }
     return Optional.of(
         new Sheets(group, plans, parts(plans, work, joint))
             .make(new Sharing(group.terms().base(), solver), ways));
@@ -121,8 +138,8 @@ public final class ShareBox {
     Answer answer = plans.plan(all, world.get(), limits, progress);
     if (plans.unmetAlone().isEmpty()) {
       plans.keep(all, answer);
-    } else {
-      plans.solve(all, limits);
+    } else if (!plans.keepForGame(all, answer)) {
+      plans.solve(all, limits, Watch.stopping(progress::stop));
     }
     return answer instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty();
   }

@@ -11,17 +11,23 @@ import io.frostlot.plan.Range;
 import io.frostlot.plan.Shared;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
+import io.frostlot.program.Engine;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.sharing.Game;
 import io.frostlot.sharing.Subgroup;
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /**
  * Plans of the subgroups of a group, each solved once, and what they make known of its costs. The
@@ -35,7 +41,7 @@ final class SubgroupPlans {
   private final Planner planner;
   private final Watch watch;
   private final Map<Subgroup, Optional<World>> worlds = new ConcurrentHashMap<>();
-  private final Map<Subgroup, Answer> answers = new ConcurrentHashMap<>();
+  private final SubgroupAnswers answers = new SubgroupAnswers();
   private final Likeness likeness;
   private final Set<String> unmetAlone = new HashSet<>();
 
@@ -50,21 +56,32 @@ final class SubgroupPlans {
     return some.members().stream().map(group.keepers()::get).toList();
   }
 
-  /** Every member's own plan; false where one has none. */
-  boolean solveAlone(Limits limits) {
+  /**
+   * Every member's own plan; false where one has none.
+   *
+   * @param each time for one, unless it takes longer to find any plan
+   */
+  boolean solveAlone(Limits limits, Duration each, ShareBox.Progress progress) {
     for (int member = 0; member < group.keepers().size(); member++) {
       Subgroup alone = Subgroup.of(member);
-      solve(alone, limits);
-      if (!(answers.get(alone) instanceof Answer.WithPlan found)) {
+      solve(alone, limits, new Patience(watch, each, found -> false));
+      Optional<Answer.WithPlan> found = plan(alone);
+      if (found.isEmpty()) {
         return false;
       }
-      World world = world(alone).orElseThrow();
-      Keeper keeper = group.keepers().get(member);
-      Outcome.of(world, found.plan().plan())
-          .missed()
-          .forEach(missed -> unmetAlone.add(keeper.own(missed.demand().meal().id())));
+      unmetAlone.addAll(missed(alone, found.get()));
+      progress.alone(member + 1, group.keepers().size());
     }
     return true;
+  }
+
+  /** Meals that a subgroup's plan leaves unmet, by their names in joint worlds. */
+  private Set<String> missed(Subgroup some, Answer.WithPlan found) {
+    UnaryOperator<String> name =
+        some.size() == 1 ? keepers(some).get(0)::own : UnaryOperator.identity();
+    return Outcome.of(world(some).orElseThrow(), found.plan().plan()).missed().stream()
+        .map(missed -> name.apply(missed.demand().meal().id()))
+        .collect(Collectors.toSet());
   }
 
   Set<String> unmetAlone() {
@@ -88,16 +105,53 @@ final class SubgroupPlans {
     return likeness.first(some).equals(some);
   }
 
-  /** Plans a subgroup, or again with other limits; the better answer is kept. */
-  void solve(Subgroup some, Limits limits) {
-    world(some).ifPresent(world -> keep(some, plan(some, game(some, world), limits, watch)));
+  /**
+   * Plans a subgroup, or goes on from the plan that is known; the better answer is kept. A member's
+   * own plan stays one of the same meals.
+   */
+  void solve(Subgroup some, Limits limits, Watch follower) {
+    Optional<World> world = world(some);
+    if (world.isEmpty()) {
+      return;
+    }
+    Answer fresh = plan(some, game(some, world.get()), limits, follower);
+    Optional<Answer.WithPlan> before = plan(some);
+    boolean sameMeals =
+        some.size() > 1
+            || before.isEmpty()
+            || (fresh instanceof Answer.WithPlan found
+                && missed(some, found).equals(missed(some, before.get())));
+    if (sameMeals) {
+      keep(some, fresh);
+    }
   }
 
   /** An answer for a world of a subgroup. */
   Answer plan(Subgroup some, World world, Limits limits, Watch follower) {
-    return some.size() == 1
+    Optional<Plan> known = plan(some).map(found -> found.plan().plan());
+    if (some.size() > 1) {
+      return new JointPlanner(planner, follower).plan(world, plansAlone(some), known, limits);
+    }
+    return known.isEmpty()
         ? planner.plan(world, limits, follower)
-        : new JointPlanner(planner, follower).plan(world, plansAlone(some), limits);
+        : planner.planFrom(known.stream().toList(), world, limits, follower);
+  }
+
+  /**
+   * Keeps an answer for all meals of a subgroup as one for those that are met alone; false where it
+   * says nothing of these. A plan that leaves just the others unmet is one, and each such plan is
+   * one for all meals that is as good before money: so the bound holds too.
+   */
+  boolean keepForGame(Subgroup some, Answer answer) {
+    World all = world(some).orElseThrow();
+    if (!(answer instanceof Answer.WithPlan found)
+        || found.plan().standing().shortfall() > 0
+        || !missed(some, found).equals(unmetAlone)) {
+      return false;
+    }
+    Optional<Answer.Judged> judged = Engine.judge(game(some, all), found.plan().plan());
+    judged.ifPresent(plan -> keep(some, new Answer.BestFound(plan, found.bound())));
+    return judged.isPresent();
   }
 
   private Map<Keeper, Plan> plansAlone(Subgroup some) {
@@ -110,16 +164,12 @@ final class SubgroupPlans {
   }
 
   /** Also keeps an answer that was had in another way. */
-  synchronized void keep(Subgroup some, Answer answer) {
-    Range before = range(some);
-    answers.merge(
-        some, answer, (old, fresh) -> range(fresh, some).width() < before.width() ? fresh : old);
+  void keep(Subgroup some, Answer answer) {
+    answers.keep(some, answer);
   }
 
   Optional<Answer.WithPlan> plan(Subgroup some) {
-    return answers.get(some) instanceof Answer.WithPlan found
-        ? Optional.of(found)
-        : Optional.empty();
+    return answers.plan(some);
   }
 
   boolean isLarge() {
@@ -154,7 +204,7 @@ final class SubgroupPlans {
   /** The parts that order together in the plan in hand, each planned. */
   List<Subgroup> parts(Limits limits) {
     List<Subgroup> parts = isLarge() ? togetherOrAlone() : unsplit().cheapestParts();
-    parts.stream().filter(part -> plan(part).isEmpty()).forEach(part -> solve(part, limits));
+    parts.stream().filter(part -> plan(part).isEmpty()).forEach(part -> solve(part, limits, watch));
     return parts;
   }
 
@@ -183,41 +233,11 @@ final class SubgroupPlans {
         shown.or(() -> plan(some)).orElseThrow());
   }
 
-  synchronized Range range(Subgroup some) {
-    Answer answer = answers.get(likeness.first(some));
-    return answer == null ? nothingKnown(some) : range(answer, some);
-  }
-
-  private Range nothingKnown(Subgroup some) {
-    boolean impossible = world(some).isEmpty();
-    double least = impossible ? Double.POSITIVE_INFINITY : 0;
-    return new Range(least, Double.POSITIVE_INFINITY);
-  }
-
-  /** A plan that leaves more undone than its members alone cannot be compared in money. */
-  private Range range(Answer answer, Subgroup some) {
-    if (!(answer instanceof Answer.WithPlan found)) {
-      return nothingKnown(some);
-    }
-    Standing standing = found.plan().standing();
-    double money = standing.money().toDouble();
-    double bound = Math.max(0, Math.min(money, found.bound().orElse(0)));
-    if (some.size() == 1) {
-      return new Range(bound, money);
-    }
-    boolean worse = standing.unmet() > 0 || standing.shortfall() > shortfallAlone(some);
-    if (!worse) {
-      return new Range(bound, money);
-    }
-    double least = found.bound().isPresent() ? Double.POSITIVE_INFINITY : 0;
-    return new Range(least, Double.POSITIVE_INFINITY);
-  }
-
-  private long shortfallAlone(Subgroup some) {
-    return some.members().stream()
-        .map(Subgroup::of)
-        .flatMap(alone -> plan(alone).stream())
-        .mapToLong(found -> found.plan().standing().shortfall())
-        .sum();
+  /** Where the cost of a subgroup ordering as one lies. */
+  Range range(Subgroup some) {
+    Subgroup first = likeness.first(some);
+    return world(first).isEmpty()
+        ? new Range(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
+        : answers.range(first);
   }
 }

@@ -1,6 +1,7 @@
 package io.frostlot.app;
 
 import io.frostlot.program.Limits;
+import io.frostlot.program.Watch;
 import io.frostlot.sharing.Game;
 import io.frostlot.sharing.Subgroup;
 import java.time.Duration;
@@ -28,6 +29,7 @@ final class SubgroupWork {
   private final ShareBox.Progress progress;
   private final long end;
   private final Map<Subgroup, Integer> rounds = new HashMap<>();
+  private double width;
 
   SubgroupWork(SubgroupPlans plans, Limits limits, ShareBox.Progress progress) {
     this.plans = plans;
@@ -42,9 +44,14 @@ final class SubgroupWork {
    * @param width up to which costs should be known
    */
   void run(double width) {
+    this.width = width;
     List<Subgroup> parts = new ArrayList<>(plans.game().parts());
-    parts.removeIf(some -> some.size() == 1 || !plans.isFirst(some));
-    all(parts, slice(parts.size()), parts.size());
+    parts.removeIf(some -> !plans.isFirst(some));
+    List<Subgroup> several = parts.stream().filter(some -> some.size() > 1).toList();
+    all(several, slice(several.size()), several.size());
+    if (plans.unmetAlone().isEmpty()) {
+      parts.add(plans.all());
+    }
     while (secondsLeft() >= 1 && !progress.stop() && limits.rounds().isEmpty()) {
       Game game = plans.game();
       parts.removeIf(some -> game.cost(some).width() <= width);
@@ -77,6 +84,16 @@ final class SubgroupWork {
     return TimeUnit.NANOSECONDS.toSeconds(end - System.nanoTime());
   }
 
+  private Watch enough() {
+    return new Patience(
+        Watch.stopping(progress::stop),
+        limits.time(),
+        found ->
+            limits.rounds().isEmpty()
+                && found.bound().stream()
+                    .anyMatch(it -> found.plan().standing().money().toDouble() - it <= width));
+  }
+
   private void all(List<Subgroup> some, Duration each, int count) {
     ExecutorService pool = Executors.newFixedThreadPool(side());
     int[] planned = {0};
@@ -84,7 +101,7 @@ final class SubgroupWork {
       pool.execute(
           () -> {
             if (!progress.stop()) {
-              plans.solve(part, new Limits(each, limits.rounds()));
+              plans.solve(part, new Limits(each, limits.rounds()), enough());
               synchronized (planned) {
                 planned[0]++;
                 progress.subgroups(planned[0], count, plans.game().widest());

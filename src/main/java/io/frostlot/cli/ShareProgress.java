@@ -2,7 +2,9 @@ package io.frostlot.cli;
 
 import io.frostlot.app.ShareBox;
 import io.frostlot.plan.Answer;
+import io.frostlot.units.Money;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 
 /** Says how the planning of a joint order goes, where somebody looks on. */
@@ -10,6 +12,7 @@ final class ShareProgress implements ShareBox.Progress {
   private final BooleanSupplier stop;
   private final Progress.Status status;
   private final Clock clock = new Clock();
+  private String said = "";
 
   ShareProgress(BooleanSupplier stop, Progress.Status status) {
     this.stop = stop;
@@ -23,16 +26,34 @@ final class ShareProgress implements ShareBox.Progress {
 
   @Override
   public void found(Answer.WithPlan best) {
-    say("joint plan, best " + best.plan().standing().money());
+    Money money = best.plan().standing().money();
+    OptionalDouble bound = best.bound();
+    String known =
+        bound.isPresent()
+            ? ", at most " + amount(money.toDouble() - bound.getAsDouble()) + " above the best possible"
+            : "";
+    say("joint plan, best " + money + known);
   }
 
   @Override
   public void subgroups(int planned, int all, double widest) {
-    String known = Double.isFinite(widest) ? String.format(Locale.ROOT, "%.2f", widest) : "?";
+    String known = Double.isFinite(widest) ? amount(widest) : "?";
     say("subgroups planned " + planned + " of " + all + ", least known to within " + known);
   }
 
+  @Override
+  public void alone(int planned, int all) {
+    say("members' own plans " + planned + " of " + all);
+  }
+
+  private static String amount(double money) {
+    return String.format(Locale.ROOT, "%.2f", Math.max(0, money));
+  }
+
   private synchronized void say(String line) {
-    status.show(clock.time() + "  " + line, true);
+    if (!line.equals(said)) {
+      said = line;
+      status.show(clock.time() + "  " + line, true);
+    }
   }
 }

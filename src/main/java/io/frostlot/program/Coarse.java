@@ -24,8 +24,8 @@ import java.util.Set;
  * promotions that is visited once a week costs no more than one visited on several days. The
  * freezers that are in use are taken for one that has their room and the longest of their lives. So
  * the least money of the relaxation is a bound for the world. Where there are several keepers, all
- * eat from that one freezer, but who eats what is told apart, for bags that may not be cut (see
- * {@link BagsInAll}).
+ * eat from that one freezer, but who eats what is told apart, for bags that may not be cut ({@link
+ * BagsInAll}) and orders that are collected later ({@link ToHaveFirst}).
  */
 final class Coarse {
   private static final List<Grain> GRAINS =
@@ -41,6 +41,7 @@ final class Coarse {
     program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(pooled(world));
     new CoverRows(program).add();
     new BagsInAll(world, program).add();
+    new ToHaveFirst(world, program).add();
   }
 
   private static World pooled(World world) {

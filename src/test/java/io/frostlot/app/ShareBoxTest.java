@@ -173,6 +173,9 @@ class ShareBoxTest {
     public void found(Answer.WithPlan best) {}
 
     @Override
+    public void alone(int planned, int all) {}
+
+    @Override
     public void subgroups(int planned, int all, double widest) {}
   }
 }
