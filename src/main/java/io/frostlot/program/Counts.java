@@ -17,13 +17,15 @@ import java.util.Set;
  * of one supplier over all dates must be whole too, and there the relaxation gives way. So first
  * come the orders and the boxes of each supplier, over the whole time; then what its terms grant (a
  * discount, free shipping) and both over halves of the time, quarters, and so on; then the packs of
- * each row; then each whole column by itself. A sum gets a column of its own, equal to it by a row.
+ * each row, and the steps of its price break that are reached; then each whole column by itself. A
+ * sum gets a column of its own, equal to it by a row.
  */
 final class Counts {
   private static final String ID = "counts";
   private static final double WHOLE = 1e-5;
   private static final int GRANTS = 1;
   private static final int PACKS = 4;
+  private static final int STEPS = 5;
   private static final int SINGLE = 20;
   private final Model model;
   private final List<Count> counts = new ArrayList<>();
@@ -66,13 +68,16 @@ final class Counts {
     }
     Map<String, List<Var>> grants = new LinkedHashMap<>();
     Map<String, List<Var>> packs = new LinkedHashMap<>();
+    Map<String, List<Var>> steps = new LinkedHashMap<>();
     for (OrderDecisions order : orders) {
       order.promotions().forEach((id, taken) -> add(grants, "taken " + id, taken));
       order.choices().forEach((id, choice) -> add(grants, id, choice));
       order.packs().forEach((pack, decision) -> add(packs, pack.id(), decision.count()));
+      order.stepsReached().forEach((id, reached) -> add(steps, id, reached));
     }
     grants.values().forEach(sum -> counts.add(new Count(sum(sum).index(), GRANTS)));
     packs.values().forEach(sum -> counts.add(new Count(sum(sum).index(), PACKS)));
+    steps.values().forEach(sum -> counts.add(new Count(sum(sum).index(), STEPS)));
   }
 
   private static void add(Map<String, List<Var>> sums, String key, Var variable) {

@@ -22,6 +22,7 @@ final class OrderDecisions {
   private final Map<Pack, PackDecision> packs = new LinkedHashMap<>();
   private final Map<String, Var> promotions = new LinkedHashMap<>();
   private final Map<String, Var> choices = new LinkedHashMap<>();
+  private final Map<String, Var> stepsReached = new LinkedHashMap<>();
   private final OrderSums sums = new OrderSums();
   private final Var boxes;
   private final Map<Pack, SortedMap<String, Linear>> underSale = new LinkedHashMap<>();
@@ -72,6 +73,17 @@ final class OrderDecisions {
 
   Map<String, Var> choices() {
     return choices;
+  }
+
+  /** Is a step of a price break reached? Under a key that is the same in every order. */
+  Var stepReached(String key, Model model) {
+    Var reached = model.yesNo();
+    stepsReached.put(key, reached);
+    return reached;
+  }
+
+  Map<String, Var> stepsReached() {
+    return stepsReached;
   }
 
   /** Records packs of a row bought under a sale. */

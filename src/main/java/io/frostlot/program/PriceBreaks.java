@@ -50,7 +50,7 @@ final class PriceBreaks implements Rule {
     for (OrderDecisions order : program.decisions().orders().values()) {
       for (OrderDecisions.PackDecision pack : order.packs().values()) {
         if (pack.atStep().size() > 1) {
-          split(pack, program);
+          split(order, pack, program);
           for (int step = 1; step < pack.atStep().size(); step++) {
             Linear change =
                 new Linear().plus(saving(pack, step).toDouble(), pack.atStep().get(step));
@@ -62,7 +62,7 @@ final class PriceBreaks implements Rule {
     }
   }
 
-  private void split(OrderDecisions.PackDecision pack, Program program) {
+  private void split(OrderDecisions order, OrderDecisions.PackDecision pack, Program program) {
     Model model = program.model();
     List<PriceBreak.Step> steps = pack.priceBreak().steps();
     double most = model.column(pack.count()).most();
@@ -84,7 +84,7 @@ final class PriceBreaks implements Rule {
     for (int l = 1; l < pack.atStep().size(); l++) {
       int from = steps.get(l - 1).fromPacks();
       double end = l < steps.size() ? steps.get(l).fromPacks() - 1.0 : Math.max(most, from);
-      Var on = model.yesNo();
+      Var on = order.stepReached(pack.pack().id() + " step " + l, model);
       Var part = pack.atStep().get(l);
       if (allUnits) {
         one.plus(1, on);

@@ -159,7 +159,7 @@ record Differences(Wording wording) {
     add(state, standing.unmetMust(), "must-meal unmet", "must-meals unmet");
     add(state, standing.unmetOther(), "other meal unmet", "other meals unmet");
     if (standing.shortfall() > 0) {
-      state.add("margins short by " + standing.shortfall());
+      state.add("soft rules short by " + standing.shortfall());
     }
     add(state, late, "meal late", "meals late");
     return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);

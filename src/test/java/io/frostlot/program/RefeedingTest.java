@@ -10,8 +10,12 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import io.frostlot.storage.Keeps;
+import io.frostlot.storage.StockLot;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
@@ -58,15 +62,28 @@ final class RefeedingTest {
   }
 
   /**
-   * Least money alone gives all animals the light pieces, and some heavier ones where they come.
+   * With a bag of each of two sizes in hand, least money alone gives an animal now this one, now
+   * that, as it comes.
    */
   @Test
   void the_animals_of_the_small_room_have_more_even_meals() {
     Scenario demo =
         ((Reading.Accepted) ScenarioFolder.read(Path.of("scenarios/small-room"))).scenario();
-    Policy.Adequacy asked =
-        new Policy.Adequacy(true, Policy.Adequacy.NONE.least(), Policy.Adequacy.NONE.most());
-    World world = World.of(demo.withPolicy(demo.policy().withAdequacy(asked)));
+    Scenario.Larder larder = demo.larder();
+    List<StockLot> stock = new ArrayList<>(larder.stock());
+    for (String item : List.of("frostmere/Fuzzy mouse", "frostmere/Hopper mouse")) {
+      Keeps keeps = Keeps.until(demo.planning().to());
+      stock.add(
+          new StockLot(
+              "bag of " + item,
+              World.of(demo).items().get(item),
+              50,
+              larder.freezers().get(0).name(),
+              demo.planning().from(),
+              keeps));
+    }
+    World world =
+        World.of(demo.withLarder(new Scenario.Larder(larder.freezers(), stock, larder.placed())));
     Limits limits = new Limits(Duration.ofMinutes(5), OptionalInt.of(1));
     Answer.WithPlan light = (Answer.WithPlan) Engine.solve(blind(world), limits, Watch.NONE);
     Answer.Judged before = Rules.judge(world, light.plan().plan());
