@@ -68,12 +68,12 @@ final class PlanCommand implements Callable<Integer> {
   private Path since = Usual.NOT_GIVEN;
 
   @Option(
-      names = "--no-habits",
+      names = "--plan-only",
       description =
-          "With text or json: leave out what takes up to half the time again once the plan is"
-              + " known: the simplest plan, what a budget costs, what is left in boxes, habits, and what"
-              + " to find out.")
-  private boolean withoutHabits;
+          "With text or json: leave out what is looked for once the plan is known (the simplest"
+              + " plan, what a budget costs, what is left in boxes, habits, what to find out), which"
+              + " takes up to half the time again.")
+  private boolean planOnly;
 
   @Mixin private Usual usual = new Usual();
 
@@ -107,7 +107,7 @@ final class PlanCommand implements Callable<Integer> {
                 () -> printer.print(ready, watch.bestOrNothing()),
                 () -> makePlan.plan(ready, limits, watch));
     Duration took = Duration.ofNanos(System.nanoTime() - start);
-    boolean goesOn = usual.format() != Format.CSV && !withoutHabits;
+    boolean goesOn = usual.format() != Format.CSV && !planOnly;
     if (goesOn && !desk.interruption().asked() && answer instanceof Answer.WithPlan found) {
       Watch waiting = new Comparing(desk.interruption()::asked, status);
       Solved shown = new Solved(ready.inputs().world(), found);

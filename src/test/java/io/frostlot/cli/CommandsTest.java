@@ -31,7 +31,7 @@ class CommandsTest {
             "COMPARED WITH HABITS",
             "everything from Hillside Hatch (invented)");
     assertThat(run.err()).isEmpty();
-    assertThat(CommandRun.of("plan", GOOD, "--no-habits").out())
+    assertThat(CommandRun.of("plan", GOOD, "--plan-only").out())
         .contains("ORDER NEXT")
         .doesNotContain("THE SIMPLEST PLAN", "COMPARED WITH HABITS");
   }
@@ -53,7 +53,7 @@ class CommandsTest {
     assertThat(plan.at("/simplest/plan").isNull()).isTrue();
     assertThat(plan.at("/habits/compared/0/habit").asText())
         .contains("everything from Hillside Hatch");
-    CommandRun alone = CommandRun.of("plan", GOOD, "--format", "json", "--no-habits");
+    CommandRun alone = CommandRun.of("plan", GOOD, "--format", "json", "--plan-only");
     assertThat(new ObjectMapper().readTree(alone.out()).fieldNames())
         .toIterable()
         .doesNotContain("simplest", "habits", "withoutBudget");

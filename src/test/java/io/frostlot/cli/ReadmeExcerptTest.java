@@ -21,7 +21,7 @@ class ReadmeExcerptTest {
             false,
             "plan",
             "scenarios/small-room",
-            "--no-habits",
+            "--plan-only",
             "--seconds",
             "120");
 

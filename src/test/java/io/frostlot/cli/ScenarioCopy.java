@@ -43,7 +43,7 @@ record ScenarioCopy(Path folder) {
             "--format",
             "json",
             "--seconds=600",
-            "--no-habits");
+            "--plan-only");
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isEqualTo(ExitCode.PLAN);
     JsonNode plan = new ObjectMapper().readTree(run.out());

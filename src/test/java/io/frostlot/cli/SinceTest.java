@@ -42,7 +42,7 @@ class SinceTest {
 
   private Path earlier() throws IOException {
     return Files.writeString(
-        folder.resolve("plan.json"), plan(room(""), "--format=json", "--no-habits"));
+        folder.resolve("plan.json"), plan(room(""), "--format=json", "--plan-only"));
   }
 
   private Path shorter(String policy) throws IOException {
@@ -68,7 +68,7 @@ class SinceTest {
                 + " most 5.00 EUR.",
             "What is reckoned for changing orders due soon is left out on both sides.");
     assertThat(plan(room, since, "--format=csv")).contains("Mouse,mouse,adult,1,4,");
-    JsonNode plan = json(plan(room, since, "--format=json", "--no-habits"));
+    JsonNode plan = json(plan(room, since, "--format=json", "--plan-only"));
     assertThat(plan.get("dueSoon")).hasSize(1);
     assertThat(plan.at("/dueSoon/0/kept").asBoolean()).isTrue();
   }
@@ -77,14 +77,14 @@ class SinceTest {
   void what_saves_more_than_the_charge_is_changed_and_the_letter_says_why() throws IOException {
     String since = "--since=" + earlier();
     Path room = shorter(", \"calm\": {\"days\": 7, \"charge\": \"0.99\"}");
-    assertThat(plan(room, since, "--no-habits").replaceAll("\\s+", " "))
+    assertThat(plan(room, since, "--plan-only").replaceAll("\\s+", " "))
         .contains(
             "Of 1 order due by Wed 8 Jan 2031 none stays as planned before; 1 changed or dropped, 0"
                 + " added. For each change 0.99 EUR are reckoned. To change nothing and meet as"
                 + " many meals would cost at least 0.99 EUR more.",
             "3 x Mouse, pack of 1 instead of 4",
             "orders due soon that are changed or new");
-    JsonNode plan = json(plan(room, since, "--format=json", "--no-habits"));
+    JsonNode plan = json(plan(room, since, "--format=json", "--plan-only"));
     assertThat(plan.at("/dueSoon/0/kept").asBoolean(true)).isFalse();
     assertThat(plan.get("bill"))
         .anySatisfy(
@@ -99,7 +99,7 @@ class SinceTest {
   void the_plan_of_another_scenario_is_compared_with_but_not_kept() throws IOException {
     Path earlier = earlier();
     Files.writeString(earlier, Files.readString(earlier).replace("One mouse", "Two mice"));
-    assertThat(plan(shorter(""), "--since=" + earlier, "--no-habits").replaceAll("\\s+", " "))
+    assertThat(plan(shorter(""), "--since=" + earlier, "--plan-only").replaceAll("\\s+", " "))
         .contains("The earlier plan is for Two mice: none of its orders is kept.")
         .contains("3 x Mouse, pack of 1 instead of 4");
   }
