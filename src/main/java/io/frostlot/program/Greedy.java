@@ -29,25 +29,9 @@ final class Greedy {
   private final World world;
   private final int longestLife;
   private final Map<String, TreeMap<Integer, Integer>> wanted = new HashMap<>();
-  private final Map<String, List<Batch>> there = new HashMap<>();
+  private final Map<String, ByUseBy<Item>> there = new HashMap<>();
   private final Map<Slot, Map<Pack, Integer>> bought = new LinkedHashMap<>();
   private final Map<String, List<Offer>> offers = new HashMap<>();
-
-  private static final class Batch {
-    private final int from;
-    private final int useBy;
-    private int left;
-
-    Batch(int from, int useBy, int left) {
-      this.from = from;
-      this.useBy = useBy;
-      this.left = left;
-    }
-
-    int usableOn(int day) {
-      return from <= day && useBy >= day ? left : 0;
-    }
-  }
 
   private record Offer(Slot slot, Pack pack) {}
 
@@ -80,24 +64,17 @@ final class Greedy {
       }
     }
     for (StockLot lot : world.scenario().larder().stock()) {
-      add(
-          lot.item(),
-          new Batch(Timeline.day(lot.arrived()), Timeline.day(lot.useBy()), lot.pieces()));
+      ByUseBy.Days days = new ByUseBy.Days(Timeline.day(lot.arrived()), Timeline.day(lot.useBy()));
+      add(lot.item(), days, lot.pieces());
     }
     for (PlacedLot lot : world.scenario().larder().placed()) {
       int from = Timeline.day(lot.arrivesLatest());
-      add(lot.item(), new Batch(from, from + longestLife - 1, lot.pieces()));
+      add(lot.item(), new ByUseBy.Days(from, from + longestLife - 1), lot.pieces());
     }
   }
 
-  /** What goes first comes first. */
-  private void add(Item item, Batch batch) {
-    List<Batch> batches = there.computeIfAbsent(item.id(), id -> new ArrayList<>());
-    int at = batches.size();
-    while (at > 0 && batches.get(at - 1).useBy > batch.useBy) {
-      at--;
-    }
-    batches.add(at, batch);
+  private void add(Item item, ByUseBy.Days days, int pieces) {
+    there.computeIfAbsent(item.id(), id -> new ByUseBy<>()).add(item, days, pieces);
   }
 
   /** Deliveries to buy from. */
@@ -131,21 +108,11 @@ final class Greedy {
   }
 
   private boolean eat(Option option, int day) {
-    List<Batch> batches = there.getOrDefault(option.item().id(), List.of());
-    int need = option.pieces();
-    for (Batch batch : batches) {
-      need -= batch.usableOn(day);
-    }
-    if (need > 0) {
+    ByUseBy<Item> pieces = there.get(option.item().id());
+    if (pieces == null || pieces.there(day) < option.pieces()) {
       return false;
     }
-    need = option.pieces();
-    for (int i = 0; need > 0; i++) {
-      int take = Math.min(need, batches.get(i).usableOn(day));
-      batches.get(i).left -= take;
-      need -= take;
-    }
-    batches.removeIf(batch -> batch.left == 0);
+    pieces.take(option.pieces(), day, (item, taken) -> {});
     return true;
   }
 
@@ -197,6 +164,7 @@ final class Greedy {
     bought.computeIfAbsent(slot, s -> new LinkedHashMap<>()).merge(pack, packs, Integer::sum);
     int from = Timeline.day(slot.arrivesLatest());
     int useBy = Timeline.day(slot.arrivesEarliest()) + longestLife - 1;
-    pack.parts().forEach(part -> add(part.item(), new Batch(from, useBy, packs * part.pieces())));
+    ByUseBy.Days days = new ByUseBy.Days(from, useBy);
+    pack.parts().forEach(part -> add(part.item(), days, packs * part.pieces()));
   }
 }

@@ -141,8 +141,7 @@ final class LotsOfPlan {
 
   /** The plan with some meals served otherwise; what is no longer left is not thrown away. */
   Plan fed(Map<String, Serving> chosen) {
-    Map<String, Integer> left = new HashMap<>();
-    plan.lots().forEach(lot -> left.put(lot.id(), lot.pieces()));
+    List<ByUseBy<Lot>> left = shelves.stream().map(this::stock).toList();
     List<Feeding> wanted = new ArrayList<>();
     plan.feedings().stream().filter(it -> !chosen.containsKey(it.mealId())).forEach(wanted::add);
     chosen.forEach(
@@ -158,14 +157,14 @@ final class LotsOfPlan {
         throwAway(toThrow.poll(), left).ifPresent(discards::add);
       }
       List<Feeding.Draw> draws = new ArrayList<>();
-      Serving serving = chosen.get(feeding.mealId());
-      if (serving == null) {
-        Map<Integer, Integer> byShelf = new HashMap<>();
-        feeding.draws().forEach(draw -> byShelf.merge(shelf(draw), draw.pieces(), Integer::sum));
-        byShelf.forEach((shelf, pieces) -> draw(shelf, pieces, feeding.day(), left, draws));
-      } else {
-        draw(serving.shelf(), feeding.pieces(), feeding.day(), left, draws);
-      }
+      byShelf(feeding, chosen)
+          .forEach(
+              (shelf, pieces) ->
+                  left.get(shelf)
+                      .take(
+                          pieces,
+                          Timeline.day(feeding.day()),
+                          (lot, taken) -> draws.add(new Feeding.Draw(lot.id(), taken))));
       feedings.add(
           new Feeding(feeding.mealId(), feeding.day(), feeding.option(), feeding.meals(), draws));
     }
@@ -173,24 +172,39 @@ final class LotsOfPlan {
     return new Plan(plan.orders(), plan.lots(), feedings, discards);
   }
 
-  private static Optional<Discard> throwAway(Discard discard, Map<String, Integer> left) {
-    int pieces = Math.min(discard.pieces(), left.getOrDefault(discard.lotId(), 0));
-    left.merge(discard.lotId(), -pieces, Integer::sum);
-    return Optional.of(new Discard(discard.lotId(), discard.day(), pieces))
-        .filter(thrown -> thrown.pieces() > 0);
+  /** Pieces that a feeding takes. */
+  private Map<Integer, Integer> byShelf(Feeding feeding, Map<String, Serving> chosen) {
+    Serving serving = chosen.get(feeding.mealId());
+    if (serving != null) {
+      return Map.of(serving.shelf(), feeding.pieces());
+    }
+    Map<Integer, Integer> pieces = new HashMap<>();
+    feeding.draws().forEach(draw -> pieces.merge(shelf(draw), draw.pieces(), Integer::sum));
+    return pieces;
   }
 
-  private void draw(
-      int shelf, int pieces, LocalDate day, Map<String, Integer> left, List<Feeding.Draw> draws) {
-    int needed = pieces;
-    for (Lot lot : lots(shelves.get(shelf)).toList()) {
-      boolean there = !lot.latest().isAfter(day) && !lot.useBy().isBefore(day);
-      int taken = there ? Math.min(needed, left.getOrDefault(lot.id(), 0)) : 0;
-      if (taken > 0) {
-        draws.add(new Feeding.Draw(lot.id(), taken));
-        left.merge(lot.id(), -taken, Integer::sum);
-        needed -= taken;
-      }
-    }
+  private ByUseBy<Lot> stock(Shelf shelf) {
+    ByUseBy<Lot> stock = new ByUseBy<>();
+    lots(shelf)
+        .forEach(
+            lot ->
+                stock.add(
+                    lot,
+                    new ByUseBy.Days(Timeline.day(lot.latest()), Timeline.day(lot.useBy())),
+                    lot.pieces()));
+    return stock;
+  }
+
+  private Optional<Discard> throwAway(Discard discard, List<ByUseBy<Lot>> left) {
+    Lot lot = byId.get(discard.lotId());
+    return left.get(shelves.indexOf(Shelf.of(lot))).batches().stream()
+        .filter(batch -> batch.as().equals(lot) && batch.left() > 0)
+        .findFirst()
+        .map(
+            batch -> {
+              int pieces = Math.min(discard.pieces(), batch.left());
+              batch.lose(pieces);
+              return new Discard(discard.lotId(), discard.day(), pieces);
+            });
   }
 }

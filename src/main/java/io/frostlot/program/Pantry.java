@@ -16,28 +16,13 @@ import java.util.Map;
 
 /** What lies in the freezers while days go by; what goes past its use-by first is eaten first. */
 final class Pantry {
-  private final Map<String, List<Batch>> batches = new HashMap<>();
+  private final Map<String, ByUseBy<Lot>> stock = new HashMap<>();
   private final Map<String, Shelf> shelves = new LinkedHashMap<>();
   private final List<Lot> lots = new ArrayList<>();
   private final List<Lot> recent = new ArrayList<>();
   private final HoldingCharge holding;
   private final long largestPiece;
   private long pieces;
-
-  /** A lot and what is left of it. */
-  private static final class Batch {
-    private final Lot lot;
-    private int left;
-
-    Batch(Lot lot) {
-      this.lot = lot;
-      left = lot.pieces();
-    }
-
-    int usableOn(int day) {
-      return Timeline.day(lot.latest()) <= day ? left : 0;
-    }
-  }
 
   /** A freezer and the room that is taken. */
   private static final class Shelf {
@@ -95,12 +80,11 @@ final class Pantry {
     if (!(lot.origin() instanceof Lot.InHand)) {
       recent.add(lot);
     }
-    List<Batch> ofItem = batches.computeIfAbsent(lot.item().id(), id -> new ArrayList<>());
-    int at = ofItem.size();
-    while (at > 0 && ofItem.get(at - 1).lot.useBy().isAfter(lot.useBy())) {
-      at--;
-    }
-    ofItem.add(at, new Batch(lot));
+    of(lot.item())
+        .add(
+            lot,
+            new ByUseBy.Days(Timeline.day(lot.latest()), Timeline.day(lot.useBy())),
+            lot.pieces());
     take(lot, lot.pieces());
   }
 
@@ -152,17 +136,17 @@ final class Pantry {
     for (Shelf shelf : shelves.values()) {
       long room = shelf.freezer.usableOn(Timeline.date(day)).microlitres();
       double share = 1 - (double) room / Math.max(1, shelf.taken);
-      List<Batch> within =
-          batches.values().stream()
-              .flatMap(List::stream)
-              .filter(batch -> batch.lot.freezer().equals(shelf.freezer.name()))
+      List<ByUseBy.Batch<Lot>> within =
+          stock.values().stream()
+              .flatMap(ofItem -> ofItem.batches().stream())
+              .filter(batch -> batch.as().freezer().equals(shelf.freezer.name()))
               .toList();
-      for (Batch batch : within) {
-        int pieces = shelf.taken > room ? (int) Math.ceil(share * batch.left) : 0;
+      for (ByUseBy.Batch<Lot> batch : within) {
+        int pieces = shelf.taken > room ? (int) Math.ceil(share * batch.left()) : 0;
         if (pieces > 0) {
-          discards.add(new Discard(batch.lot.id(), Timeline.date(day), pieces));
-          batch.left -= pieces;
-          take(batch.lot, -pieces);
+          discards.add(new Discard(batch.as().id(), Timeline.date(day), pieces));
+          batch.lose(pieces);
+          take(batch.as(), -pieces);
         }
       }
     }
@@ -171,29 +155,21 @@ final class Pantry {
 
   /** The start of a day: what is past its use-by leaves. */
   void begin(int day) {
-    for (List<Batch> ofItem : batches.values()) {
-      while (!ofItem.isEmpty() && Timeline.day(ofItem.get(0).lot.useBy()) < day) {
-        take(ofItem.get(0).lot, -ofItem.remove(0).left);
-      }
-    }
+    stock.values().forEach(ofItem -> ofItem.begin(day, (lot, left) -> take(lot, -left)));
+  }
+
+  private ByUseBy<Lot> of(Item item) {
+    return stock.computeIfAbsent(item.id(), id -> new ByUseBy<>());
   }
 
   /** Pieces that can be eaten on a day. */
   int there(Item item, int day) {
-    int there = 0;
-    for (Batch batch : batches.getOrDefault(item.id(), List.of())) {
-      there += batch.usableOn(day);
-    }
-    return there;
+    return of(item).there(day);
   }
 
   /** Pieces of an item that are there, or on their way, and can still be eaten on a day. */
   int lasting(Item item, int day) {
-    int lasting = 0;
-    for (Batch batch : batches.getOrDefault(item.id(), List.of())) {
-      lasting += Timeline.day(batch.lot.useBy()) >= day ? batch.left : 0;
-    }
-    return lasting;
+    return of(item).lasting(day);
   }
 
   /** Pieces that came less than some days before a night and are not there as cover. */
@@ -215,19 +191,14 @@ final class Pantry {
   /** Takes pieces that are there. */
   List<Feeding.Draw> eat(Item item, int pieces, int day) {
     List<Feeding.Draw> draws = new ArrayList<>();
-    List<Batch> ofItem = batches.getOrDefault(item.id(), List.of());
-    int need = pieces;
-    for (int i = 0; need > 0; i++) {
-      Batch batch = ofItem.get(i);
-      int count = Math.min(need, batch.usableOn(day));
-      if (count > 0) {
-        draws.add(new Feeding.Draw(batch.lot.id(), count));
-        batch.left -= count;
-        take(batch.lot, -count);
-        need -= count;
-      }
-    }
-    ofItem.removeIf(batch -> batch.left == 0);
+    of(item)
+        .take(
+            pieces,
+            day,
+            (lot, count) -> {
+              draws.add(new Feeding.Draw(lot.id(), count));
+              take(lot, -count);
+            });
     return draws;
   }
 }
