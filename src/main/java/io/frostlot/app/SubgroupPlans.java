@@ -9,7 +9,6 @@ import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Range;
 import io.frostlot.plan.Shared;
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.program.Engine;
 import io.frostlot.program.Limits;
@@ -22,12 +21,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 
 /**
  * Plans of the subgroups of a group, each solved once, and what they make known of its costs. The

@@ -30,7 +30,9 @@ final class ShareProgress implements ShareBox.Progress {
     OptionalDouble bound = best.bound();
     String known =
         bound.isPresent()
-            ? ", at most " + amount(money.toDouble() - bound.getAsDouble()) + " above the best possible"
+            ? ", at most "
+                + amount(money.toDouble() - bound.getAsDouble())
+                + " above the best possible"
             : "";
     say("joint plan, best " + money + known);
   }
