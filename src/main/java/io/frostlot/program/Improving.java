@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 
 /**
@@ -22,6 +23,7 @@ import java.util.function.LongSupplier;
 final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
+  private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
 
   /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
   private static final int KEPT_BACK_A_LOSS = 8;
@@ -37,6 +39,7 @@ final class Improving implements Runnable {
   private final Judging judging;
   private final Solving solving;
   private final OptionalInt rounds;
+  private final RepackingTurns repacking;
   private boolean rough;
 
   /**
@@ -54,6 +57,7 @@ final class Improving implements Runnable {
     sets = new OrderSets(world, this::relaxed);
     judging = new Judging(world, best.apart()).withRefeeding();
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
+    repacking = new RepackingTurns(world, best, this::offer, solving::goesOn, rounds);
   }
 
   @Override
@@ -118,6 +122,7 @@ final class Improving implements Runnable {
   }
 
   private void bySets() {
+    repacking.turn(FIRST_TURN_NANOS);
     first();
     if (solving.losses() > 0) {
       begin();
@@ -129,7 +134,9 @@ final class Improving implements Runnable {
       while (solving.goesOn() && sets.expand(NEIGHBOURS) && looks < MOST_LOOKS) {
         looks++;
       }
+      long begun = System.nanoTime();
       supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
+      repacking.turn(System.nanoTime() - begun);
     }
   }
 

@@ -1,0 +1,89 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import io.frostlot.supply.Supplier;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Deliveries that may be ordered in a world and the packs of each, by number. */
+final class Deliveries {
+  private final World world;
+  private final OrderPrices prices;
+  private final List<Delivery> all = new ArrayList<>();
+  private final Map<Slot, Integer> numbers = new HashMap<>();
+
+  /**
+   * A delivery that may be ordered.
+   *
+   * @param rows packs that could be of use
+   * @param most packs of each
+   * @param usableFrom day, counted from the first
+   */
+  record Delivery(Slot slot, List<Pack> rows, int[] most, int usableFrom) {
+    boolean isOfSupplier(Delivery other) {
+      return slot.supplier().equals(other.slot.supplier());
+    }
+  }
+
+  Deliveries(World world, LookDays look) {
+    this.world = world;
+    prices = new OrderPrices(world);
+    UsefulPacks useful = new UsefulPacks(world);
+    for (Slot slot : world.slots()) {
+      Supplier supplier = world.supplier(slot.supplier());
+      List<Pack> rows =
+          supplier.sheet().packs().stream()
+              .filter(pack -> useful.most(slot, supplier, pack) > 0)
+              .toList();
+      int[] most = rows.stream().mapToInt(pack -> useful.most(slot, supplier, pack)).toArray();
+      numbers.put(slot, all.size());
+      all.add(new Delivery(slot, rows, most, look.day(slot.arrivesLatest())));
+    }
+  }
+
+  List<Delivery> all() {
+    return all;
+  }
+
+  Delivery get(int delivery) {
+    return all.get(delivery);
+  }
+
+  /** The number of a delivery; empty where it is none of these. */
+  OptionalInt number(Slot slot) {
+    return Optional.ofNullable(numbers.get(slot)).map(OptionalInt::of).orElse(OptionalInt.empty());
+  }
+
+  /**
+   * An order and what it costs with the effort for it; empty where it cannot be.
+   *
+   * @param packs of each row, some of them not 0
+   */
+  Optional<OrderPrices.Priced> order(int delivery, int[] packs) {
+    Map<Pack, Integer> some = new HashMap<>();
+    for (int r = 0; r < packs.length; r++) {
+      if (packs[r] > 0) {
+        some.put(all.get(delivery).rows().get(r), packs[r]);
+      }
+    }
+    return prices.of(all.get(delivery).slot(), some);
+  }
+
+  /** Money, with the effort for the order and its day; infinite where it cannot be. */
+  double cost(int delivery, int[] packs) {
+    if (Arrays.stream(packs).allMatch(count -> count == 0)) {
+      return 0;
+    }
+    double day = world.scenario().policy().charges().deliveryDay().toDouble();
+    return order(delivery, packs)
+        .map(priced -> priced.cost() + day)
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+}

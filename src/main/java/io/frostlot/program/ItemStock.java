@@ -1,0 +1,140 @@
+package io.frostlot.program;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Pieces of one item that lie in freezers, and how many are eaten on each day; what goes past its
+ * use-by first is eaten first, whatever freezer it lies in. Days are counted from the first.
+ */
+final class ItemStock {
+  /**
+   * Days of pieces in a freezer.
+   *
+   * @param earliest first on which they take room
+   * @param from first on which they can be eaten
+   * @param until last
+   */
+  record Stay(int earliest, int from, int until) {}
+
+  /**
+   * Pieces that came together into one freezer.
+   *
+   * @param freezer by number
+   * @param fresh have they come since the first day?
+   */
+  record Batch(Stay stay, int freezer, boolean fresh) {
+    int earliest() {
+      return stay.earliest();
+    }
+
+    int from() {
+      return stay.from();
+    }
+
+    int until() {
+      return stay.until();
+    }
+  }
+
+  /**
+   * What follows from what comes and what is eaten.
+   *
+   * @param lackingOn a day on which there are too few to eat, and nothing else counts; -1 where
+   *     there is none
+   * @param pieceNights planning nights of pieces in freezers
+   * @param uncovered piece-days of cover that are lacking
+   * @param lying pieces in each freezer on each day of checks
+   * @param eaten pieces before each day on which something may come
+   * @param left pieces on the night before each of these
+   * @param there pieces after the meals of each day
+   */
+  record Course(
+      int lackingOn,
+      long pieceNights,
+      int uncovered,
+      int[][] lying,
+      int[] eaten,
+      int[] left,
+      int[] there) {
+    private static final int[] NONE = new int[0];
+
+    static Course lacking(int day) {
+      return new Course(day, 0, 0, new int[0][], NONE, NONE, NONE);
+    }
+
+    boolean isLacking() {
+      return lackingOn >= 0;
+    }
+  }
+
+  private final LookDays look;
+  private final int freezers;
+  private final List<Batch> batches = new ArrayList<>();
+  private final List<Integer> pieces = new ArrayList<>();
+  private final int[] eaten;
+  private Batch[] now = new Batch[0];
+  private int[] counts = new int[0];
+  private int[] byFrom = new int[0];
+
+  ItemStock(LookDays look, int freezers) {
+    this.look = look;
+    this.freezers = freezers;
+    eaten = new int[look.days()];
+  }
+
+  /** Adds a batch without pieces and returns its number. */
+  int add(Batch batch) {
+    batches.add(batch);
+    pieces.add(0);
+    return batches.size() - 1;
+  }
+
+  Batch batch(int number) {
+    return batches.get(number);
+  }
+
+  int pieces(int batch) {
+    return pieces.get(batch);
+  }
+
+  void put(int batch, int count) {
+    pieces.set(batch, pieces.get(batch) + count);
+    List<Integer> there = inOrder();
+    now = there.stream().map(batches::get).toArray(Batch[]::new);
+    counts = there.stream().mapToInt(pieces::get).toArray();
+    byFrom =
+        IntStream.range(0, now.length)
+            .boxed()
+            .sorted(Comparator.comparingInt(b -> now[b].from()))
+            .mapToInt(b -> b)
+            .toArray();
+  }
+
+  /** The numbers of batches with pieces, in the order in which they are eaten. */
+  List<Integer> inOrder() {
+    List<Integer> there = new ArrayList<>();
+    for (int b = 0; b < batches.size(); b++) {
+      if (pieces.get(b) > 0) {
+        there.add(b);
+      }
+    }
+    there.sort(Comparator.comparing((Integer b) -> batches.get(b).until()));
+    return there;
+  }
+
+  void eat(int day, int count) {
+    eaten[day] += count;
+  }
+
+  /**
+   * All days, up to one on which there are too few to eat.
+   *
+   * @param checked numbers of the days of checks that are looked at
+   */
+  Course walk(int[] checked) {
+    return new StockWalk(look, now, counts, byFrom).over(eaten, checked, freezers);
+  }
+}

@@ -1,0 +1,188 @@
+package io.frostlot.program;
+
+import io.frostlot.forecast.Meal;
+import io.frostlot.forecast.Option;
+import io.frostlot.keeping.Importance;
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.MealRun;
+import io.frostlot.plan.World;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Meals of a world and the ways to serve them, by number; what animals are promised with them. */
+final class Menu {
+  private final World world;
+  private final List<Dish> dishes = new ArrayList<>();
+  private final List<Run> runs = new ArrayList<>();
+  private final List<Promise> promises = new ArrayList<>();
+
+  /**
+   * A way to serve a meal.
+   *
+   * @param item by number
+   * @param day counted from the first
+   * @param late what is charged for it
+   */
+  record Way(int item, Option option, int day, double grams, double late) {
+    int pieces() {
+      return option.pieces();
+    }
+  }
+
+  /**
+   * One meal of a demand.
+   *
+   * @param items of its ways
+   * @param target grams
+   * @param runs whose grams it counts in
+   * @param promises animals to which other rules promise something, at most one
+   */
+  record Dish(
+      Demand demand,
+      List<Way> ways,
+      Set<Integer> items,
+      double target,
+      List<Integer> runs,
+      List<Integer> promises) {
+    boolean isOfTail() {
+      return demand.tail();
+    }
+
+    /** What it counts among the unmet. */
+    double unmet() {
+      boolean must = demand.meal().importance() == Importance.MUST;
+      return isOfTail() ? 0 : must ? Amounts.MUST : 1;
+    }
+
+    /** What it costs when it is bought in the tail. */
+    double bought() {
+      return demand.tailPrice().toDouble();
+    }
+
+    boolean eats(Set<Integer> some) {
+      return some.stream().anyMatch(items::contains);
+    }
+  }
+
+  /**
+   * Meals over which the grams fed are held to a band.
+   *
+   * @param programme grams; likewise the least and the most where all are met
+   */
+  record Run(int[] dishes, double programme, double least, double most) {}
+
+  /** An animal, its meals and a rule that counts by how much they fall short. */
+  private record Promise(Counted rule, String animal, List<Integer> dishes) {}
+
+  /**
+   * Of a world.
+   *
+   * @param runs of meals that can break their band
+   * @param number of an item
+   */
+  Menu(World world, List<MealRun> runs, ToIntFunction<Option> number) {
+    this.world = world;
+    Map<String, Integer> numbers = new HashMap<>();
+    for (Demand demand : world.demands()) {
+      List<Way> ways = ways(demand, number);
+      Set<Integer> items = ways.stream().map(Way::item).collect(Collectors.toSet());
+      numbers.put(demand.meal().id(), dishes.size());
+      double target = MealRun.target(demand).toDouble();
+      for (int n = 0; n < demand.meal().count(); n++) {
+        dishes.add(new Dish(demand, ways, items, target, new ArrayList<>(), new ArrayList<>()));
+      }
+    }
+    runs.forEach(run -> add(run, numbers));
+    for (Tying rule : Rules.tying(Rules.of(world))) {
+      if (rule instanceof Counted counted) {
+        counted.tied().forEach((animal, meals) -> add(counted, animal, meals, numbers));
+      }
+    }
+  }
+
+  private void add(MealRun run, Map<String, Integer> numbers) {
+    int[] of = run.meals().stream().mapToInt(it -> numbers.get(it.meal().id())).toArray();
+    IntStream.of(of).forEach(dish -> dishes.get(dish).runs().add(runs.size()));
+    MealRun.Band band = run.band();
+    double programme = run.target().toDouble();
+    runs.add(new Run(of, programme, band.least().toDouble(), band.most().toDouble()));
+  }
+
+  private void add(Counted rule, String animal, List<Demand> meals, Map<String, Integer> numbers) {
+    List<Integer> own = meals.stream().map(it -> numbers.get(it.meal().id())).toList();
+    own.forEach(dish -> dishes.get(dish).promises().add(promises.size()));
+    promises.add(new Promise(rule, animal, own));
+  }
+
+  private List<Way> ways(Demand demand, ToIntFunction<Option> number) {
+    Meal.Days days = demand.meal().days();
+    int first = Timeline.day(world.scenario().planning().from());
+    int last = Timeline.lastDay(world);
+    double perDay = world.scenario().policy().charges().lateMeal().toDouble();
+    List<Way> ways = new ArrayList<>();
+    for (LocalDate date : new Period(days.earliest(), days.latest()).days().toList()) {
+      int day = Timeline.day(date);
+      for (Option option : demand.options()) {
+        if (days.contains(date) && day >= first && day <= last) {
+          double late = perDay * days.late(date);
+          double grams = option.grams().toDouble();
+          ways.add(new Way(number.applyAsInt(option), option, day - first, grams, late));
+        }
+      }
+    }
+    return List.copyOf(ways);
+  }
+
+  List<Dish> dishes() {
+    return dishes;
+  }
+
+  List<Run> runs() {
+    return runs;
+  }
+
+  int promises() {
+    return promises.size();
+  }
+
+  /** Percent by which a run is outside its band, when dishes are served so; -1 is unserved. */
+  double off(int number, int[] served) {
+    Run run = runs.get(number);
+    double grams = 0;
+    double target = 0;
+    for (int d : run.dishes()) {
+      if (served[d] >= 0) {
+        grams += dishes.get(d).ways().get(served[d]).grams();
+        target += dishes.get(d).target();
+      }
+    }
+    double share = target / run.programme();
+    double outside = Math.max(run.least() * share - grams, grams - run.most() * share);
+    return Math.max(0, 100 * outside / run.programme());
+  }
+
+  /** By how much the meals of an animal fall short of what a rule promises it. */
+  long beyond(int number, int[] served) {
+    Promise promise = promises.get(number);
+    Map<String, Feeding> feedings = new TreeMap<>();
+    for (int d : promise.dishes()) {
+      if (served[d] >= 0) {
+        Way way = dishes.get(d).ways().get(served[d]);
+        String id = dishes.get(d).demand().meal().id();
+        LocalDate day = world.scenario().planning().from().plusDays(way.day());
+        feedings.put(id, new Feeding(id, day, way.option(), 1, List.of()));
+      }
+    }
+    return promise.rule().beyond(promise.animal(), feedings);
+  }
+}

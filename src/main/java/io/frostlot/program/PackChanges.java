@@ -1,0 +1,240 @@
+package io.frostlot.program;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Changes of a {@link Trial} in which packs come, go or are others, and meals follow. */
+final class PackChanges {
+  private static final int SELDOM = 40;
+  private static final int NEAR = 12;
+  private static final int MOST_GIVEN_BACK = 3;
+  private static final int DAYS_FED_ANEW = 7;
+  private static final int FED_ANEW = 8;
+
+  private final TrialWorld world;
+  private final Trial trial;
+  private final Refilling refilling;
+  private final Shopping shopping;
+  private final Mending mending;
+  private final Random random;
+
+  PackChanges(TrialWorld world, TrialPlan plan, Refilling refilling, Random random) {
+    this.world = world;
+    this.refilling = refilling;
+    this.random = random;
+    trial = plan.trial();
+    shopping = new Shopping(plan, world, refilling, random);
+    mending = new Mending(world.menu(), trial, refilling, shopping, random);
+  }
+
+  /** Any one of them. */
+  void any() {
+    if (random.nextInt(3) == 0 && (rescue() || relieve())) {
+      return;
+    }
+    if (random.nextInt(SELDOM) == 0) {
+      close();
+    } else if (random.nextInt(SELDOM) == 0) {
+      shift();
+    } else {
+      switch (random.nextInt(8)) {
+        case 0, 1 -> drop();
+        case 2, 3 -> replace();
+        case 4, 5 -> add();
+        case 6 -> restow();
+        default -> feedAnew();
+      }
+    }
+  }
+
+  private <T> T oneOf(List<T> some) {
+    return some.get(random.nextInt(some.size()));
+  }
+
+  /** A pack for an unmet meal, of any delivery; are there unmet meals? */
+  private boolean rescue() {
+    List<Integer> unmet =
+        refilling.unserved().stream()
+            .filter(d -> !dish(d).isOfTail() && !dish(d).ways().isEmpty())
+            .toList();
+    if (unmet.isEmpty()) {
+      return false;
+    }
+    int dish = oneOf(unmet);
+    if (!refilling.serveBest(dish, Set.of()) && !refilling.takeFromAnother(dish)) {
+      List<Integer> all = IntStream.range(0, world.deliveries().all().size()).boxed().toList();
+      List<Shopping.Row> rows = shopping.feeding(dish, all);
+      if (!rows.isEmpty()) {
+        bring(oneOf(rows));
+        refilling.refill(unmet);
+      }
+    }
+    return true;
+  }
+
+  /** A pack for a run outside its band, of what would bring it nearer; is there such a run? */
+  private boolean relieve() {
+    List<Integer> outside =
+        IntStream.range(0, world.menu().runs().size())
+            .filter(run -> trial.off(run) > 0)
+            .boxed()
+            .toList();
+    if (outside.isEmpty()) {
+      return false;
+    }
+    int[] dishes = world.menu().runs().get(oneOf(outside)).dishes();
+    int dish = dishes[random.nextInt(dishes.length)];
+    Set<Integer> items = refilling.better(dish);
+    List<Shopping.Row> rows =
+        shopping.feeding(dish, shopping.open()).stream()
+            .filter(row -> shopping.items(row).stream().anyMatch(items::contains))
+            .toList();
+    if (!rows.isEmpty()) {
+      bring(oneOf(rows));
+    }
+    return true;
+  }
+
+  private Menu.Dish dish(int number) {
+    return world.menu().dishes().get(number);
+  }
+
+  private void bring(Shopping.Row row) {
+    if (shopping.buy(row)) {
+      refilling.attract(shopping.items(row));
+      mending.trim(row);
+      for (int n = 0; n < MOST_GIVEN_BACK && refilling.isPossible() && !trial.fits(); n++) {
+        drop();
+      }
+    }
+  }
+
+  /** What came of an item lies in another freezer. */
+  private void restow() {
+    List<Shopping.Row> bought = shopping.bought();
+    if (!bought.isEmpty()) {
+      Shopping.Row row = oneOf(bought);
+      shopping.restow(row);
+      Set<Integer> items = shopping.items(row);
+      mending.mend(shopping.release(items), items);
+    }
+  }
+
+  private void drop() {
+    List<Shopping.Row> bought = shopping.bought();
+    if (!bought.isEmpty()) {
+      Shopping.Row row = oneOf(bought);
+      shopping.giveBack(row, 1);
+      Set<Integer> items = shopping.items(row);
+      mending.mend(shopping.release(items), items);
+    }
+  }
+
+  /** Another pack in place of one. */
+  private void replace() {
+    List<Shopping.Row> bought = shopping.bought();
+    if (bought.isEmpty()) {
+      return;
+    }
+    Shopping.Row row = oneOf(bought);
+    shopping.giveBack(row, 1);
+    Set<Integer> items = new LinkedHashSet<>(shopping.items(row));
+    List<Integer> lost = shopping.release(items);
+    List<Integer> open = shopping.open();
+    boolean same = open.isEmpty() || random.nextInt(3) > 0;
+    List<Shopping.Row> others = shopping.rows(same ? row.delivery() : oneOf(open));
+    List<Shopping.Row> useful =
+        others.stream()
+            .filter(it -> lost.stream().anyMatch(d -> dish(d).eats(shopping.items(it))))
+            .toList();
+    if (refilling.isPossible() && !others.isEmpty()) {
+      Shopping.Row other = oneOf(useful.isEmpty() ? others : useful);
+      if (shopping.buy(other)) {
+        items.addAll(shopping.items(other));
+        refilling.refill(lost);
+        refilling.attract(shopping.items(other));
+        mending.trim(other);
+      }
+    }
+    mending.mend(lost, items);
+  }
+
+  private void add() {
+    List<Integer> open = shopping.open();
+    if (world.deliveries().all().isEmpty()) {
+      return;
+    }
+    boolean anywhere = open.isEmpty() || random.nextInt(4) == 0;
+    int delivery = anywhere ? random.nextInt(world.deliveries().all().size()) : oneOf(open);
+    List<Shopping.Row> rows = shopping.rows(delivery);
+    if (!rows.isEmpty()) {
+      bring(oneOf(rows));
+    }
+  }
+
+  /** An order is left out. */
+  private void close() {
+    List<Integer> open = shopping.open();
+    if (!open.isEmpty()) {
+      int delivery = oneOf(open);
+      Set<Integer> items = items(delivery);
+      shopping.rows(delivery).forEach(row -> shopping.giveBack(row, shopping.count(row)));
+      mending.mend(shopping.release(items), items);
+    }
+  }
+
+  /** Items that come by a delivery. */
+  private Set<Integer> items(int delivery) {
+    Set<Integer> items = new LinkedHashSet<>();
+    shopping.rows(delivery).stream()
+        .filter(row -> shopping.count(row) > 0)
+        .forEach(row -> items.addAll(shopping.items(row)));
+    return items;
+  }
+
+  /** An order comes by another delivery of its supplier, one of the next before or after. */
+  private void shift() {
+    List<Integer> open = shopping.open();
+    if (open.isEmpty()) {
+      return;
+    }
+    int from = oneOf(open);
+    List<Integer> others =
+        IntStream.range(0, world.deliveries().all().size())
+            .filter(d -> d != from)
+            .filter(d -> world.deliveries().get(d).isOfSupplier(world.deliveries().get(from)))
+            .boxed()
+            .sorted(Comparator.comparingInt(d -> Math.abs(d - from)))
+            .limit(NEAR)
+            .toList();
+    if (!others.isEmpty()) {
+      Set<Integer> items = items(from);
+      shopping.move(from, oneOf(others));
+      mending.mend(shopping.release(items), items);
+    }
+  }
+
+  /** Some dishes of a few days are served anew. */
+  private void feedAnew() {
+    int day = random.nextInt(world.look().days());
+    List<Integer> some = new ArrayList<>();
+    for (int d = 0; d < world.menu().dishes().size(); d++) {
+      if (trial.isServed(d)
+          && trial.way(d).day() >= day
+          && trial.way(d).day() < day + DAYS_FED_ANEW) {
+        some.add(d);
+      }
+    }
+    Collections.shuffle(some, random);
+    List<Integer> few = some.subList(0, Math.min(FED_ANEW, some.size()));
+    few.forEach(dish -> trial.serve(dish, -1));
+    refilling.weigh();
+    mending.mend(few, Set.of());
+  }
+}

@@ -1,0 +1,234 @@
+package io.frostlot.program;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Feeds animals of a {@link Trial} otherwise from what there is, where that weighs less. */
+final class Refilling {
+  private static final double BETTER = 1e-6;
+  private static final int MOST_TRIED = 6;
+
+  /** Days around a meal within which another may give its food to it. */
+  private static final int NEAR_DAYS = 5;
+
+  private static final int PARTNERS = 20;
+
+  private final Trial trial;
+  private final List<Menu.Dish> dishes;
+  private final Random random;
+  private double weight;
+
+  Refilling(Trial trial, Random random) {
+    this.trial = trial;
+    this.random = random;
+    dishes = trial.menu().dishes();
+    weight = trial.weigh();
+  }
+
+  /** What the trial weighs. */
+  double weight() {
+    return weight;
+  }
+
+  boolean isPossible() {
+    return weight < Double.POSITIVE_INFINITY;
+  }
+
+  /** After a change. */
+  void weigh() {
+    weight = trial.weigh();
+  }
+
+  void backTo(int mark, double before) {
+    trial.backTo(mark);
+    weight = before;
+  }
+
+  List<Integer> unserved() {
+    return IntStream.range(0, dishes.size()).filter(d -> !trial.isServed(d)).boxed().toList();
+  }
+
+  /** Those that are unserved and could be of these items. */
+  List<Integer> unserved(Set<Integer> items) {
+    return IntStream.range(0, dishes.size())
+        .filter(d -> !trial.isServed(d) && dishes.get(d).eats(items))
+        .boxed()
+        .toList();
+  }
+
+  /** Those that are served of an item on some days. */
+  List<Integer> servedOf(int item, int from, int to) {
+    List<Integer> some = new ArrayList<>();
+    for (int d = 0; d < dishes.size(); d++) {
+      if (trial.isServed(d)) {
+        Menu.Way way = trial.way(d);
+        if (way.item() == item && from <= way.day() && way.day() <= to) {
+          some.add(d);
+        }
+      }
+    }
+    return some;
+  }
+
+  /** Each of some dishes is served as weighs least, those that weigh most first. */
+  void refill(Collection<Integer> some) {
+    List<Integer> order = shuffled(some);
+    order.sort(
+        Comparator.comparingDouble(
+            d -> -Amounts.MUST * dishes.get(d).unmet() - dishes.get(d).bought()));
+    order.forEach(dish -> serveBest(dish, Set.of()));
+  }
+
+  private List<Integer> shuffled(Collection<Integer> some) {
+    List<Integer> order = new ArrayList<>(some);
+    Collections.shuffle(order, random);
+    return order;
+  }
+
+  /**
+   * Serves a dish as weighs least; is it served better than before?
+   *
+   * @param items of some items only; of any where none are named
+   */
+  boolean serveBest(int dish, Set<Integer> items) {
+    List<Menu.Way> ways = dishes.get(dish).ways();
+    int best = -1;
+    double least = weight - BETTER;
+    for (int w = 0; w < ways.size(); w++) {
+      Menu.Way way = ways.get(w);
+      if (w == trial.served(dish)
+          || !(items.isEmpty() || items.contains(way.item()))
+          || !trial.maySpare(dish, way)) {
+        continue;
+      }
+      int mark = trial.mark();
+      trial.serve(dish, w);
+      double other = trial.mayBeBelow(least, way) ? trial.weigh() : Double.POSITIVE_INFINITY;
+      trial.backTo(mark);
+      if (other < least) {
+        least = other;
+        best = w;
+      }
+    }
+    if (best >= 0) {
+      trial.serve(dish, best);
+      weigh();
+    }
+    return best >= 0;
+  }
+
+  /** Items of which a dish would fall less short, were they there. */
+  Set<Integer> better(int dish) {
+    Set<Integer> better = new LinkedHashSet<>();
+    double now = trial.amounts().shortfall();
+    for (int w = 0; w < dishes.get(dish).ways().size(); w++) {
+      int mark = trial.mark();
+      trial.serve(dish, w);
+      if (trial.amounts().shortfall() < now - BETTER) {
+        better.add(trial.way(dish).item());
+      }
+      trial.backTo(mark);
+    }
+    return better;
+  }
+
+  /** An unmet meal takes the food of another, which eats something else. */
+  boolean takeFromAnother(int dish) {
+    List<Integer> ways =
+        shuffled(IntStream.range(0, dishes.get(dish).ways().size()).boxed().toList());
+    for (int w : first(ways)) {
+      Menu.Way way = dishes.get(dish).ways().get(w);
+      int day = way.day();
+      for (int other : first(shuffled(servedOf(way.item(), day - NEAR_DAYS, day + NEAR_DAYS)))) {
+        int mark = trial.mark();
+        double before = weight;
+        trial.serve(other, -1);
+        trial.serve(dish, w);
+        weigh();
+        if (isPossible()) {
+          serveBest(other, Set.of());
+        }
+        if (weight < before - BETTER) {
+          return true;
+        }
+        backTo(mark, before);
+      }
+    }
+    return false;
+  }
+
+  private static <T> List<T> first(List<T> some) {
+    return some.subList(0, Math.min(MOST_TRIED, some.size()));
+  }
+
+  /** Dishes that would be better served of these items take them. */
+  void attract(Set<Integer> items) {
+    refill(unserved(items));
+    Set<Integer> wanting = new LinkedHashSet<>();
+    for (int run = 0; run < trial.menu().runs().size(); run++) {
+      if (trial.off(run) > 0) {
+        IntStream.of(trial.menu().runs().get(run).dishes())
+            .filter(d -> dishes.get(d).eats(items))
+            .forEach(wanting::add);
+      }
+    }
+    shuffled(wanting).forEach(dish -> serveBest(dish, items));
+    refill(unserved(items));
+  }
+
+  /** Meals of runs outside their bands are served otherwise or change with others. */
+  void evenOut(Collection<Integer> runs, int mostPairs) {
+    Set<Integer> outside = new LinkedHashSet<>();
+    for (int run : runs) {
+      if (trial.off(run) > 0) {
+        IntStream.of(trial.menu().runs().get(run).dishes()).forEach(outside::add);
+      }
+    }
+    int left = mostPairs;
+    for (int dish : shuffled(outside)) {
+      serveBest(dish, Set.of());
+      for (int n = 0; n < PARTNERS && left > 0; n++, left--) {
+        exchange(dish, random.nextInt(dishes.size()));
+      }
+    }
+  }
+
+  /** Each of two dishes is served of the item of the other, where that weighs less. */
+  private void exchange(int a, int b) {
+    if (!trial.isServed(a) || !trial.isServed(b) || trial.way(a).item() == trial.way(b).item()) {
+      return;
+    }
+    int newA = way(a, trial.way(b).item());
+    int newB = way(b, trial.way(a).item());
+    if (newA < 0 || newB < 0) {
+      return;
+    }
+    int mark = trial.mark();
+    double before = weight;
+    trial.serve(a, newA);
+    trial.serve(b, newB);
+    weigh();
+    if (weight > before - BETTER) {
+      backTo(mark, before);
+    }
+  }
+
+  /** A way to serve a dish of an item on the same day; -1 where there is none. */
+  private int way(int dish, int item) {
+    List<Menu.Way> ways = dishes.get(dish).ways();
+    int day = trial.way(dish).day();
+    for (int w = 0; w < ways.size(); w++) {
+      if (ways.get(w).item() == item && ways.get(w).day() == day) {
+        return w;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,108 @@
+package io.frostlot.program;
+
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * A local search from a plan on: some packs are given back, put into another delivery or changed
+ * for others, those who lost their food are fed from what is there or what is bought for them, and
+ * what comes of it is kept where it weighs less, or hardly more: simulated annealing, from warm to
+ * cold (S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi, Science 220, 1983).
+ */
+final class Repacking {
+  private static final double COOLED = 0.03;
+  private static final int STEPS = 4000;
+  private static final int PAIRS = 4000;
+
+  private final TrialWorld world;
+  private final TrialPlan plan;
+  private final Trial trial;
+  private final Random random;
+  private final Refilling refilling;
+  private final PackChanges changes;
+  private final double warm;
+  private Amounts best;
+  private int steps;
+
+  /**
+   * A search that has not begun.
+   *
+   * @param warm share of what about one order costs by which a change may be for the worse, at
+   *     first
+   * @param seed of what is chosen at random
+   */
+  Repacking(TrialWorld world, TrialPlan plan, double warm, long seed) {
+    this.warm = warm;
+    this.world = world;
+    this.plan = plan;
+    trial = plan.trial();
+    random = new Random(seed);
+    refilling = new Refilling(trial, random);
+    changes = new PackChanges(world, plan, refilling, random);
+    trial.keep();
+    best = trial.amounts();
+  }
+
+  /** Feeds as well as can be from what there is. */
+  void feed() {
+    refilling.refill(refilling.unserved());
+    refilling.evenOut(IntStream.range(0, world.menu().runs().size()).boxed().toList(), PAIRS);
+    trial.keep();
+  }
+
+  /** Is it better than all before? */
+  private boolean isBetter() {
+    if (trial.fits() && trial.amounts().compareTo(best) < 0) {
+      best = trial.amounts();
+      return true;
+    }
+    return false;
+  }
+
+  /**
+   * Searches as long as it may.
+   *
+   * @param better told whenever the plan is better than all before
+   */
+  void run(BooleanSupplier goesOn, Runnable better) {
+    if (steps == 0) {
+      feed();
+    }
+    while (goesOn.getAsBoolean()) {
+      if (isBetter()) {
+        better.run();
+      }
+      step(warm * world.scale() * Math.pow(COOLED, (double) steps / STEPS));
+      steps++;
+    }
+    if (isBetter()) {
+      better.run();
+    }
+  }
+
+  /** Is nothing accepted any more that is for the worse? */
+  boolean isCold() {
+    return steps >= STEPS;
+  }
+
+  /** Changes tried. */
+  int steps() {
+    return steps;
+  }
+
+  private void step(double warmth) {
+    int mark = trial.mark();
+    double before = refilling.weight();
+    changes.any();
+    if (refilling.weight() > before - warmth * Math.log(1 - random.nextDouble())) {
+      refilling.backTo(mark, before);
+    } else {
+      trial.keep();
+    }
+  }
+
+  TrialPlan plan() {
+    return plan;
+  }
+}

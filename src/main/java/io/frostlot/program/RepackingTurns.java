@@ -1,0 +1,124 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.Replay;
+import io.frostlot.plan.World;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/**
+ * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
+ * where it stopped, and begins anew where it has cooled down or a better plan was found elsewhere.
+ * What it finds is judged and replayed like any plan.
+ */
+final class RepackingTurns {
+  /** Shares of what about one order costs by which a change may be for the worse, at first. */
+  private static final double WARM = 0.04;
+
+  private static final double TEPID = 0.01;
+  private static final int STEPS_A_ROUND = 300;
+  private static final double LEAST = 0.25;
+  private static final double MOST = 8;
+  private static final long JUDGE_AFTER_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
+
+  private final World world;
+  private final Best best;
+  private final Consumer<Answer.Judged> found;
+  private final BooleanSupplier goesOn;
+  private final OptionalInt rounds;
+  private Optional<TrialWorld> trials = Optional.empty();
+  private Optional<Repacking> now = Optional.empty();
+  private Optional<Answer.Judged> first = Optional.empty();
+  private Optional<Answer.Judged> from = Optional.empty();
+  private Optional<Plan> unjudged = Optional.empty();
+  private long judged;
+  private long begun;
+  private double share = MOST;
+
+  /**
+   * Nothing is searched yet.
+   *
+   * @param found told every plan that is better than the one that it began with
+   */
+  RepackingTurns(
+      World world,
+      Best best,
+      Consumer<Answer.Judged> found,
+      BooleanSupplier goesOn,
+      OptionalInt rounds) {
+    this.world = world;
+    this.best = best;
+    this.found = found;
+    this.goesOn = goesOn;
+    this.rounds = rounds;
+  }
+
+  /**
+   * Searches for some time, or for a number of steps where rounds are counted.
+   *
+   * @param others nanoseconds that the others had; longer than these where it was of use before
+   */
+  void turn(long others) {
+    if (!TrialWorld.suits(world)) {
+      return;
+    }
+    if (now.filter(search -> !search.isCold() && best.plan().equals(from)).isEmpty()) {
+      begin();
+    }
+    now.ifPresent(search -> run(search, (long) (share * others)));
+  }
+
+  private void begin() {
+    if (now.filter(Repacking::isCold).isPresent()) {
+      share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
+      first = best.plan();
+    }
+    from = best.plan();
+    TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
+    trials = Optional.of(of);
+    now =
+        from.flatMap(plan -> TrialPlan.of(of, plan.plan()))
+            .map(plan -> new Repacking(of, plan, begun == 0 ? WARM : TEPID, begun++));
+  }
+
+  private void run(Repacking search, long nanos) {
+    long end = System.nanoTime() + nanos;
+    int last = search.steps() + STEPS_A_ROUND;
+    BooleanSupplier on =
+        () ->
+            goesOn.getAsBoolean()
+                && !search.isCold()
+                && (rounds.isPresent() ? search.steps() < last : System.nanoTime() < end);
+    search.run(
+        on,
+        () -> {
+          unjudged = Optional.of(search.plan().plan());
+          if (rounds.isEmpty() && System.nanoTime() - judged > JUDGE_AFTER_NANOS) {
+            judge();
+          }
+        });
+    judge();
+  }
+
+  private void judge() {
+    judged = System.nanoTime();
+    Optional<Answer.Judged> some =
+        unjudged
+            .map(plan -> Rules.judge(world, plan))
+            .filter(it -> it.books().breaches().isEmpty())
+            .filter(it -> Replay.of(world, it.plan()).holds())
+            .filter(
+                it ->
+                    best.plan().isEmpty()
+                        || it.standing().compareTo(best.plan().get().standing()) < 0);
+    unjudged = Optional.empty();
+    if (some.isPresent()) {
+      from = some;
+      found.accept(some.get());
+    }
+  }
+}

@@ -1,0 +1,220 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.HoldingCharge;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.storage.PlacedLot;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Slot;
+import io.frostlot.units.Period;
+import io.frostlot.units.SizeBand;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * All items of a {@link Trial} as they lie in freezers: what room they take, what their nights cost
+ * and what is lacking for safety.
+ */
+final class Stocks {
+  private final LookDays look;
+  private final Undo undo;
+  private final ItemStock[] stock;
+  private final ItemStock.Course[] courses;
+  private final long[] microlitres;
+  private final double[] perNight;
+  private final int[] bandOf;
+  private final double margin;
+  private final long[][] room;
+  private final long[][] used;
+  private final int[] checkOn;
+  private int[] checked = new int[0];
+  private final int[] comingOn;
+  private final int[][] bandEaten;
+  private final int[][] bandLeft;
+  private final int[] marginLacking;
+  private long tooMuch;
+  private int lacking;
+
+  /** Empty freezers. */
+  Stocks(World world, LookDays look, List<Item> items, Undo undo) {
+    this.look = look;
+    this.undo = undo;
+    List<Freezer> freezers = world.scenario().larder().freezers();
+    stock =
+        items.stream().map(it -> new ItemStock(look, freezers.size())).toArray(ItemStock[]::new);
+    microlitres = items.stream().mapToLong(item -> item.litres().microlitres()).toArray();
+    HoldingCharge charge = world.scenario().policy().charges().holding();
+    perNight = items.stream().mapToDouble(item -> charge.of(1, item.litres()).toDouble()).toArray();
+    margin = world.scenario().policy().safety().margin().fraction().doubleValue();
+    Map<SizeBand, Integer> bands = new LinkedHashMap<>();
+    items.forEach(item -> bands.putIfAbsent(band(item), bands.size()));
+    bandOf = items.stream().mapToInt(item -> bands.get(band(item))).toArray();
+    int checks = look.checks().length;
+    room =
+        freezers.stream()
+            .map(
+                freezer ->
+                    IntStream.of(look.checks())
+                        .mapToLong(day -> freezer.usableOn(look.date(day)).microlitres())
+                        .toArray())
+            .toArray(long[][]::new);
+    used = new long[room.length][checks];
+    checkOn = new int[checks];
+    comingOn = new int[look.comings().length];
+    bandEaten = new int[bands.size()][comingOn.length];
+    bandLeft = new int[bands.size()][comingOn.length];
+    marginLacking = new int[bands.size()];
+    courses = new ItemStock.Course[stock.length];
+    for (int i = 0; i < stock.length; i++) {
+      courses[i] = stock[i].walk(checked);
+    }
+    beginWith(world, freezers);
+  }
+
+  private static SizeBand band(Item item) {
+    return SizeBand.of(item.kind(), item.grams().mean());
+  }
+
+  /** Days that are looked at whatever is ordered. */
+  private void beginWith(World world, List<Freezer> freezers) {
+    checkOn[0]++;
+    Period all = new Period(look.first(), look.date(look.days() - 1));
+    freezers.forEach(it -> it.limitedFrom(all).forEach(day -> checkOn[look.check(day)]++));
+    for (PlacedLot lot : world.scenario().larder().placed()) {
+      comes(lot.arrivesEarliest(), lot.arrivesLatest(), 1);
+    }
+    look();
+  }
+
+  private void comes(LocalDate earliest, LocalDate latest, int times) {
+    int check = look.check(earliest);
+    if (check >= 0) {
+      checkOn[check] += times;
+    }
+    int coming = look.coming(latest);
+    if (coming >= 0) {
+      comingOn[coming] += times;
+    }
+  }
+
+  private void look() {
+    checked = IntStream.range(0, checkOn.length).filter(c -> checkOn[c] > 0).toArray();
+  }
+
+  /** Something comes by a delivery by which nothing came, or nothing any more. */
+  void comes(Slot slot, boolean now) {
+    comes(slot.arrivesEarliest(), slot.arrivesLatest(), now ? 1 : -1);
+    look();
+    undo.add(
+        () -> {
+          comes(slot.arrivesEarliest(), slot.arrivesLatest(), now ? -1 : 1);
+          look();
+        });
+  }
+
+  int items() {
+    return stock.length;
+  }
+
+  ItemStock of(int item) {
+    return stock[item];
+  }
+
+  /** Microlitres that freezers lack, over all days of checks. */
+  long tooMuch() {
+    return tooMuch;
+  }
+
+  /** Pieces and piece-days that are lacking for safety. */
+  int lacking() {
+    return lacking;
+  }
+
+  /** What eating so many pieces on a day can at most spare of the charge for nights. */
+  double spared(int item, int pieces, int day) {
+    return perNight[item] * pieces * Math.max(0, look.lastPlanned() - day + 1);
+  }
+
+  /** Pieces of an item that are left after the meals of a day. */
+  int there(int item, int day) {
+    return courses[item].there()[day];
+  }
+
+  /** The first day on which an item is lacking; -1 where there is enough. */
+  int lackingOn(int item) {
+    return stock[item].walk(checked).lackingOn();
+  }
+
+  /**
+   * Takes stock of an item anew.
+   *
+   * @return what its nights cost more than before, in money; infinite where there is too little of
+   *     it
+   */
+  double walk(int item) {
+    ItemStock.Course before = courses[item];
+    ItemStock.Course now = stock[item].walk(checked);
+    if (now.isLacking()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    long tooMuchBefore = tooMuch;
+    replace(item, before, now);
+    lack(now.uncovered() - before.uncovered());
+    undo.add(
+        () -> {
+          replace(item, now, before);
+          tooMuch = tooMuchBefore;
+        });
+    if (margin > 0) {
+      takeMargin(bandOf[item]);
+    }
+    return perNight[item] * (now.pieceNights() - before.pieceNights());
+  }
+
+  private void lack(int more) {
+    int before = lacking;
+    if (more != 0) {
+      lacking += more;
+      undo.add(() -> lacking = before);
+    }
+  }
+
+  private void replace(int item, ItemStock.Course from, ItemStock.Course to) {
+    courses[item] = to;
+    for (int f = 0; f < used.length; f++) {
+      for (int c = 0; c < used[f].length; c++) {
+        int more = to.lying()[f][c] - from.lying()[f][c];
+        if (more != 0) {
+          tooMuch -= Math.max(0, used[f][c] - room[f][c]);
+          used[f][c] += more * microlitres[item];
+          tooMuch += Math.max(0, used[f][c] - room[f][c]);
+        }
+      }
+    }
+    for (int k = 0; k < comingOn.length; k++) {
+      bandEaten[bandOf[item]][k] += to.eaten()[k] - from.eaten()[k];
+      bandLeft[bandOf[item]][k] += to.left()[k] - from.left()[k];
+    }
+  }
+
+  private void takeMargin(int band) {
+    int sum = 0;
+    int since = 0;
+    for (int k = 0; k < comingOn.length; k++) {
+      if (comingOn[k] > 0) {
+        int wanted = (int) Math.ceil(margin * (bandEaten[band][k] - since) - 1e-9);
+        sum += Math.max(0, wanted - bandLeft[band][k]);
+        since = bandEaten[band][k];
+      }
+    }
+    int before = marginLacking[band];
+    if (sum != before) {
+      marginLacking[band] = sum;
+      undo.add(() -> marginLacking[band] = before);
+      lack(sum - before);
+    }
+  }
+}

@@ -1,0 +1,249 @@
+package io.frostlot.program;
+
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * A plan in plain numbers that can be changed and weighed thousands of times a second: dishes and
+ * how they are served, packs of each delivery and where they lie. What it comes to is what the
+ * rules make of a plan, but for those that are asked only of the finished one.
+ */
+final class Trial {
+  /** Units of shortfall that weigh as much as an unmet meal; a must-meal more. */
+  private static final double OF_A_MEAL = 100;
+
+  /** The same of a litre for which there is no room. */
+  private static final double OF_A_LITRE = 1e6;
+
+  private static final double MICRO = 1e-6;
+
+  private final Menu menu;
+  private final Deliveries deliveries;
+  private final Stocks stocks;
+  private final Undo undo;
+  private final double ofShortfall;
+  private final int[] served;
+  private final double[] off;
+  private final long[] beyond;
+  private final int[][] packs;
+  private final double[] costs;
+  private final Set<Integer> itemsToWeigh = new TreeSet<>();
+  private final Set<Integer> promisesToWeigh = new TreeSet<>();
+  private final Set<Integer> ordersToWeigh = new TreeSet<>();
+  private Amounts amounts = Amounts.NOTHING;
+
+  /**
+   * Nobody eats, and nothing is ordered.
+   *
+   * @param undo of the stocks too
+   * @param ofShortfall money that a unit of shortfall weighs as much as
+   */
+  Trial(Menu menu, Deliveries deliveries, Stocks stocks, Undo undo, double ofShortfall) {
+    this.menu = menu;
+    this.deliveries = deliveries;
+    this.stocks = stocks;
+    this.undo = undo;
+    this.ofShortfall = ofShortfall;
+    served = new int[menu.dishes().size()];
+    Arrays.fill(served, -1);
+    off = new double[menu.runs().size()];
+    beyond = new long[menu.promises()];
+    packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
+    costs = new double[packs.length];
+    for (Menu.Dish dish : menu.dishes()) {
+      amounts = with(dish, -1, amounts, 1);
+    }
+    IntStream.range(0, stocks.items()).forEach(itemsToWeigh::add);
+  }
+
+  private static Amounts with(Menu.Dish dish, int way, Amounts amounts, int times) {
+    return way < 0
+        ? amounts.plusUnmet(times * dish.unmet()).plusMoney(times * dish.bought())
+        : amounts.plusMoney(times * dish.ways().get(way).late());
+  }
+
+  Menu menu() {
+    return menu;
+  }
+
+  /** Number of the way in which a dish is served; -1 where it is not. */
+  int served(int dish) {
+    return served[dish];
+  }
+
+  boolean isServed(int dish) {
+    return served[dish] >= 0;
+  }
+
+  Menu.Way way(int dish) {
+    return menu.dishes().get(dish).ways().get(served[dish]);
+  }
+
+  double off(int run) {
+    return off[run];
+  }
+
+  int[] packs(int delivery) {
+    return packs[delivery].clone();
+  }
+
+  boolean isOpen(int delivery) {
+    return Arrays.stream(packs[delivery]).anyMatch(count -> count > 0);
+  }
+
+  ItemStock stock(int item) {
+    return stocks.of(item);
+  }
+
+  /** The first day on which an item is lacking; -1 where there is enough. */
+  int lackingOn(int item) {
+    return stocks.lackingOn(item);
+  }
+
+  /** What it came to when it was weighed last, or when it was changed since. */
+  Amounts amounts() {
+    return amounts.plusShortfall(stocks.lacking());
+  }
+
+  boolean fits() {
+    return stocks.tooMuch() == 0;
+  }
+
+  /** To come back to; only where nothing is left to weigh. */
+  int mark() {
+    return undo.mark();
+  }
+
+  /** Takes back all changes since a mark. */
+  void backTo(int mark) {
+    undo.backTo(mark);
+    clear();
+  }
+
+  private void clear() {
+    itemsToWeigh.clear();
+    promisesToWeigh.clear();
+    ordersToWeigh.clear();
+  }
+
+  void keep() {
+    undo.forget();
+  }
+
+  /** Serves a dish in another way; -1 not at all. */
+  void serve(int dish, int way) {
+    int before = served[dish];
+    Amounts amountsBefore = amounts;
+    Menu.Dish it = menu.dishes().get(dish);
+    eat(dish, -1);
+    served[dish] = way;
+    eat(dish, 1);
+    amounts = with(it, way, with(it, before, amounts, -1), 1);
+    undo.add(
+        () -> {
+          eat(dish, -1);
+          served[dish] = before;
+          eat(dish, 1);
+          amounts = amountsBefore;
+        });
+    for (int run : it.runs()) {
+      double offBefore = off[run];
+      off[run] = menu.off(run, served);
+      amounts = amounts.plusShortfall(off[run] - offBefore);
+      undo.add(() -> off[run] = offBefore);
+    }
+    promisesToWeigh.addAll(it.promises());
+  }
+
+  private void eat(int dish, int times) {
+    if (isServed(dish)) {
+      Menu.Way way = way(dish);
+      stocks.of(way.item()).eat(way.day(), times * way.pieces());
+      itemsToWeigh.add(way.item());
+    }
+  }
+
+  /** Buys packs more, or fewer, without saying where they lie. */
+  void buy(int delivery, int row, int count) {
+    packs[delivery][row] += count;
+    ordersToWeigh.add(delivery);
+    undo.add(() -> packs[delivery][row] -= count);
+  }
+
+  /** Puts pieces of an item more, or fewer, into a batch. */
+  void put(int item, int batch, int pieces) {
+    stocks.of(item).put(batch, pieces);
+    itemsToWeigh.add(item);
+    undo.add(() -> stocks.of(item).put(batch, -pieces));
+  }
+
+  /**
+   * What it all weighs, as one number.
+   *
+   * @return infinite where there are too few pieces of an item, or an order cannot be: to be taken
+   *     back
+   */
+  double weigh() {
+    Amounts before = amounts;
+    undo.add(() -> amounts = before);
+    boolean possible =
+        ordersToWeigh.stream().allMatch(this::weighOrder)
+            && itemsToWeigh.stream().allMatch(this::weighItem);
+    promisesToWeigh.forEach(this::weighPromise);
+    clear();
+    return possible ? weight() : Double.POSITIVE_INFINITY;
+  }
+
+  private double weight() {
+    Amounts all = amounts();
+    long tooMuch = stocks.tooMuch();
+    double noRoom = tooMuch == 0 ? 0 : OF_A_LITRE * (1 + tooMuch * MICRO);
+    return all.money() + ofShortfall * (all.shortfall() + OF_A_MEAL * all.unmet() + noRoom);
+  }
+
+  private boolean weighOrder(int delivery) {
+    double before = costs[delivery];
+    double cost = deliveries.cost(delivery, packs[delivery]);
+    if (cost == Double.POSITIVE_INFINITY) {
+      return false;
+    }
+    costs[delivery] = cost;
+    amounts = amounts.plusMoney(cost - before);
+    undo.add(() -> costs[delivery] = before);
+    if (cost > 0 != before > 0) {
+      stocks.comes(deliveries.get(delivery).slot(), cost > 0);
+      IntStream.range(0, stocks.items()).forEach(itemsToWeigh::add);
+    }
+    return true;
+  }
+
+  private boolean weighItem(int item) {
+    double more = stocks.walk(item);
+    amounts = amounts.plusMoney(more == Double.POSITIVE_INFINITY ? 0 : more);
+    return more < Double.POSITIVE_INFINITY;
+  }
+
+  private void weighPromise(int promise) {
+    long before = beyond[promise];
+    beyond[promise] = menu.beyond(promise, served);
+    amounts = amounts.plusShortfall((double) (beyond[promise] - before));
+    undo.add(() -> beyond[promise] = before);
+  }
+
+  /** May a dish be served so, as far as can be told at once? */
+  boolean maySpare(int dish, Menu.Way other) {
+    int there = stocks.there(other.item(), other.day());
+    boolean same = isServed(dish) && way(dish).item() == other.item();
+    return there + (same ? way(dish).pieces() : 0) >= other.pieces();
+  }
+
+  /** Could it come below a weight, once a dish that is served otherwise is weighed? */
+  boolean mayBeBelow(double least, Menu.Way other) {
+    double spared = stocks.spared(other.item(), other.pieces(), other.day());
+    double promised = promisesToWeigh.stream().mapToLong(it -> beyond[it]).sum();
+    return stocks.tooMuch() > 0
+        || weight() - spared - ofShortfall * (stocks.lacking() + promised) < least;
+  }
+}

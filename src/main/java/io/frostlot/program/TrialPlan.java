@@ -1,0 +1,245 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Discard;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Lot;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** From a plan to a {@link Trial} and back. */
+final class TrialPlan {
+  private final TrialWorld of;
+  private final Plan plan;
+  private final List<Lot> certain;
+  private final List<Discard> discards;
+  private final List<List<Lot>> kinds = new ArrayList<>();
+  private final Map<Place, List<Integer>> batches = new HashMap<>();
+  private final Stocks stocks;
+  private final Trial trial;
+
+  /** What a delivery brings of an item. */
+  private record Place(int delivery, int item) {}
+
+  private TrialPlan(TrialWorld of, Plan plan) {
+    this.of = of;
+    this.plan = plan;
+    certain = plan.lots().stream().filter(lot -> !isOrdered(lot)).toList();
+    Set<String> ids = new HashSet<>();
+    certain.forEach(lot -> ids.add(lot.id()));
+    discards = plan.discards().stream().filter(it -> ids.contains(it.lotId())).toList();
+    Undo undo = new Undo();
+    stocks = of.stocks(undo);
+    of.items().forEach(item -> kinds.add(new ArrayList<>()));
+    certain.forEach(this::add);
+    LotKinds lots = new LotKinds(of.world());
+    for (int d = 0; d < of.deliveries().all().size(); d++) {
+      for (Pack pack : of.deliveries().get(d).rows()) {
+        for (Pack.Part part : pack.parts()) {
+          add(d, part.item(), lots);
+        }
+      }
+    }
+    trial = new Trial(of.menu(), of.deliveries(), stocks, undo, of.ofShortfall());
+  }
+
+  private static boolean isOrdered(Lot lot) {
+    return lot.origin() instanceof Lot.Ordered;
+  }
+
+  /** A trial that begins as a plan is; empty where that cannot be said. */
+  static Optional<TrialPlan> of(TrialWorld world, Plan plan) {
+    if (plan.lots().stream().anyMatch(Lot::isMoved)) {
+      return Optional.empty();
+    }
+    TrialPlan begun = new TrialPlan(world, plan);
+    boolean ordered = plan.orders().stream().allMatch(begun::buy);
+    return ordered && plan.lots().stream().allMatch(begun::put) && begun.serve()
+        ? Optional.of(begun)
+        : Optional.empty();
+  }
+
+  private void add(Lot lot) {
+    int thrown =
+        discards.stream().filter(it -> it.lotId().equals(lot.id())).mapToInt(Discard::pieces).sum();
+    int item = of.number(lot.item());
+    stocks.of(item).put(batch(item, lot), lot.pieces() - thrown);
+  }
+
+  private int batch(int item, Lot lot) {
+    kinds.get(item).add(lot);
+    LookDays look = of.look();
+    int freezer = of.freezers().indexOf(lot.freezer());
+    boolean fresh = !(lot.origin() instanceof Lot.InHand);
+    return stocks
+        .of(item)
+        .add(
+            new ItemStock.Batch(
+                new ItemStock.Stay(
+                    look.day(lot.earliest()), look.day(lot.latest()), look.day(lot.useBy())),
+                freezer,
+                fresh));
+  }
+
+  private void add(int delivery, Item item, LotKinds lots) {
+    int number = of.number(item);
+    batches.computeIfAbsent(
+        new Place(delivery, number),
+        place ->
+            lots.of(item, of.deliveries().get(delivery).slot())
+                .filter(lot -> !lot.isMoved())
+                .map(lot -> batch(number, lot))
+                .toList());
+  }
+
+  Trial trial() {
+    return trial;
+  }
+
+  /** Numbers of the batches that pieces of an item may become when they are delivered. */
+  List<Integer> batches(int delivery, int item) {
+    return batches.getOrDefault(new Place(delivery, item), List.of());
+  }
+
+  private boolean buy(Order order) {
+    OptionalInt delivery = of.deliveries().number(order.slot());
+    for (Map.Entry<Pack, Integer> some : order.packs().entrySet()) {
+      int row =
+          delivery.isEmpty()
+              ? -1
+              : of.deliveries().get(delivery.getAsInt()).rows().indexOf(some.getKey());
+      if (row < 0) {
+        return false;
+      }
+      trial.buy(delivery.getAsInt(), row, some.getValue());
+    }
+    return true;
+  }
+
+  private boolean put(Lot lot) {
+    if (!(lot.origin() instanceof Lot.Ordered ordered)) {
+      return true;
+    }
+    int item = of.number(lot.item());
+    int freezer = of.freezers().indexOf(lot.freezer());
+    Optional<Integer> batch =
+        batches(of.deliveries().number(ordered.slot()).orElse(-1), item).stream()
+            .filter(b -> stocks.of(item).batch(b).freezer() == freezer)
+            .findFirst();
+    batch.ifPresent(b -> trial.put(item, b, lot.pieces()));
+    return batch.isPresent();
+  }
+
+  private boolean serve() {
+    Map<String, Deque<Integer>> open = new HashMap<>();
+    for (int d = 0; d < of.menu().dishes().size(); d++) {
+      String meal = of.menu().dishes().get(d).demand().meal().id();
+      open.computeIfAbsent(meal, id -> new ArrayDeque<>()).add(d);
+    }
+    for (Feeding feeding : plan.feedings()) {
+      for (int n = 0; n < feeding.meals(); n++) {
+        int dish = open.get(feeding.mealId()).remove();
+        trial.serve(dish, way(dish, feeding));
+      }
+    }
+    return trial.weigh() < Double.POSITIVE_INFINITY;
+  }
+
+  private int way(int dish, Feeding feeding) {
+    List<Menu.Way> ways = of.menu().dishes().get(dish).ways();
+    int day = of.look().day(feeding.day());
+    return IntStream.range(0, ways.size())
+        .filter(w -> ways.get(w).option().equals(feeding.option()) && ways.get(w).day() == day)
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /** What the trial is now, as a plan; whether it can be followed is for the rules to judge. */
+  Plan plan() {
+    List<Order> orders = new ArrayList<>();
+    for (int d = 0; d < of.deliveries().all().size(); d++) {
+      if (trial.isOpen(d)) {
+        of.deliveries().order(d, trial.packs(d)).ifPresent(priced -> orders.add(priced.order()));
+      }
+    }
+    Set<String> names = new HashSet<>();
+    certain.forEach(lot -> names.add(lot.id()));
+    List<Lot> lots = new ArrayList<>(certain);
+    List<List<Left>> left = new ArrayList<>();
+    int number = 0;
+    for (int item = 0; item < stocks.items(); item++) {
+      List<Left> ofItem = new ArrayList<>();
+      for (int b : stocks.of(item).inOrder()) {
+        Lot lot = kinds.get(item).get(b);
+        if (isOrdered(lot)) {
+          do {
+            number++;
+          } while (!names.add("lot " + number));
+          lot = lot.named("lot " + number).withPieces(stocks.of(item).pieces(b));
+          lots.add(lot);
+        }
+        ofItem.add(new Left(lot, stocks.of(item).pieces(b)));
+      }
+      left.add(ofItem);
+    }
+    return new Plan(orders, lots, feedings(left), discards);
+  }
+
+  /** Pieces of a lot that are not eaten yet. */
+  private static final class Left {
+    private final Lot lot;
+    private int pieces;
+
+    Left(Lot lot, int pieces) {
+      this.lot = lot;
+      this.pieces = pieces;
+    }
+  }
+
+  private record Served(String meal, Menu.Way way) {}
+
+  private List<Feeding> feedings(List<List<Left>> left) {
+    Map<Served, Integer> served = new LinkedHashMap<>();
+    for (int d = 0; d < of.menu().dishes().size(); d++) {
+      if (trial.isServed(d)) {
+        String meal = of.menu().dishes().get(d).demand().meal().id();
+        served.merge(new Served(meal, trial.way(d)), 1, Integer::sum);
+      }
+    }
+    List<Served> byDay = new ArrayList<>(served.keySet());
+    byDay.sort(Comparator.comparingInt((Served it) -> it.way().day()).thenComparing(Served::meal));
+    return byDay.stream().map(it -> feeding(it, served.get(it), left)).toList();
+  }
+
+  private Feeding feeding(Served served, int meals, List<List<Left>> left) {
+    Menu.Way way = served.way();
+    List<Feeding.Draw> draws = new ArrayList<>();
+    int needed = way.pieces() * meals;
+    for (Left some : left.get(way.item())) {
+      boolean there =
+          of.look().day(some.lot.latest()) <= way.day()
+              && way.day() <= of.look().day(some.lot.useBy());
+      int taken = there ? Math.min(needed, some.pieces) : 0;
+      if (taken > 0) {
+        draws.add(new Feeding.Draw(some.lot.id(), taken));
+        some.pieces -= taken;
+        needed -= taken;
+      }
+    }
+    return new Feeding(served.meal(), of.look().date(way.day()), way.option(), meals, draws);
+  }
+}
