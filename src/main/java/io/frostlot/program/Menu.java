@@ -81,6 +81,9 @@ final class Menu {
    */
   record Run(int[] dishes, double programme, double least, double most) {}
 
+  /** What meals that are served in the same ways have in common. */
+  private record Choices(List<Option> options, Meal.Days days) {}
+
   /** An animal, its meals and a rule that counts by how much they fall short. */
   private record Promise(Counted rule, String animal, List<Integer> dishes) {}
 
@@ -93,8 +96,11 @@ final class Menu {
   Menu(World world, List<MealRun> runs, ToIntFunction<Option> number) {
     this.world = world;
     Map<String, Integer> numbers = new HashMap<>();
+    Map<Choices, List<Way>> known = new HashMap<>();
     for (Demand demand : world.demands()) {
-      List<Way> ways = ways(demand, number);
+      List<Way> ways =
+          known.computeIfAbsent(
+              new Choices(demand.options(), demand.meal().days()), it -> ways(it, number));
       Set<Integer> items = ways.stream().map(Way::item).collect(Collectors.toSet());
       numbers.put(demand.meal().id(), dishes.size());
       double target = MealRun.target(demand).toDouble();
@@ -124,15 +130,15 @@ final class Menu {
     promises.add(new Promise(rule, animal, own));
   }
 
-  private List<Way> ways(Demand demand, ToIntFunction<Option> number) {
-    Meal.Days days = demand.meal().days();
+  private List<Way> ways(Choices choices, ToIntFunction<Option> number) {
+    Meal.Days days = choices.days();
     int first = Timeline.day(world.scenario().planning().from());
     int last = Timeline.lastDay(world);
     double perDay = world.scenario().policy().charges().lateMeal().toDouble();
     List<Way> ways = new ArrayList<>();
     for (LocalDate date : new Period(days.earliest(), days.latest()).days().toList()) {
       int day = Timeline.day(date);
-      for (Option option : demand.options()) {
+      for (Option option : choices.options()) {
         if (days.contains(date) && day >= first && day <= last) {
           double late = perDay * days.late(date);
           double grams = option.grams().toDouble();

@@ -21,6 +21,10 @@ final class RepackingTurns {
 
   private static final double TEPID = 0.01;
   private static final int STEPS_A_ROUND = 300;
+
+  /** With more meals a step takes so long that others find more. */
+  private static final int MANY_MEALS = 5000;
+
   private static final double LEAST = 0.25;
   private static final double MOST = 8;
   private static final long JUDGE_AFTER_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
@@ -37,7 +41,7 @@ final class RepackingTurns {
   private Optional<Plan> unjudged = Optional.empty();
   private long judged;
   private long begun;
-  private double share = MOST;
+  private double share;
 
   /**
    * Nothing is searched yet.
@@ -55,6 +59,7 @@ final class RepackingTurns {
     this.found = found;
     this.goesOn = goesOn;
     this.rounds = rounds;
+    share = world.demands().size() > MANY_MEALS ? LEAST : MOST;
   }
 
   /**
