@@ -27,6 +27,11 @@ public final class ShareBox {
   /** One part in so many of the time is for members' own plans; the joint plan has the rest. */
   private static final int ALONE_PART = 3;
 
+  private static final int LEAST_PART = 10;
+
+  /** A joint plan is looked for until it is known to so much of its money. */
+  private static final double NEAR = 0.005;
+
   private final Planner planner;
   private final LinearSolver solver;
 
@@ -90,20 +95,20 @@ public final class ShareBox {
 
   /** Empty where a member has no plan of its own in the time given, or at all. */
   public Optional<Shared> share(Group group, Work work, Progress progress) {
-    long begun = System.nanoTime();
-    Duration time = work.joint().time();
+    long end = System.nanoTime() + work.joint().time().toNanos();
     SubgroupPlans plans = new SubgroupPlans(group, planner, Watch.stopping(progress::stop));
-    Subgroup all = Subgroup.all(group.keepers().size());
+    Subgroup all = plans.all();
+    Duration time = work.joint().time();
     Duration each = all.size() == 1 ? time : time.dividedBy(ALONE_PART * (long) all.size());
     if (!plans.solveAlone(work.joint(), each, progress)) {
       return Optional.empty();
     }
     Optional<Answer.WithPlan> joint = Optional.empty();
     if (all.size() > 1) {
-      Duration left = time.minusNanos(System.nanoTime() - begun);
-      Duration least = time.dividedBy(ALONE_PART);
-      Duration most = left.compareTo(least) > 0 ? left : least;
-      joint = jointPlan(plans, all, new Limits(most, work.joint().rounds()), progress);
+      joint = jointPlan(plans, all, left(end, work.joint()), progress);
+      if (end > System.nanoTime() && work.joint().rounds().isEmpty()) {
+        plans.solveAlone(left(end, work.joint()).part(all.size()));
+      }
     }
     Sheets.Ways ways = ways(plans, work, progress);
     if (plans.unmetAlone().isEmpty()) {
@@ -112,6 +117,13 @@ public final class ShareBox {
     return Optional.of(
         new Sheets(group, plans, parts(plans, work, joint))
             .make(new Sharing(group.terms().base(), solver), ways));
+  }
+
+  /** What is left of the time, or a little; the same rounds. */
+  private static Limits left(long end, Limits limits) {
+    Duration least = limits.time().dividedBy(LEAST_PART);
+    Duration left = Duration.ofNanos(end - System.nanoTime());
+    return new Limits(left.compareTo(least) > 0 ? left : least, limits.rounds());
   }
 
   private static Sheets.Ways ways(SubgroupPlans plans, Work work, Progress progress) {
@@ -135,13 +147,21 @@ public final class ShareBox {
     if (world.isEmpty()) {
       return Optional.empty();
     }
-    Answer answer = plans.plan(all, world.get(), limits, progress);
+    Patience patience = new Patience(progress, limits.time(), found -> isNear(found, limits));
+    Answer answer = plans.plan(all, world.get(), limits, patience);
     if (plans.unmetAlone().isEmpty()) {
       plans.keep(all, answer);
     } else if (!plans.keepForGame(all, answer)) {
       plans.solve(all, limits, Watch.stopping(progress::stop));
     }
     return answer instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty();
+  }
+
+  /** The rest of the time is then worth more for members' own plans. */
+  private static boolean isNear(Answer.WithPlan found, Limits limits) {
+    double money = found.plan().standing().money().toDouble();
+    return limits.rounds().isEmpty()
+        && found.bound().stream().anyMatch(bound -> money - bound <= NEAR * money);
   }
 
   private static List<Shared.Part> parts(

@@ -72,6 +72,16 @@ final class SubgroupPlans {
     return true;
   }
 
+  /** Looks for a better own plan of every member that has no proven one. */
+  void solveAlone(Limits each) {
+    for (int member = 0; member < group.keepers().size() && !watch.stop(); member++) {
+      Subgroup alone = Subgroup.of(member);
+      if (range(alone).width() > 0) {
+        solve(alone, each, watch);
+      }
+    }
+  }
+
   /** Meals that a subgroup's plan leaves unmet, by their names in joint worlds. */
   private Set<String> missed(Subgroup some, Answer.WithPlan found) {
     UnaryOperator<String> name =

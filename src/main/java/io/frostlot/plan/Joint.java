@@ -20,12 +20,14 @@ import java.util.TreeSet;
  * @param buyers by supplier id: who fetches there for itself alone; not in it: joint orders
  * @param cutting which bags may be cut
  * @param collecting when others than the host get their pieces of a joint order
+ * @param eaters keepers whose animals eat from a freezer that is nobody's, by its name
  */
 public record Joint(
     Map<String, String> keepers,
     Map<String, String> buyers,
     Cutting cutting,
-    Collecting collecting) {
+    Collecting collecting,
+    Map<String, Set<String>> eaters) {
   /** An ordinary world: one keeper, who gets everything. */
   public static final Joint ALONE =
       new Joint(Map.of(), Map.of(), Cutting.ANY, new Collecting("", Set.of(), Waiting.NONE));
@@ -33,6 +35,16 @@ public record Joint(
   public Joint {
     keepers = Map.copyOf(keepers);
     buyers = Map.copyOf(buyers);
+    eaters = Map.copyOf(eaters);
+  }
+
+  /** Each keeper's animals eat from its own freezers. */
+  public Joint(
+      Map<String, String> keepers,
+      Map<String, String> buyers,
+      Cutting cutting,
+      Collecting collecting) {
+    this(keepers, buyers, cutting, collecting, Map.of());
   }
 
   /**
@@ -59,20 +71,22 @@ public record Joint(
     return keepers.getOrDefault(demand.meal().eater(), "");
   }
 
-  /** Do a keeper's animals eat from a freezer? All do from one that is nobody's. */
+  /** Do a keeper's animals eat from a freezer? */
   public boolean feeds(Freezer freezer, String keeper) {
-    String owner = keeperOf(freezer);
-    return owner.isEmpty() || owner.equals(keeper);
+    Set<String> several = eaters.getOrDefault(freezer.name(), Set.of(keeperOf(freezer)));
+    return several.contains(keeper);
   }
 
   /**
-   * Only whose animals and needs are whose is left: nobody has a freezer, and all that is ordered
-   * comes for all; a relaxation.
+   * A relaxation: freezers are nobody's, the animals of several keepers eat from one, and all that
+   * is ordered comes for all.
+   *
+   * @param several keepers by freezer
    */
-  public Joint ofEaters(Set<String> eaters) {
-    Map<String, String> left = new HashMap<>(keepers);
-    left.keySet().retainAll(eaters);
-    return new Joint(left, Map.of(), ALONE.cutting, ALONE.collecting);
+  public Joint pooled(Map<String, Set<String>> several) {
+    Map<String, String> rest = new HashMap<>(keepers);
+    rest.keySet().removeAll(several.keySet());
+    return new Joint(rest, Map.of(), ALONE.cutting, ALONE.collecting, several);
   }
 
   /** May what is under way go into a freezer? */

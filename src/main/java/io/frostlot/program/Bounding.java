@@ -41,7 +41,7 @@ final class Bounding implements Runnable {
   @Override
   public void run() {
     long begun = millisLeft.getAsLong();
-    if (!isSmall(world)) {
+    if (!isSmall(world) || world.keepers().size() > 1) {
       coarsely();
     }
     int apart = -1;

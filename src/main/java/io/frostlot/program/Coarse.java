@@ -24,8 +24,8 @@ import java.util.Set;
  * promotions that is visited once a week costs no more than one visited on several days. The
  * freezers that are in use are taken for one that has their room and the longest of their lives. So
  * the least money of the relaxation is a bound for the world. Where there are several keepers, all
- * eat from that one freezer, but who eats what is told apart, for bags that may not be cut ({@link
- * BagsInAll}) and orders that are collected later ({@link ToHaveFirst}).
+ * eat from one freezer for each life, but who eats what is told apart, for bags that may not be cut
+ * ({@link BagsInAll}) and orders that are collected later ({@link ToHaveFirst}).
  */
 final class Coarse {
   private static final List<Grain> GRAINS =
@@ -45,7 +45,7 @@ final class Coarse {
   }
 
   private static World pooled(World world) {
-    return world.keepers().size() > 1 ? Pool.byEater(world) : Pool.of(world);
+    return world.keepers().size() > 1 ? Pool.byLife(world) : Pool.of(world);
   }
 
   private static Program fromFinest(World pooled) {

@@ -18,7 +18,7 @@ import java.util.Set;
  * come the orders and the boxes of each supplier, over the whole time; then what its terms grant (a
  * discount, free shipping) and both over halves of the time, quarters, and so on; then the packs of
  * each row, and the steps of its price break that are reached; then each whole column by itself. A
- * sum gets a column of its own, equal to it by a row.
+ * sum gets a whole column of its own, equal to it by a row.
  */
 final class Counts {
   private static final String ID = "counts";
@@ -58,6 +58,11 @@ final class Counts {
         counts.add(new Count(i, SINGLE));
       }
     }
+  }
+
+  /** Only adds them, for a solver to branch on; returns how many. */
+  static int add(Program program) {
+    return new Counts(program).counts.size();
   }
 
   /** Of the orders of one supplier, by date. */
@@ -102,7 +107,7 @@ final class Counts {
     }
     Linear sum = new Linear();
     parts.forEach(part -> sum.plus(1, part));
-    Var total = model.real(0, model.most(sum));
+    Var total = model.whole(0, model.most(sum));
     model.equal(ID, sum.plus(-1, total), 0);
     return total;
   }

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.Moving;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
@@ -11,8 +12,12 @@ import io.frostlot.units.Litres;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -26,33 +31,53 @@ final class Pool {
 
   /** The world with one freezer in place of all that are in use. */
   static World of(World world) {
-    List<Freezer> inUse =
-        world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
-    if (inUse.size() < 2) {
-      return world;
-    }
-    Freezer pool = pool(inUse);
-    LotKinds kinds = new LotKinds(world);
-    Set<String> names = inUse.stream().map(Freezer::name).collect(Collectors.toSet());
-    Scenario.Larder larder = world.scenario().larder();
-    List<Freezer> freezers = new ArrayList<>(List.of(pool));
-    larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
-    Scenario.Larder one =
-        new Scenario.Larder(
-            freezers,
-            larder.stock().stream()
-                .map(lot -> names.contains(lot.freezer()) ? kept(lot, kinds, world).in(pool) : lot)
-                .toList(),
-            larder.placed());
-    return world.withScenario(world.scenario().withLarder(one)).withoutMoves().alone();
+    List<Freezer> inUse = inUse(world);
+    return inUse.size() < 2 ? world : pooled(world, List.of(inUse)).alone();
   }
 
-  /** The same, where it is still known which keeper's animals eat what. */
-  static World byEater(World world) {
-    Set<String> eaters =
-        world.demands().stream().map(demand -> demand.meal().eater()).collect(Collectors.toSet());
-    World pooled = of(world);
-    return pooled.equals(world) ? world : pooled.withJoint(world.joint().ofEaters(eaters));
+  /**
+   * The same, but with one for each life, unless prey may be moved between them, and it is still
+   * known which keeper's animals eat what.
+   */
+  static World byLife(World world) {
+    boolean moved = !new Moving(world).days().isEmpty();
+    Map<Object, List<Freezer>> groups = new LinkedHashMap<>();
+    for (Freezer freezer : inUse(world)) {
+      groups
+          .computeIfAbsent(moved ? "all" : freezer.life(), life -> new ArrayList<>())
+          .add(freezer);
+    }
+    Map<String, Set<String>> eaters = new HashMap<>();
+    groups.values().forEach(group -> eaters.put(group.get(0).name(), keepers(world, group)));
+    return pooled(world, groups.values()).withJoint(world.joint().pooled(eaters));
+  }
+
+  private static Set<String> keepers(World world, List<Freezer> group) {
+    return group.stream().map(world.joint()::keeperOf).collect(Collectors.toSet());
+  }
+
+  private static List<Freezer> inUse(World world) {
+    return world.scenario().larder().freezers().stream().filter(Freezer::inUse).toList();
+  }
+
+  private static World pooled(World world, Collection<List<Freezer>> groups) {
+    Map<String, Freezer> pools = new HashMap<>();
+    List<Freezer> freezers = new ArrayList<>();
+    for (List<Freezer> group : groups) {
+      Freezer pool = pool(group);
+      freezers.add(pool);
+      group.forEach(freezer -> pools.put(freezer.name(), pool));
+    }
+    LotKinds kinds = new LotKinds(world);
+    Scenario.Larder larder = world.scenario().larder();
+    larder.freezers().stream().filter(freezer -> !freezer.inUse()).forEach(freezers::add);
+    List<StockLot> stock = new ArrayList<>();
+    for (StockLot lot : larder.stock()) {
+      Freezer pool = pools.get(lot.freezer());
+      stock.add(pool == null ? lot : kept(lot, kinds, world).in(pool));
+    }
+    Scenario.Larder fewer = new Scenario.Larder(freezers, stock, larder.placed());
+    return world.withScenario(world.scenario().withLarder(fewer)).withoutMoves();
   }
 
   /**

@@ -17,7 +17,8 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
-  private static final long FIRST_SLICE_MILLIS = 3000;
+  private static final long FIRST_SLICE_MILLIS = 2500;
+  private static final int LONGER = 3;
 
   /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
@@ -47,24 +48,27 @@ record Raising(
   }
 
   /**
-   * The same by SCIP, which cuts the relaxation, in slices each longer than the one before, as long
-   * as that raises the bound or something else has changed.
+   * The same by SCIP, which cuts the relaxation and branches on the same counts; each try takes
+   * longer than the one before. Where it orders from is told on the way.
    */
   void search(Program program) {
-    double before = Double.NEGATIVE_INFINITY;
-    boolean again = true;
-    for (long slice = FIRST_SLICE_MILLIS; again && !over.getAsBoolean(); slice *= 2) {
-      Optional<HeldLevels> loose = asGood();
-      HeldLevels levels = loose.orElse(held);
+    Counts.add(program);
+    long slice = FIRST_SLICE_MILLIS;
+    boolean finished = false;
+    while (!finished && !over.getAsBoolean()) {
+      boolean loose = asGood().isPresent();
+      HeldLevels levels = asGood().orElse(held);
       Scip.Budget budget = Scip.Budget.of(Math.min(slice, millisLeft.getAsLong()), rounds);
-      Scip.End end = Scip.minimise(program.model(), levels.nearly(program).within(budget));
-      tell(loose.isPresent(), levels, end.bound());
+      // where levels must be held a point, and with it a bound, may be slow to come
+      boolean first = slice == FIRST_SLICE_MILLIS;
+      Scip.Task task = first ? levels.nearly(program) : levels.task(program.model());
+      Scip.End end = Scip.minimise(program.model(), task.within(budget));
+      tell(loose, levels, end.bound());
       if (end.found()) {
         best.promising().add(program.decisions().ordered(end.point()));
       }
-      again = !end.finished() && rounds.isEmpty() && end.bound() > before;
-      before = end.bound();
-      again |= !best.isProven() && loose.isPresent() != asGood().isPresent();
+      finished = (first ? rounds.isPresent() : end.finished()) && loose == asGood().isPresent();
+      slice *= LONGER;
     }
   }
 
