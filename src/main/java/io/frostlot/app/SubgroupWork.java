@@ -15,7 +15,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Plans all subgroups of a group side by side, each a little; then again, with twice the time,
+ * Plans all subgroups of a group side by side, each a little; then again, each time for longer,
  * those whose cost is known least, until all are known well enough or the time is over.
  */
 final class SubgroupWork {
@@ -59,13 +59,16 @@ final class SubgroupWork {
         return;
       }
       Subgroup widest =
-          parts.stream()
-              .max(Comparator.comparingDouble((Subgroup some) -> game.cost(some).width()))
-              .orElseThrow();
-      int round = rounds.merge(widest, 1, Integer::sum);
-      long seconds = Math.min(secondsLeft(), slice(2).toSeconds() << Math.min(round, 6));
+          parts.stream().max(Comparator.comparingDouble(some -> worth(some, game))).orElseThrow();
+      int round = Math.min(rounds.merge(widest, 1, Integer::sum), 6) - 1;
+      long seconds = Math.min(secondsLeft(), (secondsLeft() / parts.size()) << round);
       all(List.of(widest), Duration.ofSeconds(Math.max(1, seconds)), 1);
     }
+  }
+
+  /** How far apart least and most are, counted for half with each time that it was looked at. */
+  private double worth(Subgroup some, Game game) {
+    return game.cost(some).width() / (1 << Math.min(rounds.getOrDefault(some, 0), 6));
   }
 
   /** A part of the time, such that all can be planned in half of it. */

@@ -52,6 +52,7 @@ record Raising(
    * longer than the one before. Where it orders from is told on the way.
    */
   void search(Program program) {
+    relax(program);
     Counts.add(program);
     long slice = FIRST_SLICE_MILLIS;
     boolean finished = false;
@@ -70,6 +71,16 @@ record Raising(
       finished = (first ? rounds.isPresent() : end.finished()) && loose == asGood().isPresent();
       slice *= LONGER;
     }
+  }
+
+  /** The linear relaxation: something to begin with. */
+  private void relax(Program program) {
+    Model model = program.model();
+    boolean loose = asGood().isPresent();
+    HeldLevels levels = asGood().orElse(held);
+    Linear money = model.objective(Level.MONEY);
+    Relaxation.minimise(model, money, levels.rows(model), millisLeft.getAsLong())
+        .ifPresent(end -> tell(loose, levels, end.bound()));
   }
 
   private void tell(boolean loose, HeldLevels levels, double bound) {
