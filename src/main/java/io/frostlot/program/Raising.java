@@ -68,7 +68,8 @@ record Raising(
       if (end.found()) {
         best.promising().add(program.decisions().ordered(end.point()));
       }
-      finished = (first ? rounds.isPresent() : end.finished()) && loose == asGood().isPresent();
+      boolean enough = rounds.isPresent() || (end.finished() && !first);
+      finished = enough && loose == asGood().isPresent();
       slice *= LONGER;
     }
   }
