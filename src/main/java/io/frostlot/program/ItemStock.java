@@ -40,14 +40,23 @@ final class ItemStock {
   }
 
   /**
+   * Days that are looked at, as places among all that may be, see {@link LookDays}.
+   *
+   * @param checks days of checks
+   * @param comings days on which something comes
+   */
+  record Looked(int[] checks, int[] comings) {}
+
+  /**
    * What follows from what comes and what is eaten.
    *
    * @param lackingOn a day on which there are too few to eat, and nothing else counts; -1 where
    *     there is none
    * @param pieceNights planning nights of pieces in freezers
    * @param uncovered piece-days of cover that are lacking
+   * @param on days that were looked at
    * @param lying pieces in each freezer on each day of checks
-   * @param eaten pieces before each day on which something may come
+   * @param eaten pieces before each day on which something comes
    * @param left pieces on the night before each of these
    * @param there pieces after the meals of each day
    */
@@ -55,6 +64,7 @@ final class ItemStock {
       int lackingOn,
       long pieceNights,
       int uncovered,
+      Looked on,
       int[][] lying,
       int[] eaten,
       int[] left,
@@ -62,7 +72,7 @@ final class ItemStock {
     private static final int[] NONE = new int[0];
 
     static Course lacking(int day) {
-      return new Course(day, 0, 0, new int[0][], NONE, NONE, NONE);
+      return new Course(day, 0, 0, new Looked(NONE, NONE), new int[0][], NONE, NONE, NONE);
     }
 
     boolean isLacking() {
@@ -131,10 +141,8 @@ final class ItemStock {
 
   /**
    * All days, up to one on which there are too few to eat.
-   *
-   * @param checked numbers of the days of checks that are looked at
    */
-  Course walk(int[] checked) {
-    return new StockWalk(look, now, counts, byFrom).over(eaten, checked, freezers);
+  Course walk(Looked on) {
+    return new StockWalk(look, now, counts, byFrom).over(eaten, on, freezers);
   }
 }

@@ -39,9 +39,10 @@ final class StockWalk {
     return Math.max(0, Math.min(until, look.lastPlanned()) - from + 1);
   }
 
-  ItemStock.Course over(int[] eaten, int[] checked, int freezers) {
-    int[] comings = look.comings();
-    lying = new int[freezers][look.checks().length];
+  ItemStock.Course over(int[] eaten, ItemStock.Looked on, int freezers) {
+    int[] checks = on.checks();
+    int[] comings = on.comings();
+    lying = new int[freezers][checks.length];
     int[] eatenBefore = new int[comings.length];
     int[] leftBefore = new int[comings.length];
     int[] there = new int[eaten.length];
@@ -55,14 +56,14 @@ final class StockWalk {
         there[day] = lies;
         continue;
       }
-      if (coming < comings.length && comings[coming] == day) {
+      if (day == day(coming, comings, look.comings())) {
         eatenBefore[coming] = all;
         leftBefore[coming++] = there[day - 1];
       }
       begin(day);
-      boolean isChecked = check < checked.length && look.checks()[checked[check]] == day;
+      boolean isChecked = day == day(check, checks, look.checks());
       if (isChecked && !look.afterMeals()) {
-        count(day, checked[check]);
+        count(day, check);
       }
       if (eaten[day] > lies) {
         return ItemStock.Course.lacking(day);
@@ -71,18 +72,19 @@ final class StockWalk {
       all += eaten[day];
       there[day] = lies;
       if (isChecked && look.afterMeals()) {
-        count(day, checked[check]);
+        count(day, check);
       }
       check += isChecked ? 1 : 0;
       uncovered += day <= look.lastPlanned() ? Math.max(0, recent - lies) : 0;
-      busy = Math.min(next(day), day(coming, comings));
-      busy = check < checked.length ? Math.min(busy, look.checks()[checked[check]]) : busy;
+      busy = Math.min(day(coming, comings, look.comings()), day(check, checks, look.checks()));
+      busy = Math.min(busy, next(day));
     }
-    return new ItemStock.Course(-1, nights, uncovered, lying, eatenBefore, leftBefore, there);
+    return new ItemStock.Course(
+        -1, nights, uncovered, on, lying, eatenBefore, leftBefore, there);
   }
 
-  private static int day(int next, int[] days) {
-    return next < days.length ? days[next] : Integer.MAX_VALUE;
+  private static int day(int next, int[] places, int[] days) {
+    return next < places.length ? days[places[next]] : Integer.MAX_VALUE;
   }
 
   /** The next day on which something may happen but that meals eat. */

@@ -30,7 +30,7 @@ final class Stocks {
   private final long[][] room;
   private final long[][] used;
   private final int[] checkOn;
-  private int[] checked = new int[0];
+  private ItemStock.Looked looked = new ItemStock.Looked(new int[0], new int[0]);
   private final int[] comingOn;
   private final int[][] bandEaten;
   private final int[][] bandLeft;
@@ -69,7 +69,7 @@ final class Stocks {
     marginLacking = new int[bands.size()];
     courses = new ItemStock.Course[stock.length];
     for (int i = 0; i < stock.length; i++) {
-      courses[i] = stock[i].walk(checked);
+      courses[i] = stock[i].walk(looked);
     }
     beginWith(world, freezers);
   }
@@ -101,7 +101,11 @@ final class Stocks {
   }
 
   private void look() {
-    checked = IntStream.range(0, checkOn.length).filter(c -> checkOn[c] > 0).toArray();
+    looked = new ItemStock.Looked(placesOn(checkOn), placesOn(comingOn));
+  }
+
+  private static int[] placesOn(int[] on) {
+    return IntStream.range(0, on.length).filter(place -> on[place] > 0).toArray();
   }
 
   /** Something comes by a delivery by which nothing came, or nothing any more. */
@@ -145,7 +149,7 @@ final class Stocks {
 
   /** The first day on which an item is lacking; -1 where there is enough. */
   int lackingOn(int item) {
-    return stock[item].walk(checked).lackingOn();
+    return stock[item].walk(looked).lackingOn();
   }
 
   /**
@@ -156,7 +160,7 @@ final class Stocks {
    */
   double walk(int item) {
     ItemStock.Course before = courses[item];
-    ItemStock.Course now = stock[item].walk(checked);
+    ItemStock.Course now = stock[item].walk(looked);
     if (now.isLacking()) {
       return Double.POSITIVE_INFINITY;
     }
@@ -184,19 +188,27 @@ final class Stocks {
 
   private void replace(int item, ItemStock.Course from, ItemStock.Course to) {
     courses[item] = to;
-    for (int f = 0; f < used.length; f++) {
-      for (int c = 0; c < used[f].length; c++) {
-        int more = to.lying()[f][c] - from.lying()[f][c];
-        if (more != 0) {
-          tooMuch -= Math.max(0, used[f][c] - room[f][c]);
-          used[f][c] += more * microlitres[item];
-          tooMuch += Math.max(0, used[f][c] - room[f][c]);
+    count(item, from, -1);
+    count(item, to, 1);
+  }
+
+  private void count(int item, ItemStock.Course course, int times) {
+    int[] checks = course.on().checks();
+    for (int c = 0; c < checks.length; c++) {
+      for (int f = 0; f < used.length; f++) {
+        int pieces = course.lying()[f][c];
+        if (pieces != 0) {
+          long most = room[f][checks[c]];
+          tooMuch -= Math.max(0, used[f][checks[c]] - most);
+          used[f][checks[c]] += times * pieces * microlitres[item];
+          tooMuch += Math.max(0, used[f][checks[c]] - most);
         }
       }
     }
-    for (int k = 0; k < comingOn.length; k++) {
-      bandEaten[bandOf[item]][k] += to.eaten()[k] - from.eaten()[k];
-      bandLeft[bandOf[item]][k] += to.left()[k] - from.left()[k];
+    int[] comings = course.on().comings();
+    for (int k = 0; k < comings.length; k++) {
+      bandEaten[bandOf[item]][comings[k]] += times * course.eaten()[k];
+      bandLeft[bandOf[item]][comings[k]] += times * course.left()[k];
     }
   }
 
