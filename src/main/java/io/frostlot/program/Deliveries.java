@@ -1,16 +1,19 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.World;
+import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 
 /** Deliveries that may be ordered in a world and the packs of each, by number. */
 final class Deliveries {
@@ -23,16 +26,22 @@ final class Deliveries {
    * A delivery that may be ordered.
    *
    * @param rows packs that could be of use
+   * @param items of each, by number
    * @param most packs of each
    * @param usableFrom day, counted from the first
    */
-  record Delivery(Slot slot, List<Pack> rows, int[] most, int usableFrom) {
+  record Delivery(Slot slot, List<Pack> rows, List<BitSet> items, int[] most, int usableFrom) {
     boolean isOfSupplier(Delivery other) {
       return slot.supplier().equals(other.slot.supplier());
     }
   }
 
-  Deliveries(World world, LookDays look) {
+  /**
+   * Of a world.
+   *
+   * @param number of an item
+   */
+  Deliveries(World world, LookDays look, ToIntFunction<Item> number) {
     this.world = world;
     prices = new OrderPrices(world);
     UsefulPacks useful = new UsefulPacks(world);
@@ -43,9 +52,16 @@ final class Deliveries {
               .filter(pack -> useful.most(slot, supplier, pack) > 0)
               .toList();
       int[] most = rows.stream().mapToInt(pack -> useful.most(slot, supplier, pack)).toArray();
+      List<BitSet> items = rows.stream().map(pack -> items(pack, number)).toList();
       numbers.put(slot, all.size());
-      all.add(new Delivery(slot, rows, most, look.day(slot.arrivesLatest())));
+      all.add(new Delivery(slot, rows, items, most, look.day(slot.arrivesLatest())));
     }
+  }
+
+  private static BitSet items(Pack pack, ToIntFunction<Item> number) {
+    BitSet items = new BitSet();
+    pack.items().forEach(item -> items.set(number.applyAsInt(item)));
+    return items;
   }
 
   List<Delivery> all() {

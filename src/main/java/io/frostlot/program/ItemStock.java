@@ -139,9 +139,7 @@ final class ItemStock {
     eaten[day] += count;
   }
 
-  /**
-   * All days, up to one on which there are too few to eat.
-   */
+  /** All days, up to one on which there are too few to eat. */
   Course walk(Looked on) {
     return new StockWalk(look, now, counts, byFrom).over(eaten, on, freezers);
   }

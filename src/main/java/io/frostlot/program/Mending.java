@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +19,7 @@ record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, R
    *
    * @param items that there are more or fewer of
    */
-  void mend(List<Integer> lost, Set<Integer> items) {
+  void mend(List<Integer> lost, BitSet items) {
     if (!refilling.isPossible()) {
       return;
     }
@@ -45,11 +46,11 @@ record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, R
 
   /** Gives back packs that are no longer worth it, now that there is more of some items. */
   void trim(Shopping.Row bought) {
-    Set<Integer> instead = new LinkedHashSet<>();
-    Set<Integer> items = shopping.items(bought);
-    menu.dishes().stream().filter(it -> it.eats(items)).forEach(it -> instead.addAll(it.items()));
+    BitSet instead = new BitSet();
+    BitSet items = shopping.items(bought);
+    menu.dishes().stream().filter(it -> it.eats(items)).forEach(it -> instead.or(it.items()));
     List<Shopping.Row> rows = new ArrayList<>(shopping.bought());
-    rows.removeIf(row -> row.equals(bought) || Collections.disjoint(shopping.items(row), instead));
+    rows.removeIf(row -> row.equals(bought) || !shopping.items(row).intersects(instead));
     Collections.shuffle(rows, random);
     for (Shopping.Row row : rows.subList(0, Math.min(MOST_TRIMMED, rows.size()))) {
       boolean worse = false;

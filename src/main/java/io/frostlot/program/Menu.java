@@ -10,13 +10,12 @@ import io.frostlot.plan.World;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Meals of a world and the ways to serve them, by number; what animals are promised with them. */
@@ -50,7 +49,7 @@ final class Menu {
   record Dish(
       Demand demand,
       List<Way> ways,
-      Set<Integer> items,
+      BitSet items,
       double target,
       List<Integer> runs,
       List<Integer> promises) {
@@ -69,8 +68,8 @@ final class Menu {
       return demand.tailPrice().toDouble();
     }
 
-    boolean eats(Set<Integer> some) {
-      return some.stream().anyMatch(items::contains);
+    boolean eats(BitSet some) {
+      return items.intersects(some);
     }
   }
 
@@ -101,7 +100,8 @@ final class Menu {
       List<Way> ways =
           known.computeIfAbsent(
               new Choices(demand.options(), demand.meal().days()), it -> ways(it, number));
-      Set<Integer> items = ways.stream().map(Way::item).collect(Collectors.toSet());
+      BitSet items = new BitSet();
+      ways.forEach(way -> items.set(way.item()));
       numbers.put(demand.meal().id(), dishes.size());
       double target = MealRun.target(demand).toDouble();
       for (int n = 0; n < demand.meal().count(); n++) {

@@ -1,12 +1,11 @@
 package io.frostlot.program;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Changes of a {@link Trial} in which packs come, go or are others, and meals follow. */
@@ -67,7 +66,7 @@ final class PackChanges {
       return false;
     }
     int dish = oneOf(unmet);
-    if (!refilling.serveBest(dish, Set.of()) && !refilling.takeFromAnother(dish)) {
+    if (!refilling.serveBest(dish, Refilling.ANY) && !refilling.takeFromAnother(dish)) {
       List<Integer> all = IntStream.range(0, world.deliveries().all().size()).boxed().toList();
       List<Shopping.Row> rows = shopping.feeding(dish, all);
       if (!rows.isEmpty()) {
@@ -90,10 +89,10 @@ final class PackChanges {
     }
     int[] dishes = world.menu().runs().get(oneOf(outside)).dishes();
     int dish = dishes[random.nextInt(dishes.length)];
-    Set<Integer> items = refilling.better(dish);
+    BitSet items = refilling.better(dish);
     List<Shopping.Row> rows =
         shopping.feeding(dish, shopping.open()).stream()
-            .filter(row -> shopping.items(row).stream().anyMatch(items::contains))
+            .filter(row -> shopping.items(row).intersects(items))
             .toList();
     if (!rows.isEmpty()) {
       bring(oneOf(rows));
@@ -121,7 +120,7 @@ final class PackChanges {
     if (!bought.isEmpty()) {
       Shopping.Row row = oneOf(bought);
       shopping.restow(row);
-      Set<Integer> items = shopping.items(row);
+      BitSet items = shopping.items(row);
       mending.mend(shopping.release(items), items);
     }
   }
@@ -131,7 +130,7 @@ final class PackChanges {
     if (!bought.isEmpty()) {
       Shopping.Row row = oneOf(bought);
       shopping.giveBack(row, 1);
-      Set<Integer> items = shopping.items(row);
+      BitSet items = shopping.items(row);
       mending.mend(shopping.release(items), items);
     }
   }
@@ -144,7 +143,8 @@ final class PackChanges {
     }
     Shopping.Row row = oneOf(bought);
     shopping.giveBack(row, 1);
-    Set<Integer> items = new LinkedHashSet<>(shopping.items(row));
+    BitSet items = new BitSet();
+    items.or(shopping.items(row));
     List<Integer> lost = shopping.release(items);
     List<Integer> open = shopping.open();
     boolean same = open.isEmpty() || random.nextInt(3) > 0;
@@ -156,7 +156,7 @@ final class PackChanges {
     if (refilling.isPossible() && !others.isEmpty()) {
       Shopping.Row other = oneOf(useful.isEmpty() ? others : useful);
       if (shopping.buy(other)) {
-        items.addAll(shopping.items(other));
+        items.or(shopping.items(other));
         refilling.refill(lost);
         refilling.attract(shopping.items(other));
         mending.trim(other);
@@ -183,18 +183,18 @@ final class PackChanges {
     List<Integer> open = shopping.open();
     if (!open.isEmpty()) {
       int delivery = oneOf(open);
-      Set<Integer> items = items(delivery);
+      BitSet items = items(delivery);
       shopping.rows(delivery).forEach(row -> shopping.giveBack(row, shopping.count(row)));
       mending.mend(shopping.release(items), items);
     }
   }
 
   /** Items that come by a delivery. */
-  private Set<Integer> items(int delivery) {
-    Set<Integer> items = new LinkedHashSet<>();
+  private BitSet items(int delivery) {
+    BitSet items = new BitSet();
     shopping.rows(delivery).stream()
         .filter(row -> shopping.count(row) > 0)
-        .forEach(row -> items.addAll(shopping.items(row)));
+        .forEach(row -> items.or(shopping.items(row)));
     return items;
   }
 
@@ -214,7 +214,7 @@ final class PackChanges {
             .limit(NEAR)
             .toList();
     if (!others.isEmpty()) {
-      Set<Integer> items = items(from);
+      BitSet items = items(from);
       shopping.move(from, oneOf(others));
       mending.mend(shopping.release(items), items);
     }
@@ -235,6 +235,6 @@ final class PackChanges {
     List<Integer> few = some.subList(0, Math.min(FED_ANEW, some.size()));
     few.forEach(dish -> trial.serve(dish, -1));
     refilling.weigh();
-    mending.mend(few, Set.of());
+    mending.mend(few, new BitSet());
   }
 }

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
@@ -12,6 +13,9 @@ import java.util.stream.IntStream;
 
 /** Feeds animals of a {@link Trial} otherwise from what there is, where that weighs less. */
 final class Refilling {
+  /** All items. */
+  static final BitSet ANY = new BitSet();
+
   private static final double BETTER = 1e-6;
   private static final int MOST_TRIED = 6;
 
@@ -56,7 +60,7 @@ final class Refilling {
   }
 
   /** Those that are unserved and could be of these items. */
-  List<Integer> unserved(Set<Integer> items) {
+  List<Integer> unserved(BitSet items) {
     return IntStream.range(0, dishes.size())
         .filter(d -> !trial.isServed(d) && dishes.get(d).eats(items))
         .boxed()
@@ -83,7 +87,7 @@ final class Refilling {
     order.sort(
         Comparator.comparingDouble(
             d -> -Amounts.MUST * dishes.get(d).unmet() - dishes.get(d).bought()));
-    order.forEach(dish -> serveBest(dish, Set.of()));
+    order.forEach(dish -> serveBest(dish, ANY));
   }
 
   private List<Integer> shuffled(Collection<Integer> some) {
@@ -97,14 +101,14 @@ final class Refilling {
    *
    * @param items of some items only; of any where none are named
    */
-  boolean serveBest(int dish, Set<Integer> items) {
+  boolean serveBest(int dish, BitSet items) {
     List<Menu.Way> ways = dishes.get(dish).ways();
     int best = -1;
     double least = weight - BETTER;
     for (int w = 0; w < ways.size(); w++) {
       Menu.Way way = ways.get(w);
       if (w == trial.served(dish)
-          || !(items.isEmpty() || items.contains(way.item()))
+          || !(items.isEmpty() || items.get(way.item()))
           || !trial.maySpare(dish, way)) {
         continue;
       }
@@ -125,14 +129,14 @@ final class Refilling {
   }
 
   /** Items of which a dish would fall less short, were they there. */
-  Set<Integer> better(int dish) {
-    Set<Integer> better = new LinkedHashSet<>();
+  BitSet better(int dish) {
+    BitSet better = new BitSet();
     double now = trial.amounts().shortfall();
     for (int w = 0; w < dishes.get(dish).ways().size(); w++) {
       int mark = trial.mark();
       trial.serve(dish, w);
       if (trial.amounts().shortfall() < now - BETTER) {
-        better.add(trial.way(dish).item());
+        better.set(trial.way(dish).item());
       }
       trial.backTo(mark);
     }
@@ -153,7 +157,7 @@ final class Refilling {
         trial.serve(dish, w);
         weigh();
         if (isPossible()) {
-          serveBest(other, Set.of());
+          serveBest(other, ANY);
         }
         if (weight < before - BETTER) {
           return true;
@@ -169,7 +173,7 @@ final class Refilling {
   }
 
   /** Dishes that would be better served of these items take them. */
-  void attract(Set<Integer> items) {
+  void attract(BitSet items) {
     refill(unserved(items));
     Set<Integer> wanting = new LinkedHashSet<>();
     for (int run = 0; run < trial.menu().runs().size(); run++) {
@@ -193,7 +197,7 @@ final class Refilling {
     }
     int left = mostPairs;
     for (int dish : shuffled(outside)) {
-      serveBest(dish, Set.of());
+      serveBest(dish, ANY);
       for (int n = 0; n < PARTNERS && left > 0; n++, left--) {
         exchange(dish, random.nextInt(dishes.size()));
       }

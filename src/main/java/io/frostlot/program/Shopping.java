@@ -2,12 +2,11 @@ package io.frostlot.program;
 
 import io.frostlot.supply.Pack;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Packs of a {@link Trial}: bought and put where there is room, or given back. */
@@ -40,10 +39,8 @@ final class Shopping {
   }
 
   /** Items of its packs. */
-  Set<Integer> items(Row row) {
-    Set<Integer> items = new LinkedHashSet<>();
-    pack(row).items().forEach(item -> items.add(world.number(item)));
-    return items;
+  BitSet items(Row row) {
+    return world.deliveries().get(row.delivery()).items().get(row.number());
   }
 
   /** Deliveries by which something comes. */
@@ -167,9 +164,9 @@ final class Shopping {
   }
 
   /** Who is left without where there are too few pieces. */
-  List<Integer> release(Set<Integer> items) {
+  List<Integer> release(BitSet items) {
     List<Integer> lost = new ArrayList<>();
-    for (int item : items) {
+    for (int item : items.stream().toArray()) {
       for (int day = trial.lackingOn(item); day >= 0; day = trial.lackingOn(item)) {
         List<Integer> eaters = refilling.servedOf(item, day, day);
         int dish = eaters.get(random.nextInt(eaters.size()));
@@ -184,12 +181,12 @@ final class Shopping {
   /** Rows that could feed a dish, of some deliveries. */
   List<Row> feeding(int dish, List<Integer> deliveries) {
     List<Menu.Way> ways = world.menu().dishes().get(dish).ways();
-    Set<Integer> items = world.menu().dishes().get(dish).items();
+    BitSet items = world.menu().dishes().get(dish).items();
     int last = ways.isEmpty() ? -1 : ways.get(ways.size() - 1).day();
     return deliveries.stream()
         .filter(d -> world.deliveries().get(d).usableFrom() <= last)
         .flatMap(d -> rows(d).stream())
-        .filter(row -> items(row).stream().anyMatch(items::contains))
+        .filter(row -> items(row).intersects(items))
         .toList();
   }
 

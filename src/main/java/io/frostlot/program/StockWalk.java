@@ -79,8 +79,7 @@ final class StockWalk {
       busy = Math.min(day(coming, comings, look.comings()), day(check, checks, look.checks()));
       busy = Math.min(busy, next(day));
     }
-    return new ItemStock.Course(
-        -1, nights, uncovered, on, lying, eatenBefore, leftBefore, there);
+    return new ItemStock.Course(-1, nights, uncovered, on, lying, eatenBefore, leftBefore, there);
   }
 
   private static int day(int next, int[] places, int[] days) {

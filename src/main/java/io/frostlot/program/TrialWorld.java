@@ -30,7 +30,7 @@ final class TrialWorld {
     items.forEach(item -> numbers.put(item.id(), numbers.size()));
     freezers = world.scenario().larder().freezers().stream().map(Freezer::name).toList();
     menu = new Menu(world, MealRuns.of(world), option -> number(option.item()));
-    deliveries = new Deliveries(world, look);
+    deliveries = new Deliveries(world, look, this::number);
     scale = Weights.of(world).scale();
   }
 
