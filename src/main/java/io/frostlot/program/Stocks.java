@@ -200,7 +200,7 @@ final class Stocks {
         if (pieces != 0) {
           long most = room[f][checks[c]];
           tooMuch -= Math.max(0, used[f][checks[c]] - most);
-          used[f][checks[c]] += times * pieces * microlitres[item];
+          used[f][checks[c]] += (long) times * pieces * microlitres[item];
           tooMuch += Math.max(0, used[f][checks[c]] - most);
         }
       }
