@@ -57,7 +57,7 @@ final class Improving implements Runnable {
     sets = new OrderSets(world, this::relaxed);
     judging = new Judging(world, best.apart()).withRefeeding();
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
-    repacking = new RepackingTurns(world, best, this::offer, solving::goesOn, rounds);
+    repacking = new RepackingTurns(world, best, solving::goesOn, rounds);
   }
 
   @Override
@@ -136,7 +136,7 @@ final class Improving implements Runnable {
       }
       long begun = System.nanoTime();
       supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
-      repacking.turn(System.nanoTime() - begun);
+      repacking.turn(System.nanoTime() - begun).ifPresent(this::offer);
     }
   }
 

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 
 /**
  * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
@@ -31,7 +30,6 @@ final class RepackingTurns {
 
   private final World world;
   private final Best best;
-  private final Consumer<Answer.Judged> found;
   private final BooleanSupplier goesOn;
   private final OptionalInt rounds;
   private Optional<TrialWorld> trials = Optional.empty();
@@ -46,17 +44,11 @@ final class RepackingTurns {
   /**
    * Nothing is searched yet.
    *
-   * @param found told every plan that is better than the one that it began with
+   * @param best told every plan that is better
    */
-  RepackingTurns(
-      World world,
-      Best best,
-      Consumer<Answer.Judged> found,
-      BooleanSupplier goesOn,
-      OptionalInt rounds) {
+  RepackingTurns(World world, Best best, BooleanSupplier goesOn, OptionalInt rounds) {
     this.world = world;
     this.best = best;
-    this.found = found;
     this.goesOn = goesOn;
     this.rounds = rounds;
     share = world.demands().size() > MANY_MEALS ? LEAST : MOST;
@@ -66,15 +58,18 @@ final class RepackingTurns {
    * Searches for some time, or for a number of steps where rounds are counted.
    *
    * @param others nanoseconds that the others had; longer than these where it was of use before
+   * @return the best plan, where it was found now
    */
-  void turn(long others) {
+  Optional<Answer.Judged> turn(long others) {
     if (!TrialWorld.suits(world)) {
-      return;
+      return Optional.empty();
     }
+    Optional<Answer.Judged> before = best.plan();
     if (now.filter(search -> !search.isCold() && best.plan().equals(from)).isEmpty()) {
       begin();
     }
     now.ifPresent(search -> run(search, (long) (share * others)));
+    return best.plan().filter(plan -> !before.equals(Optional.of(plan)));
   }
 
   private void begin() {
@@ -123,7 +118,7 @@ final class RepackingTurns {
     unjudged = Optional.empty();
     if (some.isPresent()) {
       from = some;
-      found.accept(some.get());
+      best.offer(some.get());
     }
   }
 }
