@@ -10,6 +10,7 @@ import io.frostlot.supply.Sale;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,20 +37,7 @@ final class OrderPrices {
 
   OrderPrices(World world) {
     this.world = world;
-    rules =
-        List.of(
-            new Availability(world),
-            new PackPrice(world),
-            new PriceBreaks(world),
-            new BoxesByTotal(world),
-            new WholePacks(world),
-            new Sales(world),
-            new OrderDiscounts(world),
-            new Combining(world),
-            new MinimumOrder(world),
-            new ShippingCharge(world),
-            new FreeShipping(world),
-            new Tax(world));
+    rules = Rules.ofAnOrder(world);
   }
 
   /** Empty where the packs cannot be ordered together. */
@@ -62,7 +50,7 @@ final class OrderPrices {
     if (!key.packs().keySet().stream().allMatch(supplier::canPack)) {
       return Optional.empty();
     }
-    SortedMap<Pack, Integer> packs = new TreeMap<>(java.util.Comparator.comparing(Pack::id));
+    SortedMap<Pack, Integer> packs = new TreeMap<>(Comparator.comparing(Pack::id));
     packs.putAll(key.packs());
     Optional<Priced> best = Optional.empty();
     for (Set<String> promotions : promotions(supplier, key.slot())) {

@@ -5,17 +5,46 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The table of contents of the program: every rule, in reading order. */
 final class Rules {
   private Rules() {}
 
   static List<Rule> of(World world) {
+    return Stream.of(
+            List.of(new OneOrder(world), new PledgedPacks(world), new MostOrders(world)),
+            ofAnOrder(world),
+            List.of(
+                new WithinBudget(world),
+                new BagsHandedOut(world),
+                new WaitingRoom(world),
+                new EveryPiece(world),
+                new ShelfLife(world),
+                new Moves(world),
+                new FreezerSpace(world),
+                new MealsMet(world),
+                new LateMeals(world),
+                new LateLimits(world),
+                new KindShares(world),
+                new SeldomChanges(world),
+                new Adequacy(world),
+                new SafetyCover(world),
+                new SafetyMargin(world),
+                new SecondFreezer(world),
+                new Holding(world),
+                new PastBest(world),
+                new Effort(world),
+                new ChangedDueSoon(world),
+                new Tail(world)))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** What can be had in an order, and what its invoice will say. */
+  static List<Rule> ofAnOrder(World world) {
     return List.of(
-        new OneOrder(world),
         new Availability(world),
-        new PledgedPacks(world),
-        new MostOrders(world),
         new PackPrice(world),
         new PriceBreaks(world),
         new BoxesByTotal(world),
@@ -26,28 +55,7 @@ final class Rules {
         new MinimumOrder(world),
         new ShippingCharge(world),
         new FreeShipping(world),
-        new Tax(world),
-        new WithinBudget(world),
-        new BagsHandedOut(world),
-        new WaitingRoom(world),
-        new EveryPiece(world),
-        new ShelfLife(world),
-        new Moves(world),
-        new FreezerSpace(world),
-        new MealsMet(world),
-        new LateMeals(world),
-        new LateLimits(world),
-        new KindShares(world),
-        new SeldomChanges(world),
-        new Adequacy(world),
-        new SafetyCover(world),
-        new SafetyMargin(world),
-        new SecondFreezer(world),
-        new Holding(world),
-        new PastBest(world),
-        new Effort(world),
-        new ChangedDueSoon(world),
-        new Tail(world));
+        new Tax(world));
   }
 
   /** Those that tie the meals of one animal together. */
