@@ -47,8 +47,11 @@ final class SubgroupWork {
     this.width = width;
     List<Subgroup> parts = new ArrayList<>(plans.game().parts());
     parts.removeIf(some -> !plans.isFirst(some));
-    List<Subgroup> several = parts.stream().filter(some -> some.size() > 1).toList();
-    all(several, slice(several.size()), several.size());
+    List<Subgroup> first = new ArrayList<>(parts);
+    first.removeIf(some -> some.size() == 1 && plans.range(some).width() <= width);
+    // each alone before all others, for where nothing is known of one, nothing is of all with it
+    first.sort(Comparator.comparingInt(Subgroup::size));
+    all(first, slice(first.size()), first.size());
     if (plans.unmetAlone().isEmpty()) {
       parts.add(plans.all());
     }

@@ -63,7 +63,8 @@ final class ShareCommand implements Callable<Integer> {
       names = "--seconds",
       paramLabel = "N",
       defaultValue = "30",
-      description = "Stop looking for the joint plan after N seconds (default: 30).")
+      description =
+          "Stop looking for members' own plans and the joint one after N seconds (default: 30).")
   private double seconds;
 
   @Option(
