@@ -2,21 +2,54 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Keeper;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.PutTogether;
 import io.frostlot.program.Watch;
+import io.frostlot.supply.Slot;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Plans a joint world, begun with members' own plans put together, or with one known already. */
+/**
+ * Plans a joint world, begun with members' own plans put together, or with one known already; where
+ * these cannot be put together, first with only the deliveries near those of members' own plans.
+ */
 record JointPlanner(Planner planner, Watch watch) {
+  private static final int NEAR_DAYS = 3;
+  private static final int PARTS = 2;
+
   Answer plan(World world, Map<Keeper, Plan> alone, Optional<Plan> known, Limits limits) {
     List<Plan> plans =
         Stream.concat(known.stream(), PutTogether.of(world, alone).stream()).toList();
-    return planner.planFrom(plans, world, limits, watch);
+    List<Slot> few = world.slots().stream().filter(slot -> isNear(slot, alone)).toList();
+    if (!plans.isEmpty() || few.isEmpty() || few.size() == world.slots().size()) {
+      return planner.planFrom(plans, world, limits, watch);
+    }
+    Limits half = limits.part(PARTS);
+    Answer first = planner.planFrom(plans, world.withSlots(few), half, watch);
+    return first instanceof Answer.WithPlan found
+        ? planner.planFrom(List.of(found.plan().plan()), world, half, watch)
+        : planner.planFrom(plans, world, half, watch);
+  }
+
+  private static boolean isNear(Slot slot, Map<Keeper, Plan> alone) {
+    return alone.entrySet().stream()
+        .anyMatch(
+            member ->
+                member.getValue().orders().stream()
+                    .map(Order::slot)
+                    .anyMatch(own -> isNear(slot, own, member.getKey())));
+  }
+
+  private static boolean isNear(Slot slot, Slot own, Keeper keeper) {
+    long days = Math.abs(ChronoUnit.DAYS.between(slot.ordered(), own.ordered()));
+    return slot.supplier().equals(own.supplier())
+        ? days <= NEAR_DAYS
+        : slot.supplier().equals(own.supplier() + " for " + keeper.name()) && days == 0;
   }
 }

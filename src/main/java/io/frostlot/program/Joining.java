@@ -58,7 +58,11 @@ final class Joining implements Runnable {
 
   @Override
   public void run() {
-    solve(near());
+    Set<Slot> near = near();
+    if (best.plan().isEmpty()) {
+      dive(near);
+    }
+    solve(near);
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn(); round++) {
       Optional<Set<Slot>> next = next();
@@ -131,6 +135,12 @@ final class Joining implements Runnable {
       some.add(all.get(i * all.size() / count));
     }
     return some;
+  }
+
+  /** A first plan, where what is known cannot be followed here. */
+  private void dive(Set<Slot> slots) {
+    Solving solving = new Solving(judging, best, best::offer, millisLeft, rounds);
+    solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))) < Double.MAX_VALUE);
   }
 
   private void solve(Set<Slot> slots) {
