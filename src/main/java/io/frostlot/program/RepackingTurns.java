@@ -82,7 +82,7 @@ final class RepackingTurns {
     trials = Optional.of(of);
     now =
         from.flatMap(plan -> TrialPlan.of(of, plan.plan()))
-            .map(plan -> new Repacking(of, plan, begun == 0 ? WARM : TEPID, begun++));
+            .map(plan -> new Repacking(of, plan, begun % 2 == 0 ? WARM : TEPID, begun++));
   }
 
   private void run(Repacking search, long nanos) {
