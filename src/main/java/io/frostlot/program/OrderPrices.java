@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
  * by the rules that charge an order, and kept.
  */
 final class OrderPrices {
+  private static final int MOST_KNOWN = 20_000;
   private final World world;
   private final List<Rule> rules;
   private final Map<Key, Optional<Priced>> known = new HashMap<>();
@@ -42,6 +43,9 @@ final class OrderPrices {
 
   /** Empty where the packs cannot be ordered together. */
   Optional<Priced> of(Slot slot, Map<Pack, Integer> packs) {
+    if (known.size() > MOST_KNOWN) {
+      known.clear();
+    }
     return known.computeIfAbsent(new Key(slot, Map.copyOf(packs)), this::find);
   }
 

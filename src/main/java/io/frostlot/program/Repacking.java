@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import java.util.Random;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -22,6 +23,7 @@ final class Repacking {
   private final Refilling refilling;
   private final PackChanges changes;
   private final double warm;
+  private final DoubleSupplier timePassed;
   private Amounts best;
   private int steps;
 
@@ -31,8 +33,10 @@ final class Repacking {
    * @param warm share of what about one order costs by which a change may be for the worse, at
    *     first
    * @param seed of what is chosen at random
+   * @param timePassed share of the time in which it should cool down, at the latest
    */
-  Repacking(TrialWorld world, TrialPlan plan, double warm, long seed) {
+  Repacking(TrialWorld world, TrialPlan plan, double warm, long seed, DoubleSupplier timePassed) {
+    this.timePassed = timePassed;
     this.warm = warm;
     this.world = world;
     this.plan = plan;
@@ -73,7 +77,7 @@ final class Repacking {
       if (isBetter()) {
         better.run();
       }
-      step(warm * world.scale() * Math.pow(COOLED, (double) steps / STEPS));
+      step(warm * world.scale() * Math.pow(COOLED, cooled()));
       steps++;
     }
     if (isBetter()) {
@@ -83,7 +87,11 @@ final class Repacking {
 
   /** Is nothing accepted any more that is for the worse? */
   boolean isCold() {
-    return steps >= STEPS;
+    return cooled() >= 1;
+  }
+
+  private double cooled() {
+    return Math.max((double) steps / STEPS, timePassed.getAsDouble());
   }
 
   /** Changes tried. */

@@ -20,6 +20,7 @@ final class RepackingTurns {
 
   private static final double TEPID = 0.01;
   private static final int STEPS_A_ROUND = 300;
+  private static final double COOLING_NANOS = 15e9;
 
   /** With more meals a step takes so long that others find more. */
   private static final int MANY_MEALS = 5000;
@@ -38,6 +39,8 @@ final class RepackingTurns {
   private Optional<Answer.Judged> from = Optional.empty();
   private Optional<Plan> unjudged = Optional.empty();
   private long judged;
+  private long turned;
+  private long worked;
   private long begun;
   private double share;
 
@@ -80,28 +83,44 @@ final class RepackingTurns {
     from = best.plan();
     TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
     trials = Optional.of(of);
-    now =
-        from.flatMap(plan -> TrialPlan.of(of, plan.plan()))
-            .map(plan -> new Repacking(of, plan, begun % 2 == 0 ? WARM : TEPID, begun++));
+    now = from.flatMap(plan -> TrialPlan.of(of, plan.plan())).map(plan -> begin(of, plan));
+  }
+
+  private Repacking begin(TrialWorld of, TrialPlan plan) {
+    worked = 0;
+    double warm = begun % 2 == 0 ? WARM : TEPID;
+    return new Repacking(of, plan, warm, begun++, () -> timed() ? worked() / COOLING_NANOS : 0);
+  }
+
+  private boolean timed() {
+    return rounds.isEmpty();
+  }
+
+  /** Nanoseconds of all turns of the present search. */
+  private double worked() {
+    return worked + (double) (turned == 0 ? 0 : System.nanoTime() - turned);
   }
 
   private void run(Repacking search, long nanos) {
-    long end = System.nanoTime() + nanos;
+    turned = System.nanoTime();
+    long end = turned + nanos;
     int last = search.steps() + STEPS_A_ROUND;
     BooleanSupplier on =
         () ->
             goesOn.getAsBoolean()
                 && !search.isCold()
-                && (rounds.isPresent() ? search.steps() < last : System.nanoTime() < end);
+                && (timed() ? System.nanoTime() < end : search.steps() < last);
     search.run(
         on,
         () -> {
           unjudged = Optional.of(search.plan().plan());
-          if (rounds.isEmpty() && System.nanoTime() - judged > JUDGE_AFTER_NANOS) {
+          if (timed() && System.nanoTime() - judged > JUDGE_AFTER_NANOS) {
             judge();
           }
         });
     judge();
+    worked += System.nanoTime() - turned;
+    turned = 0;
   }
 
   private void judge() {
