@@ -23,7 +23,7 @@ import java.util.function.LongSupplier;
 final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
-  private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
+  private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
   /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
   private static final int KEPT_BACK_A_LOSS = 8;
