@@ -50,6 +50,6 @@ record JointPlanner(Planner planner, Watch watch) {
     long days = Math.abs(ChronoUnit.DAYS.between(slot.ordered(), own.ordered()));
     return slot.supplier().equals(own.supplier())
         ? days <= NEAR_DAYS
-        : slot.supplier().equals(own.supplier() + " for " + keeper.name()) && days == 0;
+        : slot.supplier().equals(keeper.fetching(own.supplier())) && days == 0;
   }
 }

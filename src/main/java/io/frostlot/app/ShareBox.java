@@ -160,8 +160,7 @@ public final class ShareBox {
   /** The rest of the time is then worth more for members' own plans. */
   private static boolean isNear(Answer.WithPlan found, Limits limits) {
     double money = found.plan().standing().money().toDouble();
-    return limits.rounds().isEmpty()
-        && found.bound().stream().anyMatch(bound -> money - bound <= NEAR * money);
+    return limits.rounds().isEmpty() && found.isKnownWithin(NEAR * money);
   }
 
   private static List<Shared.Part> parts(

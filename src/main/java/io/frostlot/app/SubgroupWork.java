@@ -94,10 +94,7 @@ final class SubgroupWork {
     return new Patience(
         Watch.stopping(progress::stop),
         limits.time(),
-        found ->
-            limits.rounds().isEmpty()
-                && found.bound().stream()
-                    .anyMatch(it -> found.plan().standing().money().toDouble() - it <= width));
+        found -> limits.rounds().isEmpty() && found.isKnownWithin(width));
   }
 
   private void all(List<Subgroup> some, Duration each, int count) {

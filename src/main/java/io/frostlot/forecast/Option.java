@@ -12,6 +12,6 @@ public record Option(Item item, int pieces) {
 
   /** Kind and size of each piece. */
   public SizeBand band() {
-    return SizeBand.of(item.kind(), item.grams().mean());
+    return item.band();
   }
 }

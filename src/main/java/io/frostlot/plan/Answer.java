@@ -17,6 +17,12 @@ public sealed interface Answer {
      * also where it is not proven that no plan is better there.
      */
     OptionalDouble boundOfAsGood();
+
+    /** Is it known that no plan costs less by more than so much? */
+    default boolean isKnownWithin(double money) {
+      double found = plan().standing().money().toDouble();
+      return bound().isPresent() && found - bound().getAsDouble() <= money;
+    }
   }
 
   /** A plan with its judgement. */

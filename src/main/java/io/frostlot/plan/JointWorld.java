@@ -95,7 +95,7 @@ public final class JointWorld {
 
   /** The same shop or show as seen by a keeper who fetches there for itself. */
   private Supplier fetched(Supplier supplier, Keeper keeper) {
-    String id = supplier.id() + " for " + keeper.name();
+    String id = keeper.fetching(supplier.id());
     buyers.put(id, keeper.name());
     Supplier.PriceSheet sheet = supplier.sheet();
     return supplier

@@ -15,6 +15,11 @@ public record Keeper(String name, Scenario scenario, Waiting waiting) {
     return name() + ": " + name;
   }
 
+  /** The id of a supplier from which this keeper fetches for itself alone. */
+  public String fetching(String supplier) {
+    return supplier + " for " + name;
+  }
+
   /** Is there a day on which it could receive or fetch an order? */
   boolean canReceive() {
     return scenario.suppliers().stream()

@@ -42,11 +42,7 @@ final class BagsInAll {
     joint = world.joint();
   }
 
-  /** Adds it, unless there is one keeper, or it is no longer known who eats what. */
   void add() {
-    if (world.keepers().size() < 2 || program.decisions().world().joint().equals(Joint.ALONE)) {
-      return;
-    }
     program.decisions().served().forEach(this::eat);
     for (StockLot lot : world.scenario().larder().stock()) {
       get(joint.keeperOf(world.freezer(lot.freezer())), lot.item(), lot.pieces());

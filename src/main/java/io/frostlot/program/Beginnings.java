@@ -16,10 +16,13 @@ final class Beginnings {
   private static final int FEW_SLOTS = 14;
   private static final double HALF = 0.5;
   private static final List<Double> FACTORS = List.of(1.0, 1.5, 2.0, 3.0);
+  private final World world;
   private final List<Slot> slots;
+  private final Map<List<Slot>, List<Slot>> guesses = new HashMap<>();
   private final Map<String, List<Slot>> bySupplier = new LinkedHashMap<>();
 
   Beginnings(World world) {
+    this.world = world;
     slots = world.slots();
     slots.forEach(s -> bySupplier.computeIfAbsent(s.supplier(), id -> new ArrayList<>()).add(s));
   }
@@ -34,6 +37,12 @@ final class Beginnings {
     return MAIN_DELIVERIES.stream()
         .flatMap(most -> bySupplier.keySet().stream().map(main -> part(main, most)))
         .toList();
+  }
+
+  /** The deliveries of a part from which a first guess buys; found when first asked for. */
+  List<Slot> guess(List<Slot> part) {
+    return guesses.computeIfAbsent(
+        part, some -> List.copyOf(new Greedy(world.withSlots(some)).deliveries()));
   }
 
   private List<Slot> part(String main, int most) {

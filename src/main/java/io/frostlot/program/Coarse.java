@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Delivery;
@@ -40,8 +41,11 @@ final class Coarse {
   Coarse(World world) {
     program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(pooled(world));
     new CoverRows(program).add();
-    new BagsInAll(world, program).add();
-    new ToHaveFirst(world, program).add();
+    boolean isKnownWhoEats = !program.decisions().world().joint().equals(Joint.ALONE);
+    if (world.keepers().size() > 1 && isKnownWhoEats) {
+      new BagsInAll(world, program).add();
+      new ToHaveFirst(world, program).add();
+    }
   }
 
   private static World pooled(World world) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,11 +48,11 @@ final class Deliveries {
     UsefulPacks useful = new UsefulPacks(world);
     for (Slot slot : world.slots()) {
       Supplier supplier = world.supplier(slot.supplier());
-      List<Pack> rows =
-          supplier.sheet().packs().stream()
-              .filter(pack -> useful.most(slot, supplier, pack) > 0)
-              .toList();
-      int[] most = rows.stream().mapToInt(pack -> useful.most(slot, supplier, pack)).toArray();
+      Map<Pack, Integer> mostOf = new LinkedHashMap<>();
+      supplier.sheet().packs().forEach(it -> mostOf.put(it, useful.most(slot, supplier, it)));
+      mostOf.values().removeIf(most -> most == 0);
+      List<Pack> rows = List.copyOf(mostOf.keySet());
+      int[] most = mostOf.values().stream().mapToInt(count -> count).toArray();
       List<BitSet> items = rows.stream().map(pack -> items(pack, number)).toList();
       numbers.put(slot, all.size());
       all.add(new Delivery(slot, rows, items, most, look.day(slot.arrivesLatest())));

@@ -106,17 +106,14 @@ final class Improving implements Runnable {
       rough = true;
       AtOnce plans = new AtOnce(world, rounds);
       for (List<Slot> part : beginnings.parts()) {
-        plans
-            .plan(new Greedy(world.withSlots(part)).deliveries())
-            .map(judging::fed)
-            .ifPresent(best::offer);
+        plans.plan(beginnings.guess(part)).map(judging::fed).ifPresent(best::offer);
       }
     }
   }
 
   private void begin() {
     for (List<Slot> part : beginnings.parts()) {
-      sets.look(new Greedy(world.withSlots(part)).deliveries());
+      sets.look(beginnings.guess(part));
     }
     sets.nextToSolve(solving.value()).ifPresent(this::solve);
   }

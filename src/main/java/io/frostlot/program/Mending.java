@@ -2,17 +2,19 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 
 /** Makes good what a change of packs has left behind. */
-record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, Random random) {
+record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, Chance chance) {
   private static final int PAIRS = 200;
   private static final int MOST_TRIMMED = 6;
-  private static final double BETTER = 1e-6;
+
+  /** Where there are more or fewer of some items: who lacks them is fed otherwise, see below. */
+  void mend(BitSet items) {
+    mend(shopping.release(items), items);
+  }
 
   /**
    * Feeds those who lost their food, buys for those who are left, and evens out.
@@ -51,22 +53,19 @@ record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, R
     menu.dishes().stream().filter(it -> it.eats(items)).forEach(it -> instead.or(it.items()));
     List<Shopping.Row> rows = new ArrayList<>(shopping.bought());
     rows.removeIf(row -> row.equals(bought) || !shopping.items(row).intersects(instead));
-    Collections.shuffle(rows, random);
-    for (Shopping.Row row : rows.subList(0, Math.min(MOST_TRIMMED, rows.size()))) {
-      boolean worse = false;
-      while (!worse && shopping.count(row) > 0) {
-        int mark = trial.mark();
-        double before = refilling.weight();
-        shopping.giveBack(row, 1);
-        List<Integer> lost = shopping.release(shopping.items(row));
-        if (refilling.isPossible()) {
-          refilling.refill(lost);
-        }
-        worse = refilling.weight() > before - BETTER;
-        if (worse) {
-          refilling.backTo(mark, before);
-        }
+    for (Shopping.Row row : chance.some(MOST_TRIMMED, rows)) {
+      boolean again = true;
+      while (again && shopping.count(row) > 0) {
+        again = refilling.isBetter(() -> giveBack(row));
       }
+    }
+  }
+
+  private void giveBack(Shopping.Row row) {
+    shopping.giveBack(row, 1);
+    List<Integer> lost = shopping.release(shopping.items(row));
+    if (refilling.isPossible()) {
+      refilling.refill(lost);
     }
   }
 }

@@ -73,12 +73,8 @@ final class Menu {
     }
   }
 
-  /**
-   * Meals over which the grams fed are held to a band.
-   *
-   * @param programme grams; likewise the least and the most where all are met
-   */
-  record Run(int[] dishes, double programme, double least, double most) {}
+  /** Meals over which the grams fed are held to a band. */
+  record Run(int[] dishes, RunBand band) {}
 
   /** What meals that are served in the same ways have in common. */
   private record Choices(List<Option> options, Meal.Days days) {}
@@ -89,10 +85,9 @@ final class Menu {
   /**
    * Of a world.
    *
-   * @param runs of meals that can break their band
    * @param number of an item
    */
-  Menu(World world, List<MealRun> runs, ToIntFunction<Option> number) {
+  Menu(World world, ToIntFunction<Option> number) {
     this.world = world;
     Map<String, Integer> numbers = new HashMap<>();
     Map<Choices, List<Way>> known = new HashMap<>();
@@ -108,9 +103,10 @@ final class Menu {
         dishes.add(new Dish(demand, ways, items, target, new ArrayList<>(), new ArrayList<>()));
       }
     }
-    runs.forEach(run -> add(run, numbers));
     for (Tying rule : Rules.tying(Rules.of(world))) {
-      if (rule instanceof Counted counted) {
+      if (rule instanceof Adequacy adequacy) {
+        adequacy.runs().forEach(run -> add(run, numbers));
+      } else if (rule instanceof Counted counted) {
         counted.tied().forEach((animal, meals) -> add(counted, animal, meals, numbers));
       }
     }
@@ -119,9 +115,7 @@ final class Menu {
   private void add(MealRun run, Map<String, Integer> numbers) {
     int[] of = run.meals().stream().mapToInt(it -> numbers.get(it.meal().id())).toArray();
     IntStream.of(of).forEach(dish -> dishes.get(dish).runs().add(runs.size()));
-    MealRun.Band band = run.band();
-    double programme = run.target().toDouble();
-    runs.add(new Run(of, programme, band.least().toDouble(), band.most().toDouble()));
+    runs.add(new Run(of, RunBand.of(run)));
   }
 
   private void add(Counted rule, String animal, List<Demand> meals, Map<String, Integer> numbers) {
@@ -172,9 +166,7 @@ final class Menu {
         target += dishes.get(d).target();
       }
     }
-    double share = target / run.programme();
-    double outside = Math.max(run.least() * share - grams, grams - run.most() * share);
-    return Math.max(0, 100 * outside / run.programme());
+    return run.band().percentOff(grams, target);
   }
 
   /** By how much the meals of an animal fall short of what a rule promises it. */

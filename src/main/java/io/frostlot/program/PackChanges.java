@@ -2,10 +2,8 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 
 /** Changes of a {@link Trial} in which packs come, go or are others, and meals follow. */
@@ -21,28 +19,28 @@ final class PackChanges {
   private final Refilling refilling;
   private final Shopping shopping;
   private final Mending mending;
-  private final Random random;
+  private final Chance chance;
 
-  PackChanges(TrialWorld world, TrialPlan plan, Refilling refilling, Random random) {
+  PackChanges(TrialWorld world, TrialPlan plan, Refilling refilling, Chance chance) {
     this.world = world;
     this.refilling = refilling;
-    this.random = random;
+    this.chance = chance;
     trial = plan.trial();
-    shopping = new Shopping(plan, world, refilling, random);
-    mending = new Mending(world.menu(), trial, refilling, shopping, random);
+    shopping = new Shopping(plan, world, refilling, chance);
+    mending = new Mending(world.menu(), trial, refilling, shopping, chance);
   }
 
   /** Any one of them. */
   void any() {
-    if (random.nextInt(3) == 0 && (rescue() || relieve())) {
+    if (chance.below(3) == 0 && (rescue() || relieve())) {
       return;
     }
-    if (random.nextInt(SELDOM) == 0) {
+    if (chance.below(SELDOM) == 0) {
       close();
-    } else if (random.nextInt(SELDOM) == 0) {
+    } else if (chance.below(SELDOM) == 0) {
       shift();
     } else {
-      switch (random.nextInt(8)) {
+      switch (chance.below(8)) {
         case 0, 1 -> drop();
         case 2, 3 -> replace();
         case 4, 5 -> add();
@@ -50,10 +48,6 @@ final class PackChanges {
         default -> feedAnew();
       }
     }
-  }
-
-  private <T> T oneOf(List<T> some) {
-    return some.get(random.nextInt(some.size()));
   }
 
   /** A pack for an unmet meal, of any delivery; are there unmet meals? */
@@ -65,12 +59,12 @@ final class PackChanges {
     if (unmet.isEmpty()) {
       return false;
     }
-    int dish = oneOf(unmet);
+    int dish = chance.oneOf(unmet);
     if (!refilling.serveBest(dish, Refilling.ANY) && !refilling.takeFromAnother(dish)) {
       List<Integer> all = IntStream.range(0, world.deliveries().all().size()).boxed().toList();
       List<Shopping.Row> rows = shopping.feeding(dish, all);
       if (!rows.isEmpty()) {
-        bring(oneOf(rows));
+        bring(chance.oneOf(rows));
         refilling.refill(unmet);
       }
     }
@@ -87,15 +81,15 @@ final class PackChanges {
     if (outside.isEmpty()) {
       return false;
     }
-    int[] dishes = world.menu().runs().get(oneOf(outside)).dishes();
-    int dish = dishes[random.nextInt(dishes.length)];
+    int[] dishes = world.menu().runs().get(chance.oneOf(outside)).dishes();
+    int dish = dishes[chance.below(dishes.length)];
     BitSet items = refilling.better(dish);
     List<Shopping.Row> rows =
         shopping.feeding(dish, shopping.open()).stream()
             .filter(row -> shopping.items(row).intersects(items))
             .toList();
     if (!rows.isEmpty()) {
-      bring(oneOf(rows));
+      bring(chance.oneOf(rows));
     }
     return true;
   }
@@ -118,20 +112,18 @@ final class PackChanges {
   private void restow() {
     List<Shopping.Row> bought = shopping.bought();
     if (!bought.isEmpty()) {
-      Shopping.Row row = oneOf(bought);
+      Shopping.Row row = chance.oneOf(bought);
       shopping.restow(row);
-      BitSet items = shopping.items(row);
-      mending.mend(shopping.release(items), items);
+      mending.mend(shopping.items(row));
     }
   }
 
   private void drop() {
     List<Shopping.Row> bought = shopping.bought();
     if (!bought.isEmpty()) {
-      Shopping.Row row = oneOf(bought);
+      Shopping.Row row = chance.oneOf(bought);
       shopping.giveBack(row, 1);
-      BitSet items = shopping.items(row);
-      mending.mend(shopping.release(items), items);
+      mending.mend(shopping.items(row));
     }
   }
 
@@ -141,20 +133,20 @@ final class PackChanges {
     if (bought.isEmpty()) {
       return;
     }
-    Shopping.Row row = oneOf(bought);
+    Shopping.Row row = chance.oneOf(bought);
     shopping.giveBack(row, 1);
     BitSet items = new BitSet();
     items.or(shopping.items(row));
     List<Integer> lost = shopping.release(items);
     List<Integer> open = shopping.open();
-    boolean same = open.isEmpty() || random.nextInt(3) > 0;
-    List<Shopping.Row> others = shopping.rows(same ? row.delivery() : oneOf(open));
+    boolean same = open.isEmpty() || chance.below(3) > 0;
+    List<Shopping.Row> others = shopping.rows(same ? row.delivery() : chance.oneOf(open));
     List<Shopping.Row> useful =
         others.stream()
             .filter(it -> lost.stream().anyMatch(d -> dish(d).eats(shopping.items(it))))
             .toList();
     if (refilling.isPossible() && !others.isEmpty()) {
-      Shopping.Row other = oneOf(useful.isEmpty() ? others : useful);
+      Shopping.Row other = chance.oneOf(useful.isEmpty() ? others : useful);
       if (shopping.buy(other)) {
         items.or(shopping.items(other));
         refilling.refill(lost);
@@ -170,11 +162,11 @@ final class PackChanges {
     if (world.deliveries().all().isEmpty()) {
       return;
     }
-    boolean anywhere = open.isEmpty() || random.nextInt(4) == 0;
-    int delivery = anywhere ? random.nextInt(world.deliveries().all().size()) : oneOf(open);
+    boolean anywhere = open.isEmpty() || chance.below(4) == 0;
+    int delivery = anywhere ? chance.below(world.deliveries().all().size()) : chance.oneOf(open);
     List<Shopping.Row> rows = shopping.rows(delivery);
     if (!rows.isEmpty()) {
-      bring(oneOf(rows));
+      bring(chance.oneOf(rows));
     }
   }
 
@@ -182,10 +174,10 @@ final class PackChanges {
   private void close() {
     List<Integer> open = shopping.open();
     if (!open.isEmpty()) {
-      int delivery = oneOf(open);
+      int delivery = chance.oneOf(open);
       BitSet items = items(delivery);
       shopping.rows(delivery).forEach(row -> shopping.giveBack(row, shopping.count(row)));
-      mending.mend(shopping.release(items), items);
+      mending.mend(items);
     }
   }
 
@@ -204,7 +196,7 @@ final class PackChanges {
     if (open.isEmpty()) {
       return;
     }
-    int from = oneOf(open);
+    int from = chance.oneOf(open);
     List<Integer> others =
         IntStream.range(0, world.deliveries().all().size())
             .filter(d -> d != from)
@@ -215,14 +207,14 @@ final class PackChanges {
             .toList();
     if (!others.isEmpty()) {
       BitSet items = items(from);
-      shopping.move(from, oneOf(others));
-      mending.mend(shopping.release(items), items);
+      shopping.move(from, chance.oneOf(others));
+      mending.mend(items);
     }
   }
 
   /** Some dishes of a few days are served anew. */
   private void feedAnew() {
-    int day = random.nextInt(world.look().days());
+    int day = chance.below(world.look().days());
     List<Integer> some = new ArrayList<>();
     for (int d = 0; d < world.menu().dishes().size(); d++) {
       if (trial.isServed(d)
@@ -231,8 +223,7 @@ final class PackChanges {
         some.add(d);
       }
     }
-    Collections.shuffle(some, random);
-    List<Integer> few = some.subList(0, Math.min(FED_ANEW, some.size()));
+    List<Integer> few = chance.some(FED_ANEW, some);
     few.forEach(dish -> trial.serve(dish, -1));
     refilling.weigh();
     mending.mend(few, new BitSet());

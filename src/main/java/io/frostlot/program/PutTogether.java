@@ -89,13 +89,9 @@ public final class PutTogether {
    * The delivery of that order day, where the keeper fetches itself its own, else the joint one.
    */
   private Optional<Slot> slot(Keeper keeper, Slot own) {
-    Optional<String> fetched =
-        world.joint().buyers().entrySet().stream()
-            .filter(buyer -> buyer.getValue().equals(keeper.name()))
-            .map(Map.Entry::getKey)
-            .filter(id -> id.equals(own.supplier() + " for " + keeper.name()))
-            .findFirst();
-    String supplier = fetched.orElse(own.supplier());
+    String fetching = keeper.fetching(own.supplier());
+    boolean fetched = keeper.name().equals(world.joint().buyers().get(fetching));
+    String supplier = fetched ? fetching : own.supplier();
     return world.slots().stream()
         .filter(slot -> slot.supplier().equals(supplier) && slot.ordered().equals(own.ordered()))
         .findFirst();

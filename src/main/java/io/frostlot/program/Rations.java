@@ -64,9 +64,8 @@ final class Rations {
    * Meals over which the grams fed are held to a band.
    *
    * @param meals by number
-   * @param least grams where all are met, in grams; likewise most
    */
-  record Run(List<Integer> meals, double programme, double least, double most) {}
+  record Run(List<Integer> meals, RunBand band) {}
 
   /** A meal and another way to serve it. */
   private record Change(int meal, int way) {}
@@ -241,8 +240,6 @@ final class Rations {
         target += meals.get(m).target();
       }
     }
-    double share = target / run.programme();
-    double outside = Math.max(run.least() * share - grams, grams - run.most() * share);
-    return Math.max(0, 100 * outside / run.programme());
+    return run.band().percentOff(grams, target);
   }
 }

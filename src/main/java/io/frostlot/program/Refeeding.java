@@ -6,8 +6,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.MealRun;
-import io.frostlot.plan.Plan;
-import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
@@ -95,10 +93,9 @@ final class Refeeding {
         chosen.put(fedAnew.get(m).meal().id(), servings.get(m).get(way));
       }
     }
-    Plan other = lots.fed(chosen);
-    Answer.Judged found = Rules.judge(world, other);
-    boolean holds = found.books().breaches().isEmpty() && Replay.of(world, other).holds();
-    return holds && found.standing().compareTo(judged.standing()) < 0 ? found : judged;
+    return Engine.judge(world, lots.fed(chosen))
+        .filter(found -> found.standing().compareTo(judged.standing()) < 0)
+        .orElse(judged);
   }
 
   private boolean isLeft(Feeding feeding, LotsOfPlan lots) {
@@ -150,9 +147,7 @@ final class Refeeding {
             run ->
                 new Rations.Run(
                     run.meals().stream().map(it -> numbers.get(it.meal().id())).toList(),
-                    run.target().toDouble(),
-                    run.band().least().toDouble(),
-                    run.band().most().toDouble()))
+                    RunBand.of(run)))
         .toList();
   }
 }

@@ -3,11 +3,9 @@ package io.frostlot.program;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -26,12 +24,12 @@ final class Refilling {
 
   private final Trial trial;
   private final List<Menu.Dish> dishes;
-  private final Random random;
+  private final Chance chance;
   private double weight;
 
-  Refilling(Trial trial, Random random) {
+  Refilling(Trial trial, Chance chance) {
     this.trial = trial;
-    this.random = random;
+    this.chance = chance;
     dishes = trial.menu().dishes();
     weight = trial.weigh();
   }
@@ -83,17 +81,11 @@ final class Refilling {
 
   /** Each of some dishes is served as weighs least, those that weigh most first. */
   void refill(Collection<Integer> some) {
-    List<Integer> order = shuffled(some);
+    List<Integer> order = chance.shuffled(some);
     order.sort(
         Comparator.comparingDouble(
             d -> -Amounts.MUST * dishes.get(d).unmet() - dishes.get(d).bought()));
     order.forEach(dish -> serveBest(dish, ANY));
-  }
-
-  private List<Integer> shuffled(Collection<Integer> some) {
-    List<Integer> order = new ArrayList<>(some);
-    Collections.shuffle(order, random);
-    return order;
   }
 
   /**
@@ -143,33 +135,40 @@ final class Refilling {
     return better;
   }
 
+  /** Makes a change, and takes it back where it does not weigh less; was it kept? */
+  boolean isBetter(Runnable change) {
+    int mark = trial.mark();
+    double before = weight;
+    change.run();
+    boolean better = weight < before - BETTER;
+    if (!better) {
+      backTo(mark, before);
+    }
+    return better;
+  }
+
   /** An unmet meal takes the food of another, which eats something else. */
   boolean takeFromAnother(int dish) {
-    List<Integer> ways =
-        shuffled(IntStream.range(0, dishes.get(dish).ways().size()).boxed().toList());
-    for (int w : first(ways)) {
+    List<Integer> ways = IntStream.range(0, dishes.get(dish).ways().size()).boxed().toList();
+    for (int w : chance.some(MOST_TRIED, ways)) {
       Menu.Way way = dishes.get(dish).ways().get(w);
-      int day = way.day();
-      for (int other : first(shuffled(servedOf(way.item(), day - NEAR_DAYS, day + NEAR_DAYS)))) {
-        int mark = trial.mark();
-        double before = weight;
-        trial.serve(other, -1);
-        trial.serve(dish, w);
-        weigh();
-        if (isPossible()) {
-          serveBest(other, ANY);
-        }
-        if (weight < before - BETTER) {
+      List<Integer> near = servedOf(way.item(), way.day() - NEAR_DAYS, way.day() + NEAR_DAYS);
+      for (int other : chance.some(MOST_TRIED, near)) {
+        if (isBetter(() -> take(dish, w, other))) {
           return true;
         }
-        backTo(mark, before);
       }
     }
     return false;
   }
 
-  private static <T> List<T> first(List<T> some) {
-    return some.subList(0, Math.min(MOST_TRIED, some.size()));
+  private void take(int dish, int way, int other) {
+    trial.serve(other, -1);
+    trial.serve(dish, way);
+    weigh();
+    if (isPossible()) {
+      serveBest(other, ANY);
+    }
   }
 
   /** Dishes that would be better served of these items take them. */
@@ -183,7 +182,7 @@ final class Refilling {
             .forEach(wanting::add);
       }
     }
-    shuffled(wanting).forEach(dish -> serveBest(dish, items));
+    chance.shuffled(wanting).forEach(dish -> serveBest(dish, items));
     refill(unserved(items));
   }
 
@@ -196,10 +195,10 @@ final class Refilling {
       }
     }
     int left = mostPairs;
-    for (int dish : shuffled(outside)) {
+    for (int dish : chance.shuffled(outside)) {
       serveBest(dish, ANY);
       for (int n = 0; n < PARTNERS && left > 0; n++, left--) {
-        exchange(dish, random.nextInt(dishes.size()));
+        exchange(dish, chance.below(dishes.size()));
       }
     }
   }
@@ -211,16 +210,13 @@ final class Refilling {
     }
     int newA = way(a, trial.way(b).item());
     int newB = way(b, trial.way(a).item());
-    if (newA < 0 || newB < 0) {
-      return;
-    }
-    int mark = trial.mark();
-    double before = weight;
-    trial.serve(a, newA);
-    trial.serve(b, newB);
-    weigh();
-    if (weight > before - BETTER) {
-      backTo(mark, before);
+    if (newA >= 0 && newB >= 0) {
+      isBetter(
+          () -> {
+            trial.serve(a, newA);
+            trial.serve(b, newB);
+            weigh();
+          });
     }
   }
 

@@ -1,8 +1,6 @@
 package io.frostlot.program;
 
-import java.util.Random;
 import java.util.function.BooleanSupplier;
-import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -12,44 +10,37 @@ import java.util.stream.IntStream;
  * cold (S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi, Science 220, 1983).
  */
 final class Repacking {
-  private static final double COOLED = 0.03;
-  private static final int STEPS = 4000;
   private static final int PAIRS = 4000;
 
   private final TrialWorld world;
   private final TrialPlan plan;
   private final Trial trial;
-  private final Random random;
+  private final Chance chance;
   private final Refilling refilling;
   private final PackChanges changes;
-  private final double warm;
-  private final DoubleSupplier timePassed;
+  private final Cooling cooling;
   private Amounts best;
   private int steps;
 
   /**
    * A search that has not begun.
    *
-   * @param warm share of what about one order costs by which a change may be for the worse, at
-   *     first
    * @param seed of what is chosen at random
-   * @param timePassed share of the time in which it should cool down, at the latest
    */
-  Repacking(TrialWorld world, TrialPlan plan, double warm, long seed, DoubleSupplier timePassed) {
-    this.timePassed = timePassed;
-    this.warm = warm;
+  Repacking(TrialWorld world, TrialPlan plan, Cooling cooling, long seed) {
+    this.cooling = cooling;
     this.world = world;
     this.plan = plan;
     trial = plan.trial();
-    random = new Random(seed);
-    refilling = new Refilling(trial, random);
-    changes = new PackChanges(world, plan, refilling, random);
+    chance = Chance.of(seed);
+    refilling = new Refilling(trial, chance);
+    changes = new PackChanges(world, plan, refilling, chance);
     trial.keep();
     best = trial.amounts();
   }
 
   /** Feeds as well as can be from what there is. */
-  void feed() {
+  private void feed() {
     refilling.refill(refilling.unserved());
     refilling.evenOut(IntStream.range(0, world.menu().runs().size()).boxed().toList(), PAIRS);
     trial.keep();
@@ -77,7 +68,7 @@ final class Repacking {
       if (isBetter()) {
         better.run();
       }
-      step(warm * world.scale() * Math.pow(COOLED, cooled()));
+      step(cooling.warmth(steps));
       steps++;
     }
     if (isBetter()) {
@@ -87,11 +78,7 @@ final class Repacking {
 
   /** Is nothing accepted any more that is for the worse? */
   boolean isCold() {
-    return cooled() >= 1;
-  }
-
-  private double cooled() {
-    return Math.max((double) steps / STEPS, timePassed.getAsDouble());
+    return cooling.isCold(steps);
   }
 
   /** Changes tried. */
@@ -103,7 +90,7 @@ final class Repacking {
     int mark = trial.mark();
     double before = refilling.weight();
     changes.any();
-    if (refilling.weight() > before - warmth * Math.log(1 - random.nextDouble())) {
+    if (refilling.weight() > before - warmth * Math.log(chance.share())) {
       refilling.backTo(mark, before);
     } else {
       trial.keep();

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -83,13 +82,14 @@ final class RepackingTurns {
     from = best.plan();
     TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
     trials = Optional.of(of);
-    now = from.flatMap(plan -> TrialPlan.of(of, plan.plan())).map(plan -> begin(of, plan));
+    now = from.flatMap(plan -> TrialPlan.of(of, plan.plan())).map(plan -> search(of, plan));
   }
 
-  private Repacking begin(TrialWorld of, TrialPlan plan) {
+  private Repacking search(TrialWorld of, TrialPlan plan) {
     worked = 0;
-    double warm = begun % 2 == 0 ? WARM : TEPID;
-    return new Repacking(of, plan, warm, begun++, () -> timed() ? worked() / COOLING_NANOS : 0);
+    double warm = of.scale() * (begun % 2 == 0 ? WARM : TEPID);
+    Cooling cooling = new Cooling(warm, () -> timed() ? worked() / COOLING_NANOS : 0);
+    return new Repacking(of, plan, cooling, begun++);
   }
 
   private boolean timed() {
@@ -125,19 +125,11 @@ final class RepackingTurns {
 
   private void judge() {
     judged = System.nanoTime();
-    Optional<Answer.Judged> some =
-        unjudged
-            .map(plan -> Rules.judge(world, plan))
-            .filter(it -> it.books().breaches().isEmpty())
-            .filter(it -> Replay.of(world, it.plan()).holds())
-            .filter(
-                it ->
-                    best.plan().isEmpty()
-                        || it.standing().compareTo(best.plan().get().standing()) < 0);
+    Optional<Answer.Judged> some = unjudged.flatMap(plan -> Engine.judge(world, plan));
     unjudged = Optional.empty();
-    if (some.isPresent()) {
+    some.ifPresent(best::offer);
+    if (some.isPresent() && best.plan().equals(some)) {
       from = some;
-      best.offer(some.get());
     }
   }
 }

@@ -64,7 +64,7 @@ final class SafetyMargin implements Rule {
 
   private record Band(String keeper, SizeBand size) {
     Band(String keeper, Item item) {
-      this(keeper, SizeBand.of(item.kind(), item.grams().mean()));
+      this(keeper, item.band());
     }
   }
 

@@ -3,10 +3,8 @@ package io.frostlot.program;
 import io.frostlot.supply.Pack;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.IntStream;
 
 /** Packs of a {@link Trial}: bought and put where there is room, or given back. */
@@ -21,16 +19,16 @@ final class Shopping {
   private final Trial trial;
   private final TrialWorld world;
   private final Refilling refilling;
-  private final Random random;
+  private final Chance chance;
 
   /** A row of packs that a delivery may bring. */
   record Row(int delivery, int number) {}
 
-  Shopping(TrialPlan plan, TrialWorld world, Refilling refilling, Random random) {
+  Shopping(TrialPlan plan, TrialWorld world, Refilling refilling, Chance chance) {
     this.plan = plan;
     this.world = world;
     this.refilling = refilling;
-    this.random = random;
+    this.chance = chance;
     trial = plan.trial();
   }
 
@@ -116,8 +114,7 @@ final class Shopping {
     for (Pack.Part part : pack(row).parts()) {
       int item = world.number(part.item());
       int left = part.pieces() * count;
-      List<Integer> batches = new ArrayList<>(plan.batches(row.delivery(), item));
-      Collections.shuffle(batches, random);
+      List<Integer> batches = chance.shuffled(plan.batches(row.delivery(), item));
       for (int batch : batches) {
         int taken = Math.min(left, trial.stock(item).pieces(batch));
         trial.put(item, batch, -taken);
@@ -130,8 +127,7 @@ final class Shopping {
   void restow(Row row) {
     for (Pack.Part part : pack(row).parts()) {
       int item = world.number(part.item());
-      List<Integer> batches = new ArrayList<>(plan.batches(row.delivery(), item));
-      Collections.shuffle(batches, random);
+      List<Integer> batches = chance.shuffled(plan.batches(row.delivery(), item));
       int from = batches.get(0);
       int pieces = Math.min(part.pieces(), trial.stock(item).pieces(from));
       trial.put(item, from, -pieces);
@@ -157,8 +153,7 @@ final class Shopping {
       trial.buy(row.delivery(), row.number(), 1);
       for (Pack.Part part : pack(row).parts()) {
         int item = world.number(part.item());
-        List<Integer> batches = plan.batches(row.delivery(), item);
-        trial.put(item, batches.get(random.nextInt(batches.size())), part.pieces());
+        trial.put(item, chance.oneOf(plan.batches(row.delivery(), item)), part.pieces());
       }
     }
   }
@@ -168,8 +163,7 @@ final class Shopping {
     List<Integer> lost = new ArrayList<>();
     for (int item : items.stream().toArray()) {
       for (int day = trial.lackingOn(item); day >= 0; day = trial.lackingOn(item)) {
-        List<Integer> eaters = refilling.servedOf(item, day, day);
-        int dish = eaters.get(random.nextInt(eaters.size()));
+        int dish = chance.oneOf(refilling.servedOf(item, day, day));
         trial.serve(dish, -1);
         lost.add(dish);
       }
@@ -192,13 +186,11 @@ final class Shopping {
 
   /** Buys the pack that helps most, if any does, with all others that it would feed. */
   void buyFor(int dish, List<Integer> lost) {
-    List<Row> rows = new ArrayList<>(feeding(dish, open()));
-    Collections.shuffle(rows, random);
     int mark = trial.mark();
     double before = refilling.weight();
     double least = before - BETTER;
     Optional<Row> best = Optional.empty();
-    for (Row row : rows.subList(0, Math.min(MOST_TRIED, rows.size()))) {
+    for (Row row : chance.some(MOST_TRIED, feeding(dish, open()))) {
       if (buy(row)) {
         refillUnserved(lost);
         if (refilling.weight() < least) {

@@ -50,8 +50,8 @@ final class Stocks {
     perNight = items.stream().mapToDouble(item -> charge.of(1, item.litres()).toDouble()).toArray();
     margin = world.scenario().policy().safety().margin().fraction().doubleValue();
     Map<SizeBand, Integer> bands = new LinkedHashMap<>();
-    items.forEach(item -> bands.putIfAbsent(band(item), bands.size()));
-    bandOf = items.stream().mapToInt(item -> bands.get(band(item))).toArray();
+    items.forEach(item -> bands.putIfAbsent(item.band(), bands.size()));
+    bandOf = items.stream().mapToInt(item -> bands.get(item.band())).toArray();
     int checks = look.checks().length;
     room =
         freezers.stream()
@@ -72,10 +72,6 @@ final class Stocks {
       courses[i] = stock[i].walk(looked);
     }
     beginWith(world, freezers);
-  }
-
-  private static SizeBand band(Item item) {
-    return SizeBand.of(item.kind(), item.grams().mean());
   }
 
   /** Days that are looked at whatever is ordered. */

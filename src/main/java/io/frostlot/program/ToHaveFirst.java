@@ -43,11 +43,7 @@ final class ToHaveFirst {
     timeline = program.decisions().timeline();
   }
 
-  /** Adds it, unless there is one keeper, or it is no longer known who eats what. */
   void add() {
-    if (world.keepers().size() < 2 || program.decisions().world().joint().equals(Joint.ALONE)) {
-      return;
-    }
     for (StockLot lot : world.scenario().larder().stock()) {
       have(world.freezer(lot.freezer()), lot.item(), world.scenario().planning().from());
     }

@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Joint;
-import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
@@ -29,7 +28,7 @@ final class TrialWorld {
     items = List.copyOf(world.items().values());
     items.forEach(item -> numbers.put(item.id(), numbers.size()));
     freezers = world.scenario().larder().freezers().stream().map(Freezer::name).toList();
-    menu = new Menu(world, MealRuns.of(world), option -> number(option.item()));
+    menu = new Menu(world, option -> number(option.item()));
     deliveries = new Deliveries(world, look, this::number);
     scale = Weights.of(world).scale();
   }

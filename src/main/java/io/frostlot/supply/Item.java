@@ -2,6 +2,7 @@ package io.frostlot.supply;
 
 import io.frostlot.units.Grams;
 import io.frostlot.units.Litres;
+import io.frostlot.units.SizeBand;
 
 /**
  * Prey of one source under one name; all its pieces are interchangeable.
@@ -15,6 +16,11 @@ import io.frostlot.units.Litres;
  */
 public record Item(
     String id, String name, String kind, String sizeWord, Spread grams, Litres litres) {
+
+  /** Kind and size of a piece. */
+  public SizeBand band() {
+    return SizeBand.of(kind, grams.mean());
+  }
 
   /**
    * Grams of one piece.

@@ -30,7 +30,7 @@ record JointByHand(World world, Standing best) {
   /** No bag may be cut, so it takes two. */
   static JointByHand wholeBags() {
     return new JointByHand(
-        world(new Cutting(Map.of(), false), Set.of(), Waiting.NONE), Faces.costs("20"));
+        world(3, new Cutting(Map.of(), false), Set.of(), Waiting.NONE), Faces.costs("20"));
   }
 
   /**
@@ -38,13 +38,14 @@ record JointByHand(World world, Standing best) {
    */
   static JointByHand waiting() {
     Waiting fourLitres = new Waiting(Litres.of(new BigDecimal("4")), 9);
-    return new JointByHand(world(Cutting.ANY, Set.of(day(2)), fourLitres), Faces.unmet(1, "10"));
+    return new JointByHand(world(3, Cutting.ANY, Set.of(day(2)), fourLitres), Faces.unmet(1, "10"));
   }
 
-  private static World world(Cutting cutting, Set<LocalDate> collected, Waiting waiting) {
+  /** Ann, who receives, needs five mice on day 1, Bo five on day 3; a bag of ten comes on day 1. */
+  static World world(int days, Cutting cutting, Set<LocalDate> collected, Waiting waiting) {
     Delivery once = new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
     World alone =
-        new SmallWorld(3, SmallSupplier.selling(BAG).delivery(once))
+        new SmallWorld(days, SmallSupplier.selling(BAG).delivery(once))
             .freezers(
                 SmallWorld.freezer("A", "20", Freezer.Life.of(9)),
                 SmallWorld.freezer("B", "20", Freezer.Life.of(9)))
@@ -54,6 +55,6 @@ record JointByHand(World world, Standing best) {
     Map<String, String> whose = Map.of("A", "ann", "B", "bo", "day 1", "ann", "day 3", "bo");
     Joint joint =
         new Joint(whose, Map.of(), cutting, new Joint.Collecting("ann", collected, waiting));
-    return new World(alone.scenario(), alone.demands(), alone.slots(), alone.items(), joint);
+    return alone.withJoint(joint);
   }
 }

@@ -15,7 +15,8 @@ final class RationsTest {
   /** All meals in a row, held to 97 to 105 percent of twelve grams each. */
   private static Rations.Run run(Integer... meals) {
     double programme = 12.0 * meals.length;
-    return new Rations.Run(List.of(meals), programme, 0.97 * programme, 1.05 * programme);
+    return new Rations.Run(
+        List.of(meals), new RunBand(programme, 0.97 * programme, 1.05 * programme));
   }
 
   /** Ten or fourteen grams on a day, now from one of the two shelves. */

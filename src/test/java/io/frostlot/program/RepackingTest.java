@@ -38,7 +38,7 @@ final class RepackingTest {
   private static Answer.Judged search(World world, Answer.Judged from, int steps) {
     TrialWorld trials = new TrialWorld(world);
     TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
-    Repacking search = new Repacking(trials, plan, WARM, 7, () -> 0);
+    Repacking search = new Repacking(trials, plan, new Cooling(WARM * trials.scale(), () -> 0), 7);
     Answer.Judged[] best = {from};
     search.run(
         () -> search.steps() < steps,

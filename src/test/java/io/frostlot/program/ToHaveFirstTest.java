@@ -1,19 +1,13 @@
 package io.frostlot.program;
 
-import static io.frostlot.program.SmallWorld.MOUSE;
 import static io.frostlot.program.SmallWorld.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Cutting;
-import io.frostlot.plan.Joint;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.Waiting;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
-import io.frostlot.supply.Delivery;
 import io.frostlot.units.Litres;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -42,17 +36,6 @@ class ToHaveFirstTest {
   }
 
   private static World world(int collected) {
-    Delivery once = new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(1)));
-    World alone =
-        new SmallWorld(4, SmallSupplier.selling(SmallWorld.pack(MOUSE, 10, "10.00")).delivery(once))
-            .freezers(
-                SmallWorld.freezer("A", "20", Freezer.Life.of(9)),
-                SmallWorld.freezer("B", "20", Freezer.Life.of(9)))
-            .need(1, 5)
-            .need(3, 5)
-            .world();
-    Map<String, String> whose = Map.of("A", "ann", "B", "bo", "day 1", "ann", "day 3", "bo");
-    Joint.Collecting collecting = new Joint.Collecting("ann", Set.of(day(collected)), ROOM);
-    return alone.withJoint(new Joint(whose, Map.of(), Cutting.ANY, collecting));
+    return JointByHand.world(4, Cutting.ANY, Set.of(day(collected)), ROOM);
   }
 }
