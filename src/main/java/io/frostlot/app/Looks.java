@@ -68,8 +68,12 @@ final class Looks {
     }
   }
 
-  /** Looks at a question for so long, or until it is settled. */
+  /** Looks at a question for so long, or until it is settled, or until its rounds are done. */
   void look(Inquiry asked, Length length) {
+    if (asked.isCounted()) {
+      inTurn(asked, length.millis());
+      return;
+    }
     long begun = now();
     long end = begun + length.millis();
     boolean early = false;
@@ -93,6 +97,18 @@ final class Looks {
     }
     asked.pause(Inquiry.Half.PLANS);
     beside.end();
+    tell(asked);
+  }
+
+  /** All rounds for plans, then all for the bound: by no clock but that of all time. */
+  private void inTurn(Inquiry asked, long millis) {
+    for (Inquiry.Half half : Inquiry.Half.values()) {
+      asked.letOn(half, millis);
+      while (!over.getAsBoolean() && !asked.isAtRest(half)) {
+        tell(asked);
+        pause();
+      }
+    }
     tell(asked);
   }
 

@@ -26,9 +26,12 @@ final class Narrowing {
     this.share = share;
   }
 
-  /** Until that share of all time is gone, or all are known to within half a box charge. */
+  /**
+   * Until that share of all time is gone, or all are known to within half a box charge; not at all
+   * where rounds of work are counted.
+   */
   void run(Collection<World> worlds, double until) {
-    while (!questions.over() && questions.gone() < until) {
+    while (questions.mayGoOn(until)) {
       Optional<World> widest =
           worlds.stream()
               .filter(world -> unsure(world) > 0)

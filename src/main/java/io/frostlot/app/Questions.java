@@ -17,7 +17,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -34,7 +33,7 @@ public final class Questions implements AutoCloseable {
 
   private final Planner planner;
   private final Watch watch;
-  private final Duration all;
+  private final Limits limits;
   private final long start = System.nanoTime();
   private final Looks looks;
   private final Looseness looseness = new Looseness();
@@ -51,11 +50,12 @@ public final class Questions implements AutoCloseable {
   /**
    * No question yet.
    *
-   * @param all time for all questions together
+   * @param limits time for all questions together; rounds for each one, which is then looked at
+   *     once, so that the answers are always the same
    */
-  public Questions(Planner planner, Duration all, Watch watch) {
+  public Questions(Planner planner, Limits limits, Watch watch) {
     this.planner = planner;
-    this.all = all;
+    this.limits = limits;
     this.watch = watch;
     looks = new Looks(watch, this::over);
   }
@@ -88,11 +88,11 @@ public final class Questions implements AutoCloseable {
   Optional<Answer.Judged> monthly(World world) {
     return over()
         ? Optional.empty()
-        : new Habits(planner).monthly(world, limits(left().toMillis()), watch);
+        : new Habits(planner).monthly(world, new Limits(left(), limits.rounds()), watch);
   }
 
   private Duration left() {
-    return all.minusNanos(System.nanoTime() - start);
+    return limits.time().minusNanos(System.nanoTime() - start);
   }
 
   /** Takes up a plan from elsewhere, or says that the next questions are nearest to it. */
@@ -123,7 +123,7 @@ public final class Questions implements AutoCloseable {
    */
   Optional<Solved> askAfresh(World world, double share) {
     if (!over()) {
-      try (Inquiry fresh = new Inquiry(world)) {
+      try (Inquiry fresh = new Inquiry(world, limits.rounds())) {
         looks.look(fresh, new Looks.Length(millis(share), false));
         fresh.answer().ifPresent(it -> learn(it.plan().plan()));
         inquiry(world).isNoBetterThan(fresh);
@@ -145,7 +145,8 @@ public final class Questions implements AutoCloseable {
   }
 
   private long millis(double share) {
-    return (long) (share * all.toMillis());
+    boolean counted = limits.rounds().isPresent() && share > 0;
+    return counted ? left().toMillis() : (long) (share * limits.millis());
   }
 
   private void learnAll(Inquiry inquiry) {
@@ -156,7 +157,8 @@ public final class Questions implements AutoCloseable {
 
   private Optional<Solved> look(World world, Looks.Length length) {
     Inquiry inquiry = inquiry(world);
-    if (!over() && length.millis() > 0 && !inquiry.isSettled()) {
+    boolean isDone = inquiry.isCounted() && asked.contains(id(world));
+    if (!over() && length.millis() > 0 && !isDone && !inquiry.isSettled()) {
       asked.add(id(world));
       looks.look(inquiry, length);
       if (known.isEmpty() && inquiry.isImpossible()) {
@@ -208,9 +210,10 @@ public final class Questions implements AutoCloseable {
     return inquiry(world).isSettled();
   }
 
-  /** The share of all time that is gone. */
-  double gone() {
-    return 1 - (double) left().toMillis() / all.toMillis();
+  /** May questions be asked again, up to that share of all time? */
+  boolean mayGoOn(double until) {
+    boolean early = 1 - (double) left().toMillis() / limits.millis() < until;
+    return early && !over() && limits.rounds().isEmpty();
   }
 
   /** What is known by now. */
@@ -226,16 +229,12 @@ public final class Questions implements AutoCloseable {
   }
 
   private Inquiry inquiry(World world) {
-    return inquiries.computeIfAbsent(id(world), id -> new Inquiry(world));
+    return inquiries.computeIfAbsent(id(world), id -> new Inquiry(world, limits.rounds()));
   }
 
   private int id(World world) {
     return seen.computeIfAbsent(
         world, it -> numbers.computeIfAbsent(it, newOne -> numbers.size() + 1));
-  }
-
-  private static Limits limits(long millis) {
-    return new Limits(Duration.ofMillis(Math.max(1, millis)), OptionalInt.empty());
   }
 
   @Override

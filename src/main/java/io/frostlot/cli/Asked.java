@@ -3,6 +3,7 @@ package io.frostlot.cli;
 import io.frostlot.app.MakePlan;
 import io.frostlot.app.Questions;
 import io.frostlot.plan.Answer;
+import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,20 +14,28 @@ import picocli.CommandLine.Option;
 
 /** What every command that plans again and again is told. */
 final class Asked extends Usual {
+  private static final int USUAL_SECONDS = 60;
   private static final Duration LEAST = Duration.ofMillis(100);
 
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      defaultValue = "60",
-      description = "Time for all plans together (default: ${DEFAULT-VALUE}).")
-  private double seconds = 60;
+      description = "Time for all plans together (default: 60; with --effort: no limit).")
+  private double seconds = Double.NaN;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description =
+          "Look at each plan once, for so many rounds of work: the same answers every time"
+              + " (default: no limit).")
+  private int effort;
 
   private final long began = System.nanoTime();
 
-  /** For all plans together. */
-  Duration time() {
-    return time("--seconds", seconds);
+  /** Time for all plans together, rounds for each. */
+  Limits limits() {
+    return limits(time(seconds, USUAL_SECONDS, effort), effort);
   }
 
   MakePlan.Prepared read(Desk desk, Path folder) {
@@ -35,11 +44,11 @@ final class Asked extends Usual {
   }
 
   /** What was read before counts as time too. */
-  Questions questions(Desk desk, Duration time) {
-    Duration left = time.minusNanos(System.nanoTime() - began);
+  Questions questions(Desk desk, Limits limits) {
+    Duration left = limits.time().minusNanos(System.nanoTime() - began);
     return new Questions(
         desk.planner(),
-        left.compareTo(LEAST) < 0 ? LEAST : left,
+        new Limits(left.compareTo(LEAST) < 0 ? LEAST : left, limits.rounds()),
         new Looking(desk.interruption()::asked, status(desk.terminal())));
   }
 

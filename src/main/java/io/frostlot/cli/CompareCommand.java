@@ -52,7 +52,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    try (Questions questions = asked.questions(desk, asked.time())) {
+    try (Questions questions = asked.questions(desk, asked.limits())) {
       return compare(questions);
     }
   }

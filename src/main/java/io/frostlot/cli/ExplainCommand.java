@@ -8,9 +8,9 @@ import io.frostlot.files.ExplainJson;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Inputs;
+import io.frostlot.program.Limits;
 import io.frostlot.report.ExplainReport;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,13 +48,13 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Duration time = asked.time();
+    Limits limits = asked.limits();
     MakePlan.Prepared prepared = asked.read(desk, folder);
     if (prepared instanceof MakePlan.Refused refused) {
       return desk.refuse(refused.problems());
     }
     MakePlan.Ready ready = (MakePlan.Ready) prepared;
-    try (Questions questions = asked.questions(desk, time)) {
+    try (Questions questions = asked.questions(desk, limits)) {
       return explain(questions, ready);
     }
   }

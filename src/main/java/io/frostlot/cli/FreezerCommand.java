@@ -6,13 +6,13 @@ import io.frostlot.app.SizeFreezers;
 import io.frostlot.files.FreezerJson;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.Inputs;
+import io.frostlot.program.Limits;
 import io.frostlot.report.FreezerReport;
 import io.frostlot.storage.Freezer;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,7 +72,7 @@ final class FreezerCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Duration time = asked.time();
+    Limits limits = asked.limits();
     amount("--more-litres", moreLitres);
     amount("--costs", costs);
     amount("--running-per-year", running);
@@ -93,7 +93,7 @@ final class FreezerCommand implements Callable<Integer> {
             report.end(),
             found -> new FreezerJson(inputs).text(found),
             FreezerJson::csv);
-    try (Questions questions = asked.questions(desk, time)) {
+    try (Questions questions = asked.questions(desk, limits)) {
       return new Findings<>(desk, asked.format(), layout)
           .gather(found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
     }

@@ -134,8 +134,6 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Limits limits() {
-    double most =
-        !Double.isNaN(seconds) ? seconds : effort > 0 ? Usual.MOST_SECONDS : USUAL_SECONDS;
-    return usual.limits(usual.time("--seconds", most), effort);
+    return usual.limits(usual.time(seconds, USUAL_SECONDS, effort), effort);
   }
 }

@@ -8,11 +8,11 @@ import io.frostlot.files.SaleJson;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.SaleFinding;
+import io.frostlot.program.Limits;
 import io.frostlot.report.SaleReport;
 import io.frostlot.units.Percent;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -68,7 +68,7 @@ final class SaleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Duration time = asked.time();
+    Limits limits = asked.limits();
     typed.wrong().forEach(this::refuse);
     percent("--skipped", skipped, 90);
     chance.forEach(it -> percent("--chance", it, 100));
@@ -94,10 +94,10 @@ final class SaleCommand implements Callable<Integer> {
     if (deals.deals().isEmpty()) {
       refuse("What sale? Give --supplier and what it gives, or --deals FILE.json.");
     }
-    return check(inputs, deals.deals(), time);
+    return check(inputs, deals.deals(), limits);
   }
 
-  private int check(Inputs inputs, List<Deal> deals, Duration time) {
+  private int check(Inputs inputs, List<Deal> deals, Limits limits) {
     SaleReport report = new SaleReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<SaleFinding> layout =
         new Findings.Layout<>(
@@ -109,7 +109,7 @@ final class SaleCommand implements Callable<Integer> {
     CheckSale.Request request =
         new CheckSale.Request(
             deals, new Percent(skipped), chance.stream().map(Percent::new).toList());
-    try (Questions questions = asked.questions(desk, time)) {
+    try (Questions questions = asked.questions(desk, limits)) {
       return new Findings<>(desk, asked.format(), layout)
           .gather(found -> new CheckSale(questions, inputs.world(), request, found).run());
     }

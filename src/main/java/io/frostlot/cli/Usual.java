@@ -60,6 +60,18 @@ class Usual {
     return new ParameterException(spec.commandLine(), message);
   }
 
+  /**
+   * The time of {@code --seconds}.
+   *
+   * @param typed seconds; not a number where none were typed
+   * @param usual seconds where neither they nor rounds were typed
+   * @param effort rounds, with which there is no limit of time
+   */
+  final Duration time(double typed, int usual, int effort) {
+    double untyped = effort > 0 ? MOST_SECONDS : usual;
+    return time("--seconds", Double.isNaN(typed) ? untyped : typed);
+  }
+
   /** The time of an option in seconds. */
   final Duration time(String option, double seconds) {
     if (!(seconds > 0 && seconds <= MOST_SECONDS)) {

@@ -41,6 +41,17 @@ final class Bounding implements Runnable {
   @Override
   public void run() {
     long begun = millisLeft.getAsLong();
+    prove();
+    if (best.isProven()) {
+      Answer.Judged proven = best.plan().orElseThrow();
+      boolean exact = best.isProvenWithin(2 * Raising.exactness(proven));
+      long took = begun - millisLeft.getAsLong();
+      best.settle(new Ties(world, proven, best.apart(), forTies(took)).choose(exact));
+    }
+  }
+
+  /** The same without choosing among equally good plans. */
+  void prove() {
     if (!isSmall(world) || world.keepers().size() > 1) {
       coarsely();
     }
@@ -48,12 +59,6 @@ final class Bounding implements Runnable {
     while (goesOn() && best.apart().count() > apart) {
       apart = best.apart().count();
       exactly();
-    }
-    if (best.isProven()) {
-      Answer.Judged proven = best.plan().orElseThrow();
-      boolean exact = best.isProvenWithin(2 * Raising.exactness(proven));
-      long took = begun - millisLeft.getAsLong();
-      best.settle(new Ties(world, proven, best.apart(), forTies(took)).choose(exact));
     }
   }
 

@@ -19,6 +19,7 @@ public final class Inquiry implements AutoCloseable {
   private final KnownPlans plans;
   private final Best best;
   private final Map<Half, Paced> halves;
+  private final boolean counted;
   private final Set<Plan> offered = new HashSet<>();
   private List<Plan> resembling = List.of();
 
@@ -28,24 +29,37 @@ public final class Inquiry implements AutoCloseable {
     BOUND
   }
 
-  /** Of a world of which nothing is known yet. */
-  public Inquiry(World world) {
+  /**
+   * Of a world of which nothing is known yet.
+   *
+   * @param rounds of work of each half, as in {@link Limits}
+   */
+  public Inquiry(World world, OptionalInt rounds) {
     this.world = world;
+    counted = rounds.isPresent();
     plans = new KnownPlans(world);
     best = Best.in(world);
     halves =
         Map.of(
             Half.PLANS,
             new Paced(
-                left ->
-                    new Improving(
-                        world, plans.beginning(resembling), best, left, OptionalInt.empty())),
+                left -> new Improving(world, plans.beginning(resembling), best, left, rounds)),
             Half.BOUND,
-            new Paced(left -> new Bounding(world, best, left, OptionalInt.empty())));
+            new Paced(left -> bounding(new Bounding(world, best, left, rounds))));
+  }
+
+  /** One after the other they come to the same plan each time, without a choice among equals. */
+  private Runnable bounding(Bounding bounding) {
+    return counted ? bounding::prove : bounding;
   }
 
   public World world() {
     return world;
+  }
+
+  /** Are its rounds of work counted? Then its halves work one after the other, each once. */
+  public boolean isCounted() {
+    return counted;
   }
 
   /** Is it so large that how good a plan can be stays open for long? */

@@ -8,11 +8,11 @@ import io.frostlot.plan.Deal;
 import io.frostlot.plan.Excess;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ class CheckSaleTest {
     DealsFile deals = new DealsFile(world.scenario()).read(text, "here");
     assertThat(deals.problems()).isEmpty();
     List<SaleFinding> found = new ArrayList<>();
-    Questions questions = new Questions(new EnginePlanner(), Duration.ofMinutes(20), Watch.NONE);
+    Questions questions = new Questions(new EnginePlanner(), Limits.ofSeconds(1200), Watch.NONE);
     List<Percent> chances = chance == 0 ? List.of() : List.of(Percent.of(String.valueOf(chance)));
     CheckSale.Request request =
         new CheckSale.Request(deals.deals(), Percent.of(String.valueOf(skipped)), chances);

@@ -17,6 +17,7 @@ import io.frostlot.units.Litres;
 import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What is known of answers without any bound, only because one question is looser than another. */
@@ -27,7 +28,7 @@ class QuestionsTest {
   private static final Solved ROOMIER = new Solved(roomier(THERE.world()), THERE.answer());
 
   private final Questions questions =
-      new Questions(new EnginePlanner(), Duration.ofMinutes(10), Watch.NONE);
+      new Questions(new EnginePlanner(), Limits.ofSeconds(600), Watch.NONE);
 
   private static Solved allMet() {
     for (long seed = 0; ; seed++) {
@@ -78,5 +79,18 @@ class QuestionsTest {
     assertThat(difference.saves().least().getAsDouble()).isBetween(0.0, THERE.cost());
     assertThat(difference.saves().most().getAsDouble())
         .isBetween(difference.saves().least().getAsDouble(), THERE.cost());
+  }
+
+  /** However much time there is: asked again, nothing more is looked for. */
+  @Test
+  void where_rounds_are_counted_each_question_is_looked_at_once() {
+    Limits once = new Limits(Duration.ofMinutes(10), OptionalInt.of(1));
+    try (Questions counted = new Questions(new EnginePlanner(), once, Watch.NONE)) {
+      Solved first = counted.ask(THERE.world(), 1e-9).orElseThrow();
+      assertThat(first.cost()).isGreaterThan(0);
+      assertThat(counted.again(THERE.world(), 1)).contains(first);
+      assertThat(counted.mayGoOn(1)).isFalse();
+      assertThat(questions.mayGoOn(1)).isTrue();
+    }
   }
 }

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ class SizeFreezersTest {
 
   private static List<FreezerFinding> find(World world, int moreLitres) {
     List<FreezerFinding> found = new ArrayList<>();
-    Questions questions = new Questions(new EnginePlanner(), Duration.ofMinutes(20), Watch.NONE);
+    Questions questions = new Questions(new EnginePlanner(), Limits.ofSeconds(1200), Watch.NONE);
     SizeFreezers.Request request =
         new SizeFreezers.Request(
             List.of(),

@@ -9,6 +9,7 @@ import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
+import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.DateBasis;
@@ -17,7 +18,6 @@ import io.frostlot.supply.Supplier;
 import io.frostlot.units.Litres;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,7 +30,7 @@ class WhatIfLawsTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 25);
 
   private static Questions questions() {
-    return new Questions(new EnginePlanner(), Duration.ofMinutes(10), Watch.NONE);
+    return new Questions(new EnginePlanner(), Limits.ofSeconds(600), Watch.NONE);
   }
 
   private static World with(World world, Deal deal) {

@@ -7,6 +7,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +33,7 @@ class InquiryTest {
     for (long seed = 0; seed < WORLDS; seed++) {
       World world = TinyWorlds.of(seed);
       Answer expected = Engine.solve(world, Limits.ofSeconds(600), Watch.NONE);
-      try (Inquiry inquiry = new Inquiry(world)) {
+      try (Inquiry inquiry = new Inquiry(world, OptionalInt.empty())) {
         settle(inquiry);
         String name = "seed " + seed + " " + world.scenario().name();
         if (expected instanceof Answer.WithPlan plan) {
@@ -53,7 +54,7 @@ class InquiryTest {
   @Test
   void what_is_known_of_a_looser_world_and_a_plan_of_it_that_fits_prove_it_without_a_look() {
     Inquiry looser = firstWithAPlan();
-    try (Inquiry same = new Inquiry(looser.world())) {
+    try (Inquiry same = new Inquiry(looser.world(), OptionalInt.empty())) {
       same.learn(List.of(looser.answer().orElseThrow().plan().plan()));
       assertThat(same.isSettled()).isFalse();
       same.isNoBetterThan(looser);
@@ -64,7 +65,7 @@ class InquiryTest {
 
   private static Inquiry firstWithAPlan() {
     for (long seed = 0; ; seed++) {
-      Inquiry inquiry = new Inquiry(TinyWorlds.of(seed));
+      Inquiry inquiry = new Inquiry(TinyWorlds.of(seed), OptionalInt.empty());
       settle(inquiry);
       inquiry.close();
       if (inquiry.answer().isPresent()) {
