@@ -13,6 +13,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +32,7 @@ record JointPlanner(Planner planner, Watch watch) {
       return planner.planFrom(plans, world, limits, watch);
     }
     Limits half = limits.part(PARTS);
-    Answer first = planner.planFrom(plans, world.withSlots(few), half, watch);
+    Answer first = planner.planFrom(plans, world.withSlots(few), half, new OfAPart(watch));
     return first instanceof Answer.WithPlan found
         ? planner.planFrom(List.of(found.plan().plan()), world, half, watch)
         : planner.planFrom(plans, world, half, watch);
@@ -51,5 +52,18 @@ record JointPlanner(Planner planner, Watch watch) {
     return slot.supplier().equals(own.supplier())
         ? days <= NEAR_DAYS
         : slot.supplier().equals(keeper.fetching(own.supplier())) && days == 0;
+  }
+
+  /** Tells of plans, but not of a bound, which holds for a part of the deliveries only. */
+  private record OfAPart(Watch all) implements Watch {
+    @Override
+    public boolean stop() {
+      return all.stop();
+    }
+
+    @Override
+    public void found(Answer.WithPlan best) {
+      all.found(new Answer.BestFound(best.plan(), OptionalDouble.empty()));
+    }
   }
 }
