@@ -77,6 +77,9 @@ public final class ShareBox {
 
     /** So many subgroups are planned, and the cost of the least known is known to so much. */
     void subgroups(int planned, int all, double widest);
+
+    /** All that is known of the subgroups once the work on them is over. */
+    default void costs(SubgroupCosts known) {}
   }
 
   /**
@@ -134,9 +137,13 @@ public final class ShareBox {
     if (plans.isLarge()) {
       return new Sheets.Sampled(new SampledWork(plans, limits, progress).run());
     }
+    long begin = System.nanoTime();
+    double wanted = widthWanted(plans);
     if (plans.all().size() > 2) {
-      new SubgroupWork(plans, limits, progress).run(widthWanted(plans));
+      new SubgroupWork(plans, limits, progress).run(wanted);
     }
+    Duration took = Duration.ofNanos(System.nanoTime() - begin);
+    progress.costs(new SubgroupCosts(plans.game(), wanted, took));
     return new Sheets.All();
   }
 

@@ -15,12 +15,12 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Draws the animals: 40 % growing and fed weekly, the others fed every two to four weeks, on two
- * feeding weekdays (on all seven, with leeways of their own, where the room is varied). A tenth
- * must eat, a fifth may skip; a tenth of the adults fast for six weeks, one in twenty leaves.
+ * Draws the animals: 40 % (of a member of a group 25 %, and none so small) growing and fed weekly,
+ * the others fed every two to four weeks, on two feeding weekdays (on all seven, with leeways of
+ * their own, where the room is varied). A tenth must eat, a fifth may skip; a tenth of the adults
+ * fast for six weeks, one in twenty leaves.
  */
 final class AnimalDraw {
-  private static final double GROWING = 0.4;
   private static final Animal.Leeway USUAL = new Animal.Leeway(0, 3);
   private static final List<Animal.Leeway> VARIED =
       List.of(USUAL, new Animal.Leeway(1, 2), new Animal.Leeway(2, 5));
@@ -35,7 +35,7 @@ final class AnimalDraw {
   }
 
   List<Animal> animals() {
-    int growing = (int) Math.round(GROWING * size.animals());
+    int growing = (int) Math.round(size.growing() * size.animals());
     List<Animal> animals = new ArrayList<>();
     for (int i = 0; i < size.animals(); i++) {
       animals.add(animal(String.format(Locale.ROOT, "animal %05d", i + 1), i < growing));
@@ -44,7 +44,8 @@ final class AnimalDraw {
   }
 
   private Animal animal(String name, boolean grows) {
-    int step = grows ? chance.between(1, 5) : chance.between(3, 12);
+    int least = size == RoomSize.MEMBER ? 4 : grows ? 1 : 3;
+    int step = chance.between(least, grows ? 5 : 12);
     double mass = Prey.massG(step) * chance.between(1.02, 1.4);
     int adultStep = grows ? Math.min(12, step + chance.between(3, 6)) : step;
     double adult = grows ? Prey.massG(adultStep) * 1.2 : mass;

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -19,7 +17,6 @@ import java.util.function.Consumer;
  * method had for the room.
  */
 public final class Bench {
-  private static final String LEFT_BEHIND = "search";
   private final List<Method> methods;
   private final BooleanSupplier stop;
 
@@ -41,14 +38,14 @@ public final class Bench {
     Stopwatch[] watch = new Stopwatch[1];
     watch[0] = new Stopwatch(() -> stop.getAsBoolean() || !watch[0].seconds().isEmpty());
     Method first = methods.get(0);
-    Set<Thread> before = running();
+    LeftBehind left = LeftBehind.now();
     Answer answer =
         first
             .planner()
             .plan(subject.world(), new Limits(first.most(), OptionalInt.empty()), watch[0]);
     long born = ManagementFactory.getRuntimeMXBean().getStartTime();
     double seconds = (System.currentTimeMillis() - born) / 1e3;
-    settle(before, first);
+    left.settle(first.most());
     return answer instanceof Answer.WithPlan ? OptionalDouble.of(seconds) : OptionalDouble.empty();
   }
 
@@ -74,7 +71,7 @@ public final class Bench {
   private Measurement measure(Subject subject, Method method) {
     ProgramSize size = method.size().apply(subject.world());
     PeakMemory.reset();
-    Set<Thread> before = running();
+    LeftBehind left = LeftBehind.now();
     Stopwatch watch = new Stopwatch(stop);
     Answer answer =
         method
@@ -85,28 +82,7 @@ public final class Bench {
     }
     Measurement measured =
         new Measurement(subject, method, answer, watch.seconds(), PeakMemory.megabytes(), size);
-    settle(before, method);
+    left.settle(method.most());
     return measured;
-  }
-
-  private static Set<Thread> running() {
-    return Set.copyOf(Thread.getAllStackTraces().keySet());
-  }
-
-  private static void settle(Set<Thread> before, Method method) {
-    long end = System.nanoTime() + method.most().toNanos();
-    while (isBusy(before) && System.nanoTime() < end) {
-      try {
-        TimeUnit.MILLISECONDS.sleep(50);
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        return;
-      }
-    }
-  }
-
-  private static boolean isBusy(Set<Thread> before) {
-    return running().stream()
-        .anyMatch(thread -> thread.getName().equals(LEFT_BEHIND) && !before.contains(thread));
   }
 }

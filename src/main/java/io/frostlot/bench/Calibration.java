@@ -46,7 +46,7 @@ public record Calibration(
 
   private static List<Period> closings(RoomSize size, Period planning, Appetite appetite) {
     long days = ChronoUnit.DAYS.between(planning.from(), planning.to()) + 1;
-    int firstDays = size == RoomSize.XS ? 8 : 28;
+    int firstDays = size.isBrief() ? 8 : 28;
     Period first =
         new Period(
             planning.from().plusDays(days * 27 / 100),

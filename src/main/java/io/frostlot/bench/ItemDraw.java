@@ -11,7 +11,8 @@ import java.util.Locale;
 
 /**
  * Draws a price sheet: of the pieces that there are a share, a few percent lighter or heavier at
- * each supplier, each in two packs, the larger one of four times the pieces and 12 % cheaper.
+ * each supplier, each in two packs, the larger one of four times the pieces (twice for a member of
+ * a group) and 12 % cheaper.
  */
 final class ItemDraw {
   private static final double LARGE_PACK = 0.88;
@@ -33,14 +34,14 @@ final class ItemDraw {
     double bias = chance.between(0.93, 1.07);
     List<Pack> packs = new ArrayList<>();
     for (String kind : List.of("mouse", "rat")) {
-      for (double usual : Prey.PIECES.get(kind)) {
+      for (double usual : Prey.pieces(size, kind)) {
         double grams = Math.round(10 * usual * bias * chance.between(0.97, 1.03)) / 10.0;
         double price = Prey.price(grams) * level * chance.between(0.94, 1.06);
         if (chance.in(share)) {
           Item item = item(supplier, kind, usual, grams);
           int count = Prey.packCount(usual) * size.packFactor();
           packs.add(pack(item, count, price));
-          packs.add(pack(item, 4 * count, price * LARGE_PACK));
+          packs.add(pack(item, size.smallInLarge() * count, price * LARGE_PACK));
         }
       }
     }

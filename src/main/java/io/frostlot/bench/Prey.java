@@ -15,14 +15,27 @@ final class Prey {
   private static final double FIRST_G = 2;
   private static final double RATIO = 1.45;
   private static final double SHARE = 0.10;
-  static final Map<String, List<Double>> PIECES =
+  private static final Map<String, List<Double>> PIECES =
       Map.of(
           "mouse",
           List.of(2.2, 3.4, 5.2, 8.0, 12.0, 18.0, 27.0, 38.0),
           "rat",
           List.of(6.0, 10.0, 16.0, 25.0, 38.0, 58.0, 85.0, 125.0, 185.0, 250.0));
 
+  /** Fewer sizes, each 1.6 times as heavy as the one before. */
+  private static final Map<String, List<Double>> FEW_PIECES =
+      Map.of(
+          "mouse",
+          List.of(2.7, 4.3, 6.9, 11.0, 17.6, 28.0),
+          "rat",
+          List.of(17.6, 28.0, 45.0, 72.0, 115.0, 184.0));
+
   private Prey() {}
+
+  /** Mean grams of the pieces of a kind that there are. */
+  static List<Double> pieces(RoomSize size, String kind) {
+    return (size == RoomSize.MEMBER ? FEW_PIECES : PIECES).get(kind);
+  }
 
   /** Target grams of a step of the table. */
   static double mealG(int step) {

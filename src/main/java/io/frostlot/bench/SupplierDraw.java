@@ -61,6 +61,36 @@ final class SupplierDraw {
     return suppliers;
   }
 
+  /** Two carriers and a shop without promotions, price breaks, rare packs and closings. */
+  List<Supplier> plain() {
+    return List.of(
+        plain(
+            "carrier-1",
+            "Carrier one (invented)",
+            items.packs("carrier-1", 1, 1),
+            Boxing.Way.BY_TOTAL,
+            DayOfWeek.TUESDAY),
+        plain(
+            "carrier-2",
+            "Carrier two (invented)",
+            items.packs("carrier-2", 0.85, 0.92),
+            Boxing.Way.WHOLE_PACKS,
+            DayOfWeek.MONDAY),
+        shop());
+  }
+
+  private Supplier plain(String id, String name, List<Pack> packs, Boxing.Way way, DayOfWeek day) {
+    return new Supplier(
+        id,
+        name,
+        sheet(packs),
+        OrderTerms.PLAIN,
+        boxing(way),
+        new Shipping(rate(1), Shipping.Packing.FREE, List.of(), List.of()),
+        new Delivery.Shipped(
+            new Delivery.Lead(2, true, 0, List.of()), Set.of(day), new Delivery.Transit(1, 1)));
+  }
+
   private Supplier near() {
     List<Pack> packs = new ArrayList<>(items.packs("carrier-1", 1, 1));
     Pack rare = packs.get(packs.size() / 2);

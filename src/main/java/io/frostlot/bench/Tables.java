@@ -40,10 +40,10 @@ public record Tables(
               it.subject().seed(),
               it.method().name(),
               Long.toString(it.method().most().toSeconds())));
-      Arrays.stream(Goal.values()).map(goal -> number(it.to(goal), "")).forEach(cells::add);
+      Arrays.stream(Goal.values()).map(goal -> Cells.number(it.to(goal), "")).forEach(cells::add);
       cells.addAll(standing(it));
-      cells.add(number(it.bound(), ""));
-      cells.add(number(it.boundOfAsGood(), ""));
+      cells.add(Cells.number(it.bound(), ""));
+      cells.add(Cells.number(it.boundOfAsGood(), ""));
       cells.add(
           it.peakMegabytes().isPresent() ? Long.toString(it.peakMegabytes().getAsLong()) : "");
       cells.add(Integer.toString(it.size().classes()));
@@ -67,7 +67,7 @@ public record Tables(
   }
 
   private String top() {
-    return version + ", " + day + "; " + Machine.says();
+    return Cells.top(version, day);
   }
 
   /** Medians over the seeds, how much faster, and what the drawn rooms came to. */
@@ -75,23 +75,19 @@ public record Tables(
     StringBuilder text = new StringBuilder();
     text.append(top()).append(".\n\n");
     text.append("Cold, from the start of the process to the first plan of the first room: ");
-    text.append(number(cold, "none")).append(" s. All other times are warm, in seconds, medians");
+    text.append(Cells.number(cold, "none"))
+        .append(" s. All other times are warm, in seconds, medians");
     text.append(" over the seeds; - is not reached within the limit.\n\n");
     List<String> head = new ArrayList<>(List.of("size", "method", "rooms", "limit"));
     Arrays.stream(Goal.values()).map(Goal::says).forEach(head::add);
     head.addAll(
         List.of("cost", "bound", "bound of as good", "peak MB", "classes", "rows", "columns"));
-    row(text, head);
-    row(text, head.stream().map(name -> "---").toList());
-    groups().values().forEach(group -> row(text, medians(group)));
+    Cells.head(text, head);
+    groups().values().forEach(group -> Cells.row(text, medians(group)));
     text.append('\n');
     ratios(text);
     realised(text);
     return text.toString();
-  }
-
-  private static void row(StringBuilder text, List<String> cells) {
-    text.append("| ").append(String.join(" | ", cells)).append(" |\n");
   }
 
   private Map<List<String>, List<Measurement>> groups() {
@@ -111,23 +107,23 @@ public record Tables(
     cells.add(Integer.toString(group.size()));
     cells.add(Long.toString(first.method().most().toSeconds()));
     for (Goal goal : Goal.values()) {
-      cells.add(finite("%.1f", toGoal(group, goal)));
+      cells.add(Cells.finite("%.1f", toGoal(group, goal)));
     }
     cells.add(
-        finite(
+        Cells.finite(
             "%.2f",
             median(group, it -> it.standing().map(s -> s.money().toDouble()).orElse(INFINITE))));
-    cells.add(finite("%.2f", median(group, it -> it.bound().orElse(INFINITE))));
-    cells.add(finite("%.2f", median(group, it -> it.boundOfAsGood().orElse(INFINITE))));
+    cells.add(Cells.finite("%.2f", median(group, it -> it.bound().orElse(INFINITE))));
+    cells.add(Cells.finite("%.2f", median(group, it -> it.boundOfAsGood().orElse(INFINITE))));
     cells.add(
-        finite(
+        Cells.finite(
             "%.0f",
             median(
                 group,
                 it -> it.peakMegabytes().isPresent() ? it.peakMegabytes().getAsLong() : INFINITE)));
-    cells.add(finite("%.0f", median(group, it -> it.size().classes())));
-    cells.add(finite("%.0f", median(group, it -> it.size().rows())));
-    cells.add(finite("%.0f", median(group, it -> it.size().columns())));
+    cells.add(Cells.finite("%.0f", median(group, it -> it.size().classes())));
+    cells.add(Cells.finite("%.0f", median(group, it -> it.size().rows())));
+    cells.add(Cells.finite("%.0f", median(group, it -> it.size().columns())));
     return cells;
   }
 
@@ -141,14 +137,6 @@ public record Tables(
     double[] sorted = group.stream().mapToDouble(value).sorted().toArray();
     int middle = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-  }
-
-  private static String finite(String format, double value) {
-    return Double.isInfinite(value) ? "-" : String.format(Locale.ROOT, format, value);
-  }
-
-  private static String number(OptionalDouble value, String none) {
-    return value.isPresent() ? String.format(Locale.ROOT, "%.2f", value.getAsDouble()) : none;
   }
 
   private void ratios(StringBuilder text) {
@@ -183,21 +171,20 @@ public record Tables(
 
   private void realised(StringBuilder text) {
     text.append("\nWhat the drawn rooms came to in the plans found, in percent:\n\n");
-    row(text, List.of("room", "method", "growing", "shipping of cash", "fullest freezer"));
-    row(text, List.of("---", "---", "---", "---", "---"));
+    Cells.head(text, List.of("room", "method", "growing", "shipping of cash", "fullest freezer"));
     for (Measurement it : measurements) {
       it.realised()
           .ifPresent(
               real ->
-                  row(
+                  Cells.row(
                       text,
                       List.of(
                           it.subject().name(),
                           it.method().name(),
-                          finite("%.0f", 100 * real.growing()),
-                          finite("%.0f", 100 * real.shipping()),
+                          Cells.finite("%.0f", 100 * real.growing()),
+                          Cells.finite("%.0f", 100 * real.shipping()),
                           real.full().stream()
-                              .map(share -> finite("%.0f", 100 * share))
+                              .map(share -> Cells.finite("%.0f", 100 * share))
                               .collect(Collectors.joining(", then ")))));
     }
   }

@@ -1,13 +1,20 @@
 package io.frostlot.cli;
 
 import io.frostlot.app.MakePlan;
+import io.frostlot.app.ShareBox;
 import io.frostlot.bench.Bench;
+import io.frostlot.bench.DrawnGroup;
+import io.frostlot.bench.GroupBench;
+import io.frostlot.bench.GroupMeasurement;
+import io.frostlot.bench.GroupTables;
 import io.frostlot.bench.Measurement;
 import io.frostlot.bench.Method;
 import io.frostlot.bench.RoomSize;
 import io.frostlot.bench.Subject;
 import io.frostlot.bench.Tables;
 import io.frostlot.files.Problem;
+import io.frostlot.program.Glop;
+import io.frostlot.program.Limits;
 import io.frostlot.program.Plain;
 import io.frostlot.program.ProgramSize;
 import java.io.IOException;
@@ -18,9 +25,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -33,9 +43,11 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description =
         "Measures how fast and how well plans are made, on rooms drawn from seeds and on scenario"
-            + " folders, beside a plain program; prints the table of medians.")
+            + " folders, beside a plain program; prints the table of medians. With --group: how"
+            + " groups of keepers drawn from seeds order together.")
 final class BenchCommand implements Callable<Integer> {
   private static final int QUICK_SECONDS = 3;
+  private static final int QUICK_GROUP_SECONDS = 10;
   private static final int MOST_SECONDS = 100_000;
   private final Desk desk;
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -44,14 +56,16 @@ final class BenchCommand implements Callable<Integer> {
       names = "--size",
       paramLabel = "SIZE",
       split = ",",
-      description = "Sizes of drawn rooms: ${COMPLETION-CANDIDATES}.")
+      description =
+          "Sizes of drawn rooms: ${COMPLETION-CANDIDATES}; with --group of each member's room.")
   private List<RoomSize> sizes = new ArrayList<>();
 
   @Option(
       names = "--seed",
       paramLabel = "N",
       split = ",",
-      description = "Seeds of drawn rooms (default: 1,2,3,4,5; with --quick: 1).")
+      description =
+          "Seeds of drawn rooms (default: 1,2,3,4,5; with --quick: 1; with --group: 1,2).")
   private List<Long> seeds = new ArrayList<>();
 
   @Option(
@@ -64,7 +78,8 @@ final class BenchCommand implements Callable<Integer> {
       names = "--seconds",
       paramLabel = "N",
       defaultValue = "60",
-      description = "Most seconds for a room (default: ${DEFAULT-VALUE}).")
+      description =
+          "Most seconds for a room, or for the joint plan of a group (default: ${DEFAULT-VALUE}).")
   private int seconds;
 
   @Option(
@@ -76,14 +91,16 @@ final class BenchCommand implements Callable<Integer> {
 
   @Option(
       names = "--quick",
-      description = "A very small room and a few seconds, unless other ones are given.")
+      description = "Very small rooms and a few seconds, unless other ones are given.")
   private boolean quick;
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Write DIR/bench.csv and DIR/bench.md too.")
+      description = "Write DIR/bench.csv and DIR/bench.md too (groups.csv, groups.md).")
   private Path out = Usual.NOT_GIVEN;
+
+  @Mixin private GroupOptions groups = new GroupOptions();
 
   BenchCommand(Desk desk) {
     this.desk = desk;
@@ -94,6 +111,10 @@ final class BenchCommand implements Callable<Integer> {
     if (least(seconds) || least(plainSeconds)) {
       throw new ParameterException(
           spec.commandLine(), "--seconds, --plain-seconds: expected 1 to " + MOST_SECONDS);
+    }
+    groups.check(folders);
+    if (groups.areAsked()) {
+      return measureGroups();
     }
     if (sizes.isEmpty() && folders.isEmpty()) {
       sizes.add(quick ? RoomSize.XS : RoomSize.S);
@@ -139,7 +160,11 @@ final class BenchCommand implements Callable<Integer> {
   }
 
   private Duration time(int given) {
-    return Duration.ofSeconds(quick ? Math.min(QUICK_SECONDS, given) : given);
+    return time(given, QUICK_SECONDS);
+  }
+
+  private Duration time(int given, int quickly) {
+    return Duration.ofSeconds(quick ? Math.min(quickly, given) : given);
   }
 
   private int measure(List<Subject> subjects) {
@@ -149,16 +174,40 @@ final class BenchCommand implements Callable<Integer> {
         bench.measure(subjects, it -> desk.terminal().err().println(it.says()));
     Tables tables =
         new Tables(LocalDate.now(ZoneId.systemDefault()), Fault.version(), cold, measured);
-    desk.terminal().out().print(tables.markdown());
-    desk.terminal().out().flush();
-    return out.equals(Usual.NOT_GIVEN) ? ExitCode.PLAN : write(tables);
+    return show("bench", tables.csv(), tables.markdown());
   }
 
-  private int write(Tables tables) {
+  private int measureGroups() {
+    List<DrawnGroup> drawn =
+        groups.drawn(
+            sizes.isEmpty() ? List.of(quick ? RoomSize.XS : RoomSize.MEMBER) : sizes,
+            !seeds.isEmpty() ? seeds : quick ? List.of(1L) : List.of(1L, 2L));
+    Limits joint = new Limits(time(seconds, QUICK_GROUP_SECONDS), OptionalInt.empty());
+    Optional<Limits> subgroups =
+        groups.waysSeconds().map(most -> new Limits(time(most, QUICK_GROUP_SECONDS), OptionalInt.empty()));
+    GroupBench bench =
+        new GroupBench(
+            new ShareBox(desk.planner(), new Glop()),
+            new ShareBox.Work(joint, subgroups),
+            desk.interruption()::asked);
+    List<GroupMeasurement> measured =
+        bench.measure(drawn, it -> desk.terminal().err().println(it.says()));
+    GroupTables tables =
+        new GroupTables(
+            LocalDate.now(ZoneId.systemDefault()), Fault.version(), joint.time(), measured);
+    return show("groups", tables.csv(), tables.markdown());
+  }
+
+  private int show(String name, String csv, String markdown) {
+    desk.terminal().out().print(markdown);
+    desk.terminal().out().flush();
+    if (out.equals(Usual.NOT_GIVEN)) {
+      return ExitCode.PLAN;
+    }
     try {
       Files.createDirectories(out);
-      Files.writeString(out.resolve("bench.csv"), tables.csv());
-      Files.writeString(out.resolve("bench.md"), tables.markdown());
+      Files.writeString(out.resolve(name + ".csv"), csv);
+      Files.writeString(out.resolve(name + ".md"), markdown);
       return ExitCode.PLAN;
     } catch (IOException e) {
       desk.terminal().err().println(out + ": could not be written: " + e.getMessage());

@@ -107,4 +107,52 @@ class BenchCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
     assertThat(run.err()).contains("HUGE");
   }
+
+  /** What is known of the joint plan does not contradict itself. */
+  @Test
+  void quick_measures_a_group_and_all_its_subgroups() throws IOException {
+    CommandRun run =
+        CommandRun.of(
+            Engine::solve,
+            false,
+            "bench",
+            "--quick",
+            "--group",
+            "2",
+            "--ways-seconds",
+            "2",
+            "--out",
+            out.toString());
+
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    List<String> lines = Files.readAllLines(out.resolve("groups.csv"));
+    List<String> names = List.of(lines.get(1).split(",", -1));
+    List<String> cells = List.of(lines.get(2).split(",", -1));
+    assertThat(lines).hasSize(3);
+    assertThat(lines.get(0)).startsWith("# Frostlot").contains("OR-Tools", "processors");
+    assertThat(cells).hasSameSizeAs(names);
+    assertThat(cells.subList(0, 5)).containsExactly("2", "XS", "1", "at once", "10");
+    assertThat(cells.get(names.indexOf("subgroups"))).isEqualTo("3");
+    String cost = cells.get(names.indexOf("cost"));
+    String bound = cells.get(names.indexOf("bound"));
+    if (!cost.isEmpty() && !bound.isEmpty()) {
+      assertThat(Double.parseDouble(bound)).isLessThanOrEqualTo(Double.parseDouble(cost) + 0.011);
+    }
+    assertThat(run.out()).contains("| members | size | seed | hand-overs |", "| 2 | XS | 1 |");
+    assertThat(Files.readString(out.resolve("groups.md"))).isEqualTo(run.out());
+  }
+
+  @Test
+  void options_of_groups_that_do_not_go_together_are_refused() {
+    CommandRun alone = CommandRun.of("bench", "--group", "1");
+    CommandRun folder = CommandRun.of("bench", "--group", "3", "--folder", "any");
+    CommandRun ways = CommandRun.of("bench", "--ways-seconds", "5");
+
+    assertThat(List.of(alone, folder, ways))
+        .extracting(CommandRun::exitCode)
+        .containsOnly(ExitCode.INPUT_PROBLEMS);
+    assertThat(alone.err()).contains("--group: found 1, expected 2 to 8");
+    assertThat(folder.err()).contains("--group: expected without --folder");
+    assertThat(ways.err()).contains("--ways-seconds: expected only with --group");
+  }
 }
