@@ -184,7 +184,9 @@ final class BenchCommand implements Callable<Integer> {
             !seeds.isEmpty() ? seeds : quick ? List.of(1L) : List.of(1L, 2L));
     Limits joint = new Limits(time(seconds, QUICK_GROUP_SECONDS), OptionalInt.empty());
     Optional<Limits> subgroups =
-        groups.waysSeconds().map(most -> new Limits(time(most, QUICK_GROUP_SECONDS), OptionalInt.empty()));
+        groups
+            .waysSeconds()
+            .map(most -> new Limits(time(most, QUICK_GROUP_SECONDS), OptionalInt.empty()));
     GroupBench bench =
         new GroupBench(
             new ShareBox(desk.planner(), new Glop()),

@@ -109,7 +109,10 @@ class GroupDrawTest {
     TreeSet<LocalDate> days = new TreeSet<>(group(2).agreement().handOvers());
 
     assertThat(group(1).agreement().handOvers()).isEmpty();
-    assertThat(days).hasSize(6).extracting(LocalDate::getDayOfWeek).containsOnly(DayOfWeek.SATURDAY);
+    assertThat(days)
+        .hasSize(6)
+        .extracting(LocalDate::getDayOfWeek)
+        .containsOnly(DayOfWeek.SATURDAY);
     assertThat(ChronoUnit.DAYS.between(days.first(), days.last())).isEqualTo(5 * 14);
     assertThat(group(2).first().planning().contains(days.last())).isTrue();
   }
