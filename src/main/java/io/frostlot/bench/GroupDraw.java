@@ -32,11 +32,11 @@ import java.util.stream.IntStream;
  * Draws a group of keepers who order together: each with animals, freezers of two kinds, food for
  * the first weeks and a pack under way of its own, all with the same two carriers and a shop, drawn
  * for what they eat together: a box takes two usual orders of the group, so that of one keeper
- * alone it stays half empty. Everybody may be host, and keeps what a usual order brings for ten
- * days. Of the large bags a part may be cut, into portions of the small bag. With an even seed the
- * others collect every second Saturday only, with an odd one on the day of arrival. The policy is
- * that of a scenario in which effort is reckoned and no adequacy asked for. The same seed draws the
- * same group.
+ * alone it stays half empty. Everybody may be host, and keeps what a box holds for ten days. Of the
+ * large bags a part may be cut, into portions of the small bag. With an even seed the others
+ * collect every second Saturday only, with an odd one on the day of arrival. The policy is that of
+ * a scenario in which effort is reckoned and no adequacy asked for. The same seed draws the same
+ * group.
  */
 public final class GroupDraw {
   private static final LocalDate FIRST = LocalDate.of(2031, 3, 3);
@@ -78,7 +78,7 @@ public final class GroupDraw {
     List<Animal> everybody = collections.stream().flatMap(List::stream).toList();
     Calibration together = calibration(everybody);
     List<Supplier> suppliers = new SupplierDraw(size, chance, planning, together).plain();
-    Waiting waiting = new Waiting(litres(together.orderKg()), WAITING_DAYS);
+    Waiting waiting = new Waiting(litres(together.box().boxKg()), WAITING_DAYS);
     List<Keeper> keepers = new ArrayList<>();
     for (List<Animal> animals : collections) {
       String name = String.format(Locale.ROOT, "Keeper %d", keepers.size() + 1);
