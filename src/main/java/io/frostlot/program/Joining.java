@@ -80,7 +80,10 @@ final class Joining implements Runnable {
     return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
   }
 
-  /** Deliveries of the same supplier within some days of those known. */
+  /**
+   * Deliveries of the same supplier within some days of those known, and others for meals that the
+   * known plan leaves unmet.
+   */
   private Set<Slot> near() {
     Set<Slot> near = new TreeSet<>();
     for (Slot slot : world.slots()) {
@@ -89,6 +92,7 @@ final class Joining implements Runnable {
         near.add(slot);
       }
     }
+    best.plan().map(new Supplements(world)::all).ifPresent(near::addAll);
     return near;
   }
 

@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
@@ -42,7 +43,31 @@ final class Supplements {
     return sets;
   }
 
+  /** One more for every meal that a plan leaves unmet, of each supplier; without the plan's own. */
+  Set<Slot> all(Answer.Judged plan) {
+    Set<Slot> own =
+        plan.plan().orders().stream()
+            .map(Order::slot)
+            .collect(Collectors.toCollection(TreeSet::new));
+    return plan.standing().unmet() == 0
+        ? Set.of()
+        : Replay.of(world, plan.plan()).unmet().stream()
+            .flatMap(unmet -> more(own, unmet.demand()).stream())
+            .collect(Collectors.toCollection(TreeSet::new));
+  }
+
   private List<Set<Slot>> beside(Set<Slot> own, Demand demand) {
+    return more(own, demand).stream()
+        .map(
+            slot -> {
+              Set<Slot> more = new TreeSet<>(own);
+              more.add(slot);
+              return more;
+            })
+        .toList();
+  }
+
+  private List<Slot> more(Set<Slot> own, Demand demand) {
     Set<String> items =
         demand.options().stream().map(option -> option.item().id()).collect(Collectors.toSet());
     return world.scenario().suppliers().stream()
@@ -55,16 +80,19 @@ final class Supplements {
             supplier ->
                 world.slots().stream()
                     .filter(slot -> slot.supplier().equals(supplier.id()))
-                    .filter(slot -> !slot.arrivesLatest().isAfter(demand.meal().days().latest()))
+                    .filter(slot -> isInTime(slot, demand))
                     .filter(slot -> !own.contains(slot))
                     .max(Comparator.comparing(Slot::arrivesLatest))
                     .stream())
-        .map(
-            slot -> {
-              Set<Slot> more = new TreeSet<>(own);
-              more.add(slot);
-              return more;
-            })
         .toList();
+  }
+
+  /** Can pieces of it be in a freezer of the eater's keeper on the meal's last day? */
+  private boolean isInTime(Slot slot, Demand demand) {
+    Joint joint = world.joint();
+    return world.scenario().larder().freezers().stream()
+        .filter(freezer -> joint.feeds(freezer, joint.keeperOf(demand)))
+        .flatMap(freezer -> joint.comings(slot, freezer).stream())
+        .anyMatch(coming -> !coming.latest().isAfter(demand.meal().days().latest()));
   }
 }

@@ -55,6 +55,30 @@ class JointPlansTest {
     assertThat(judged.standing().unmetMust()).isZero();
   }
 
+  /** Of 95 mice five are thrown away for a bag of rabbits, in 100 litres: together too. */
+  @Test
+  void what_is_thrown_away_alone_is_thrown_away_together() throws IOException {
+    new GroupSamples(folder)
+        .put(
+            "ann/stock.csv",
+            """
+            lot,supplier,item,pieces,freezer,arrived,use_by
+            a,north,Mouse,95,Box,2030-12-20,2031-03-01
+            """);
+    Group group = group("rabbit,900,1100,10,2031-01-10", "rabbit,900,1100,10,2031-01-10");
+    Map<Keeper, Plan> alone = new LinkedHashMap<>();
+    for (Keeper keeper : group.keepers()) {
+      alone.put(keeper, plan(World.of(keeper.scenario())).plan().plan());
+    }
+    World world = JointWorld.of(group.keepers(), group.agreement()).orElseThrow();
+
+    Answer.Judged judged =
+        Engine.judge(world, PutTogether.of(world, alone).orElseThrow()).orElseThrow();
+
+    assertThat(judged.standing().money()).isEqualTo(Money.of(40));
+    assertThat(judged.standing().unmetMust()).isZero();
+  }
+
   /** Only one bag of mice in a delivery: 10 + 20, and ten of twenty mice are not there. */
   @Test
   void what_is_not_there_for_all_is_left_out() throws IOException {
