@@ -51,6 +51,12 @@ final class SubgroupWork {
     first.removeIf(some -> some.size() == 1 && plans.range(some).width() <= width);
     // each alone before all others, for where nothing is known of one, nothing is of all with it
     first.sort(Comparator.comparingInt(Subgroup::size));
+    if (limits.rounds().isPresent()) {
+      // what all others begin with is then the same whoever ends first
+      List<Subgroup> alone = first.stream().filter(some -> some.size() == 1).toList();
+      all(alone, limits.time(), first.size());
+      first.removeAll(alone);
+    }
     all(first, slice(first.size()), first.size());
     if (plans.unmetAlone().isEmpty()) {
       parts.add(plans.all());
@@ -74,8 +80,11 @@ final class SubgroupWork {
     return game.cost(some).width() / (1 << Math.min(rounds.getOrDefault(some, 0), 6));
   }
 
-  /** A part of the time, such that all can be planned in half of it. */
+  /** A part of the time, such that all can be planned in half of it; all where rounds count. */
   private Duration slice(int count) {
+    if (limits.rounds().isPresent()) {
+      return limits.time();
+    }
     int side = side();
     long millis = limits.millis() / 2 * side / Math.max(1, count);
     return Duration.ofMillis(Math.max(500, Math.min(millis, MOST_MILLIS)));

@@ -35,7 +35,7 @@ final class Asked extends Usual {
 
   /** Time for all plans together, rounds for each. */
   Limits limits() {
-    return limits(time(seconds, USUAL_SECONDS, effort), effort);
+    return limits(time("--seconds", seconds, USUAL_SECONDS, effort), effort);
   }
 
   MakePlan.Prepared read(Desk desk, Path folder) {

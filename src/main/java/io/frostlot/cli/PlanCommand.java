@@ -134,6 +134,6 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Limits limits() {
-    return usual.limits(usual.time(seconds, USUAL_SECONDS, effort), effort);
+    return usual.limits(usual.time("--seconds", seconds, USUAL_SECONDS, effort), effort);
   }
 }

@@ -37,6 +37,8 @@ import picocli.CommandLine.Parameters;
     })
 final class ShareCommand implements Callable<Integer> {
   private static final int MOST_MEMBERS = 8;
+  private static final int USUAL_SECONDS = 30;
+  private static final int USUAL_WAYS_SECONDS = 300;
   private final Desk desk;
 
   @Parameters(paramLabel = "FOLDER", description = "The group folder, which holds group.json.")
@@ -62,17 +64,17 @@ final class ShareCommand implements Callable<Integer> {
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      defaultValue = "30",
       description =
-          "Stop looking for members' own plans and the joint one after N seconds (default: 30).")
-  private double seconds;
+          "Stop looking for members' own plans and the joint one after N seconds (default: 30; with"
+              + " --effort: no limit).")
+  private double seconds = Double.NaN;
 
   @Option(
       names = "--ways-seconds",
       paramLabel = "N",
-      defaultValue = "300",
-      description = "Stop planning subgroups after N seconds (default: 300).")
-  private double waysSeconds;
+      description =
+          "Stop planning subgroups after N seconds (default: 300; with --effort: no limit).")
+  private double waysSeconds = Double.NaN;
 
   @Option(
       names = "--effort",
@@ -88,8 +90,8 @@ final class ShareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Limits joint = limits("--seconds", seconds);
-    Limits subgroups = limits("--ways-seconds", waysSeconds);
+    Limits joint = limits("--seconds", seconds, USUAL_SECONDS);
+    Limits subgroups = limits("--ways-seconds", waysSeconds, USUAL_WAYS_SECONDS);
     ShareBox shareBox = new ShareBox(desk.planner(), new Glop());
     ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
     if (prepared instanceof ShareBox.Refused refused) {
@@ -155,7 +157,7 @@ final class ShareCommand implements Callable<Integer> {
     return problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS;
   }
 
-  private Limits limits(String option, double most) {
-    return usual.limits(usual.time(option, most), effort);
+  private Limits limits(String option, double typed, int most) {
+    return usual.limits(usual.time(option, typed, most, effort), effort);
   }
 }

@@ -61,15 +61,15 @@ class Usual {
   }
 
   /**
-   * The time of {@code --seconds}.
+   * The time of an option.
    *
    * @param typed seconds; not a number where none were typed
    * @param usual seconds where neither they nor rounds were typed
    * @param effort rounds, with which there is no limit of time
    */
-  final Duration time(double typed, int usual, int effort) {
+  final Duration time(String option, double typed, int usual, int effort) {
     double untyped = effort > 0 ? MOST_SECONDS : usual;
-    return time("--seconds", Double.isNaN(typed) ? untyped : typed);
+    return time(option, Double.isNaN(typed) ? untyped : typed);
   }
 
   /** The time of an option in seconds. */

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import io.frostlot.app.GroupSamples;
+import io.frostlot.app.Planner;
+import io.frostlot.plan.Answer;
 import io.frostlot.program.Engine;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -189,6 +191,22 @@ class ShareCommandTest {
     CommandRun run = share("--format", "csv");
 
     assertThat(run.out()).contains("di,north,2031-01-05,2031-01-06,Large mouse,2,2,1,2,62,4.00");
+  }
+
+  @Test
+  void the_time_is_thirty_seconds_and_not_limited_where_rounds_are_counted() {
+    List<Long> seconds = new ArrayList<>();
+    Planner planner =
+        (world, limits, watch) -> {
+          seconds.add(limits.time().toSeconds());
+          return new Answer.NothingFound();
+        };
+    String profiles = "--profiles=" + folder.resolve("supplier-profiles");
+    for (String more : List.of("--ways", "--effort=2", "--seconds=7")) {
+      CommandRun run = CommandRun.of(planner, false, "share", folder.toString(), profiles, more);
+      assertThat(run.exitCode()).isEqualTo(ExitCode.NOTHING_IN_TIME);
+    }
+    assertThat(seconds).containsExactly(30L, 1_000_000L, 7L);
   }
 
   private CommandRun share(String... more) {
