@@ -46,7 +46,7 @@ final class Bounding implements Runnable {
       Answer.Judged proven = best.plan().orElseThrow();
       boolean exact = best.isProvenWithin(2 * Raising.exactness(proven));
       long took = begun - millisLeft.getAsLong();
-      best.settle(new Ties(world, proven, best.apart(), forTies(took)).choose(exact));
+      best.settle(new Ties(world, proven, best.apart(), forTies(took), rounds).choose(exact));
     }
   }
 

@@ -29,13 +29,20 @@ final class Ties {
   private final Program program;
   private final Linear objective;
   private final LongSupplier millisLeft;
+  private final OptionalInt rounds;
   private final List<Model.Row> held = new ArrayList<>();
   private final Counts counts;
   private Answer.Judged chosen;
 
-  /** To choose among the plans that are as good as a proven one. */
-  Ties(World world, Answer.Judged proven, Apart apart, LongSupplier millisLeft) {
+  /**
+   * To choose among the plans that are as good as a proven one.
+   *
+   * @param rounds of work on each of three choices, as in {@link Limits}
+   */
+  Ties(
+      World world, Answer.Judged proven, Apart apart, LongSupplier millisLeft, OptionalInt rounds) {
     this.millisLeft = millisLeft;
+    this.rounds = rounds;
     attempt = new Attempt(world, new Judging(world, apart));
     program = attempt.program();
     objective = Weights.of(world).objective(program.model());
@@ -99,7 +106,7 @@ final class Ties {
       boolean finished =
           new Counting(simplex, counts, cutoff)
               .run(
-                  Integer.MAX_VALUE,
+                  rounds.isPresent() ? rounds.getAsInt() * Scip.NODES_IN_ROUND : Integer.MAX_VALUE,
                   () -> millisLeft.getAsLong() < Math.max(1, end),
                   new Counting.Progress(bound -> {}, whole));
       return finished || (small && search(amount, cutoff, whole));
@@ -139,11 +146,11 @@ final class Ties {
   }
 
   private Optional<Answer.Judged> finished(double[] point) {
-    return attempt.finish(objective, point, OptionalInt.empty());
+    return attempt.finish(objective, point, rounds);
   }
 
   private Scip.Budget budget() {
-    return Scip.Budget.ofMillis(millisLeft.getAsLong());
+    return Scip.Budget.of(millisLeft.getAsLong(), rounds);
   }
 
   /** Only the orders and packs of a plan, all else zero. */

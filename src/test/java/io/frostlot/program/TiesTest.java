@@ -44,9 +44,16 @@ class TiesTest {
     assertThat(one.standing()).isEqualTo(other.standing());
 
     List<Order> chosen =
-        new Ties(world, one, new Apart(), () -> MILLIS).choose(true).plan().orders();
+        new Ties(world, one, new Apart(), () -> MILLIS, OptionalInt.empty())
+            .choose(true)
+            .plan()
+            .orders();
 
-    assertThat(new Ties(world, other, new Apart(), () -> MILLIS).choose(true).plan().orders())
+    assertThat(
+            new Ties(world, other, new Apart(), () -> MILLIS, OptionalInt.empty())
+                .choose(true)
+                .plan()
+                .orders())
         .isEqualTo(chosen);
   }
 }
