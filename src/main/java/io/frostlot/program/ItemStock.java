@@ -1,6 +1,8 @@
 package io.frostlot.program;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -58,7 +60,7 @@ final class ItemStock {
    * @param lying pieces in each freezer on each day of checks
    * @param eaten pieces before each day on which something comes
    * @param left pieces on the night before each of these
-   * @param there pieces after the meals of each day
+   * @param spare what may be eaten more
    */
   record Course(
       int lackingOn,
@@ -68,15 +70,30 @@ final class ItemStock {
       int[][] lying,
       int[] eaten,
       int[] left,
-      int[] there) {
+      Spare spare) {
     private static final int[] NONE = new int[0];
 
     static Course lacking(int day) {
-      return new Course(day, 0, 0, new Looked(NONE, NONE), new int[0][], NONE, NONE, NONE);
+      return new Course(day, 0, 0, new Looked(NONE, NONE), new int[0][], NONE, NONE, Spare.NOTHING);
     }
 
     boolean isLacking() {
       return lackingOn >= 0;
+    }
+  }
+
+  /**
+   * Pieces that may be eaten more on a day, at most, where others are to have theirs.
+   *
+   * @param days from which on it is so many, rising
+   */
+  record Spare(int[] days, int[] pieces) {
+    private static final Spare NOTHING = new Spare(new int[0], new int[0]);
+
+    int on(int day) {
+      int found = Arrays.binarySearch(days, day);
+      int step = found >= 0 ? found : -found - 2;
+      return step < 0 ? 0 : pieces[step];
     }
   }
 
@@ -85,6 +102,7 @@ final class ItemStock {
   private final List<Batch> batches = new ArrayList<>();
   private final List<Integer> pieces = new ArrayList<>();
   private final int[] eaten;
+  private final BitSet meals = new BitSet();
   private Batch[] now = new Batch[0];
   private int[] counts = new int[0];
   private int[] byFrom = new int[0];
@@ -137,10 +155,11 @@ final class ItemStock {
 
   void eat(int day, int count) {
     eaten[day] += count;
+    meals.set(day, eaten[day] > 0);
   }
 
   /** All days, up to one on which there are too few to eat. */
   Course walk(Looked on) {
-    return new StockWalk(look, now, counts, byFrom).over(eaten, on, freezers);
+    return new StockWalk(look, now, counts, byFrom).over(eaten, meals, on, freezers);
   }
 }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.IntStream;
 
 /** Meals of a world and the ways to serve them, by number; what animals are promised with them. */
 final class Menu {
@@ -24,6 +25,7 @@ final class Menu {
   private final List<Dish> dishes = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
   private final List<Promise> promises = new ArrayList<>();
+  private final List<int[]> eating = new ArrayList<>();
 
   /**
    * A way to serve a meal.
@@ -32,7 +34,7 @@ final class Menu {
    * @param day counted from the first
    * @param late what is charged for it
    */
-  record Way(int item, Option option, int day, double grams, double late) {
+  record Way(int item, Option option, int day, long milligrams, double late) {
     int pieces() {
       return option.pieces();
     }
@@ -42,7 +44,9 @@ final class Menu {
    * One meal of a demand.
    *
    * @param items of its ways
-   * @param target grams
+   * @param target milligrams
+   * @param unmet what it counts among the unmet
+   * @param bought what it costs when it is bought in the tail
    * @param runs whose grams it counts in
    * @param promises animals to which other rules promise something, at most one
    */
@@ -50,22 +54,18 @@ final class Menu {
       Demand demand,
       List<Way> ways,
       BitSet items,
-      double target,
+      long target,
+      double unmet,
+      double bought,
       List<Integer> runs,
       List<Integer> promises) {
     boolean isOfTail() {
       return demand.tail();
     }
 
-    /** What it counts among the unmet. */
-    double unmet() {
-      boolean must = demand.meal().importance() == Importance.MUST;
-      return isOfTail() ? 0 : must ? Amounts.MUST : 1;
-    }
-
-    /** What it costs when it is bought in the tail. */
-    double bought() {
-      return demand.tailPrice().toDouble();
+    /** How much is lost where it is not served. */
+    double lost() {
+      return Amounts.MUST * unmet + bought;
     }
 
     boolean eats(BitSet some) {
@@ -98,10 +98,17 @@ final class Menu {
       BitSet items = new BitSet();
       ways.forEach(way -> items.set(way.item()));
       numbers.put(demand.meal().id(), dishes.size());
-      double target = MealRun.target(demand).toDouble();
+      long target = MealRun.target(demand).milligrams();
+      double unmet = demand.tail() ? 0 : isMust(demand) ? Amounts.MUST : 1;
+      double bought = demand.tailPrice().toDouble();
       for (int n = 0; n < demand.meal().count(); n++) {
-        dishes.add(new Dish(demand, ways, items, target, new ArrayList<>(), new ArrayList<>()));
+        List<Integer> runsOf = new ArrayList<>();
+        dishes.add(new Dish(demand, ways, items, target, unmet, bought, runsOf, new ArrayList<>()));
       }
+    }
+    int items = dishes.stream().mapToInt(dish -> dish.items().length()).max().orElse(0);
+    for (int item = 0; item < items; item++) {
+      eating.add(of(item));
     }
     for (Tying rule : Rules.tying(Rules.of(world))) {
       if (rule instanceof Adequacy adequacy) {
@@ -110,6 +117,16 @@ final class Menu {
         counted.tied().forEach((animal, meals) -> add(counted, animal, meals, numbers));
       }
     }
+  }
+
+  private static boolean isMust(Demand demand) {
+    return demand.meal().importance() == Importance.MUST;
+  }
+
+  private int[] of(int item) {
+    return IntStream.range(0, dishes.size())
+        .filter(dish -> dishes.get(dish).items().get(item))
+        .toArray();
   }
 
   private void add(MealRun run, Map<String, Integer> numbers) {
@@ -135,8 +152,8 @@ final class Menu {
       for (Option option : choices.options()) {
         if (days.contains(date) && day >= first && day <= last) {
           double late = perDay * days.late(date);
-          double grams = option.grams().toDouble();
-          ways.add(new Way(number.applyAsInt(option), option, day - first, grams, late));
+          long milligrams = option.grams().milligrams();
+          ways.add(new Way(number.applyAsInt(option), option, day - first, milligrams, late));
         }
       }
     }
@@ -147,26 +164,17 @@ final class Menu {
     return dishes;
   }
 
+  /** Dishes that could be of an item, in order. */
+  int[] eating(int item) {
+    return item < eating.size() ? eating.get(item) : new int[0];
+  }
+
   List<Run> runs() {
     return runs;
   }
 
   int promises() {
     return promises.size();
-  }
-
-  /** Percent by which a run is outside its band, when dishes are served so; -1 is unserved. */
-  double off(int number, int[] served) {
-    Run run = runs.get(number);
-    double grams = 0;
-    double target = 0;
-    for (int d : run.dishes()) {
-      if (served[d] >= 0) {
-        grams += dishes.get(d).ways().get(served[d]).grams();
-        target += dishes.get(d).target();
-      }
-    }
-    return run.band().percentOff(grams, target);
   }
 
   /** By how much the meals of an animal fall short of what a rule promises it. */

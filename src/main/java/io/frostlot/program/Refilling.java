@@ -59,21 +59,23 @@ final class Refilling {
 
   /** Those that are unserved and could be of these items. */
   List<Integer> unserved(BitSet items) {
-    return IntStream.range(0, dishes.size())
-        .filter(d -> !trial.isServed(d) && dishes.get(d).eats(items))
-        .boxed()
-        .toList();
+    BitSet some = new BitSet();
+    for (int item = items.nextSetBit(0); item >= 0; item = items.nextSetBit(item + 1)) {
+      for (int dish : trial.menu().eating(item)) {
+        some.set(dish, !trial.isServed(dish));
+      }
+    }
+    return some.stream().boxed().toList();
   }
 
   /** Those that are served of an item on some days. */
   List<Integer> servedOf(int item, int from, int to) {
     List<Integer> some = new ArrayList<>();
-    for (int d = 0; d < dishes.size(); d++) {
-      if (trial.isServed(d)) {
-        Menu.Way way = trial.way(d);
-        if (way.item() == item && from <= way.day() && way.day() <= to) {
-          some.add(d);
-        }
+    BitSet eaters = trial.eaters(item);
+    for (int d = eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
+      int day = trial.way(d).day();
+      if (from <= day && day <= to) {
+        some.add(d);
       }
     }
     return some;
@@ -83,8 +85,7 @@ final class Refilling {
   void refill(Collection<Integer> some) {
     List<Integer> order = chance.shuffled(some);
     order.sort(
-        Comparator.comparingDouble(
-            d -> -Amounts.MUST * dishes.get(d).unmet() - dishes.get(d).bought()));
+        Comparator.comparingDouble(d -> -dishes.get(d).lost()));
     order.forEach(dish -> serveBest(dish, ANY));
   }
 

@@ -1,18 +1,24 @@
 package io.frostlot.program;
 
-/** Goes once through the days of an {@link ItemStock}. */
+import java.util.Arrays;
+import java.util.BitSet;
+
+/** Goes once through the days of an {@link ItemStock} on which something may change. */
 final class StockWalk {
   private final LookDays look;
   private final ItemStock.Batch[] batches;
   private final int[] counts;
   private final int[] byFrom;
   private final int[] left;
+  private final Steps steps;
   private int[][] lying = new int[0][];
   private int lies;
   private int recent;
   private int come;
   private int old;
   private int gone;
+  private int first;
+  private int expired;
   private long nights;
 
   /**
@@ -28,9 +34,10 @@ final class StockWalk {
     this.counts = counts;
     this.byFrom = byFrom;
     left = counts.clone();
+    steps = new Steps();
     for (int b = 0; b < counts.length; b++) {
-      int first = Math.max(0, batches[b].earliest());
-      nights += (long) counts[b] * nights(first, batches[b].until());
+      int from = Math.max(0, batches[b].earliest());
+      nights += (long) counts[b] * nights(from, batches[b].until());
     }
   }
 
@@ -39,26 +46,27 @@ final class StockWalk {
     return Math.max(0, Math.min(until, look.lastPlanned()) - from + 1);
   }
 
-  ItemStock.Course over(int[] eaten, ItemStock.Looked on, int freezers) {
+  /**
+   * All days, up to one on which there are too few to eat.
+   *
+   * @param eaten pieces on each day
+   * @param meals days on which some are
+   */
+  ItemStock.Course over(int[] eaten, BitSet meals, ItemStock.Looked on, int freezers) {
     int[] checks = on.checks();
     int[] comings = on.comings();
     lying = new int[freezers][checks.length];
     int[] eatenBefore = new int[comings.length];
     int[] leftBefore = new int[comings.length];
-    int[] there = new int[eaten.length];
     int uncovered = 0;
     int all = 0;
     int check = 0;
     int coming = 0;
-    int busy = 0;
-    for (int day = 0; day < eaten.length; day++) {
-      if (day < busy && eaten[day] == 0) {
-        there[day] = lies;
-        continue;
-      }
+    int day = 0;
+    while (day < eaten.length) {
       if (day == day(coming, comings, look.comings())) {
         eatenBefore[coming] = all;
-        leftBefore[coming++] = there[day - 1];
+        leftBefore[coming++] = lies;
       }
       begin(day);
       boolean isChecked = day == day(check, checks, look.checks());
@@ -70,36 +78,39 @@ final class StockWalk {
       }
       eat(day, eaten[day]);
       all += eaten[day];
-      there[day] = lies;
       if (isChecked && look.afterMeals()) {
         count(day, check);
       }
       check += isChecked ? 1 : 0;
-      uncovered += day <= look.lastPlanned() ? Math.max(0, recent - lies) : 0;
-      busy = Math.min(day(coming, comings, look.comings()), day(check, checks, look.checks()));
-      busy = Math.min(busy, next(day));
+      steps.add(day, lies, expired);
+      int next = Math.min(day(coming, comings, look.comings()), day(check, checks, look.checks()));
+      int meal = meals.nextSetBit(day + 1);
+      next = Math.min(meal < 0 ? eaten.length : meal, Math.min(next, next()));
+      uncovered += Math.max(0, recent - lies) * Math.max(0, nights(day, next - 1));
+      day = next;
     }
-    return new ItemStock.Course(-1, nights, uncovered, on, lying, eatenBefore, leftBefore, there);
+    return new ItemStock.Course(
+        -1, nights, uncovered, on, lying, eatenBefore, leftBefore, steps.spare());
   }
 
   private static int day(int next, int[] places, int[] days) {
     return next < places.length ? days[places[next]] : Integer.MAX_VALUE;
   }
 
-  /** The next day on which something may happen but that meals eat. */
-  private int next(int day) {
-    if (recent > 0) {
-      return day + 1;
-    }
+  /** The next day on which something comes, goes, or is no longer recent. */
+  private int next() {
     int comes = come < byFrom.length ? batches[byFrom[come]].from() : Integer.MAX_VALUE;
     int goes = gone < left.length ? batches[gone].until() + 1 : Integer.MAX_VALUE;
-    return Math.min(comes, goes);
+    int settles = old < come ? batches[byFrom[old]].from() + look.coverDays() : Integer.MAX_VALUE;
+    return Math.min(comes, Math.min(goes, settles));
   }
 
   /** What is past its use-by leaves, what comes can be eaten, some of it is no longer recent. */
   private void begin(int day) {
     while (gone < left.length && batches[gone].until() < day) {
-      lies -= batches[gone].from() < day ? left[gone] : 0;
+      int past = batches[gone].from() < day ? left[gone] : 0;
+      lies -= past;
+      expired += past;
       left[gone++] = 0;
     }
     for (; come < byFrom.length && batches[byFrom[come]].from() <= day; come++) {
@@ -118,7 +129,10 @@ final class StockWalk {
 
   private void eat(int day, int pieces) {
     int needed = pieces;
-    for (int b = gone; needed > 0; b++) {
+    while (first < left.length && left[first] == 0) {
+      first++;
+    }
+    for (int b = Math.max(gone, first); needed > 0; b++) {
       if (left[b] > 0 && batches[b].from() <= day) {
         int taken = Math.min(needed, left[b]);
         left[b] -= taken;
@@ -134,6 +148,39 @@ final class StockWalk {
       if (batches[b].earliest() <= day && day <= batches[b].until()) {
         lying[batches[b].freezer()][check] += left[b];
       }
+    }
+  }
+
+  /** Days from which on there are so many pieces after the meals, and so many have expired. */
+  private static final class Steps {
+    private int[] days = new int[32];
+    private int[] there = new int[32];
+    private int[] expired = new int[32];
+    private int size;
+
+    void add(int day, int pieces, int past) {
+      if (size == days.length) {
+        days = Arrays.copyOf(days, 2 * size);
+        there = Arrays.copyOf(there, 2 * size);
+        expired = Arrays.copyOf(expired, 2 * size);
+      }
+      days[size] = day;
+      there[size] = pieces;
+      expired[size++] = past;
+    }
+
+    /**
+     * Where more is eaten on a day, on a later one so many pieces fewer are there, but for those
+     * that would have gone past their use-by.
+     */
+    ItemStock.Spare spare() {
+      int[] pieces = new int[size];
+      int least = Integer.MAX_VALUE;
+      for (int k = size - 1; k >= 0; k--) {
+        least = Math.min(least, there[k] + expired[k]);
+        pieces[k] = least - expired[k];
+      }
+      return new ItemStock.Spare(Arrays.copyOf(days, size), pieces);
     }
   }
 }

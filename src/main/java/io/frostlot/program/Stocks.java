@@ -138,9 +138,9 @@ final class Stocks {
     return perNight[item] * pieces * Math.max(0, look.lastPlanned() - day + 1);
   }
 
-  /** Pieces of an item that are left after the meals of a day. */
-  int there(int item, int day) {
-    return courses[item].there()[day];
+  /** Pieces of an item that may be eaten more on a day, at most. */
+  int spare(int item, int day) {
+    return courses[item].spare().on(day);
   }
 
   /** The first day on which an item is lacking; -1 where there is enough. */

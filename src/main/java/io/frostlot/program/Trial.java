@@ -1,8 +1,9 @@
 package io.frostlot.program;
 
 import java.util.Arrays;
-import java.util.Set;
-import java.util.TreeSet;
+
+import java.util.BitSet;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -25,13 +26,14 @@ final class Trial {
   private final Undo undo;
   private final double ofShortfall;
   private final int[] served;
-  private final double[] off;
+  private final RunTotals totals;
+  private final BitSet[] eaters;
   private final long[] beyond;
   private final int[][] packs;
   private final double[] costs;
-  private final Set<Integer> itemsToWeigh = new TreeSet<>();
-  private final Set<Integer> promisesToWeigh = new TreeSet<>();
-  private final Set<Integer> ordersToWeigh = new TreeSet<>();
+  private final BitSet itemsToWeigh = new BitSet();
+  private final BitSet promisesToWeigh = new BitSet();
+  private final BitSet ordersToWeigh = new BitSet();
   private Amounts amounts = Amounts.NOTHING;
 
   /**
@@ -48,14 +50,16 @@ final class Trial {
     this.ofShortfall = ofShortfall;
     served = new int[menu.dishes().size()];
     Arrays.fill(served, -1);
-    off = new double[menu.runs().size()];
+    totals = new RunTotals(menu.runs());
+    eaters = new BitSet[stocks.items()];
+    Arrays.setAll(eaters, item -> new BitSet());
     beyond = new long[menu.promises()];
     packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
     costs = new double[packs.length];
     for (Menu.Dish dish : menu.dishes()) {
       amounts = with(dish, -1, amounts, 1);
     }
-    IntStream.range(0, stocks.items()).forEach(itemsToWeigh::add);
+    itemsToWeigh.set(0, stocks.items());
   }
 
   private static Amounts with(Menu.Dish dish, int way, Amounts amounts, int times) {
@@ -82,7 +86,7 @@ final class Trial {
   }
 
   double off(int run) {
-    return off[run];
+    return totals.off(run);
   }
 
   int[] packs(int delivery) {
@@ -148,34 +152,53 @@ final class Trial {
           eat(dish, 1);
           amounts = amountsBefore;
         });
-    for (int run : it.runs()) {
-      double offBefore = off[run];
-      off[run] = menu.off(run, served);
-      amounts = amounts.plusShortfall(off[run] - offBefore);
-      undo.add(() -> off[run] = offBefore);
+    if (!it.runs().isEmpty()) {
+      long milligrams = milligrams(it, way) - milligrams(it, before);
+      long target = (way < 0 ? 0 : it.target()) - (before < 0 ? 0 : it.target());
+      double further = feed(it, milligrams, target);
+      amounts = amounts.plusShortfall(further);
+      undo.add(() -> feed(it, -milligrams, -target));
     }
-    promisesToWeigh.addAll(it.promises());
+    it.promises().forEach(promisesToWeigh::set);
+  }
+
+  private static long milligrams(Menu.Dish dish, int way) {
+    return way < 0 ? 0 : dish.ways().get(way).milligrams();
+  }
+
+  private double feed(Menu.Dish dish, long milligrams, long target) {
+    double further = 0;
+    for (int run : dish.runs()) {
+      further += totals.add(run, milligrams, target);
+    }
+    return further;
   }
 
   private void eat(int dish, int times) {
     if (isServed(dish)) {
       Menu.Way way = way(dish);
       stocks.of(way.item()).eat(way.day(), times * way.pieces());
-      itemsToWeigh.add(way.item());
+      eaters[way.item()].set(dish, times > 0);
+      itemsToWeigh.set(way.item());
     }
+  }
+
+  /** Dishes that are served of an item. */
+  BitSet eaters(int item) {
+    return eaters[item];
   }
 
   /** Buys packs more, or fewer, without saying where they lie. */
   void buy(int delivery, int row, int count) {
     packs[delivery][row] += count;
-    ordersToWeigh.add(delivery);
+    ordersToWeigh.set(delivery);
     undo.add(() -> packs[delivery][row] -= count);
   }
 
   /** Puts pieces of an item more, or fewer, into a batch. */
   void put(int item, int batch, int pieces) {
     stocks.of(item).put(batch, pieces);
-    itemsToWeigh.add(item);
+    itemsToWeigh.set(item);
     undo.add(() -> stocks.of(item).put(batch, -pieces));
   }
 
@@ -188,12 +211,19 @@ final class Trial {
   double weigh() {
     Amounts before = amounts;
     undo.add(() -> amounts = before);
-    boolean possible =
-        ordersToWeigh.stream().allMatch(this::weighOrder)
-            && itemsToWeigh.stream().allMatch(this::weighItem);
-    promisesToWeigh.forEach(this::weighPromise);
+    boolean possible = each(ordersToWeigh, this::weighOrder) && each(itemsToWeigh, this::weighItem);
+    each(promisesToWeigh, this::weighPromise);
     clear();
     return possible ? weight() : Double.POSITIVE_INFINITY;
+  }
+
+  /** One after the other, as long as they are possible. */
+  private static boolean each(BitSet some, IntPredicate isPossible) {
+    int one = some.nextSetBit(0);
+    while (one >= 0 && isPossible.test(one)) {
+      one = some.nextSetBit(one + 1);
+    }
+    return one < 0;
   }
 
   private double weight() {
@@ -214,7 +244,7 @@ final class Trial {
     undo.add(() -> costs[delivery] = before);
     if (cost > 0 != before > 0) {
       stocks.comes(deliveries.get(delivery).slot(), cost > 0);
-      IntStream.range(0, stocks.items()).forEach(itemsToWeigh::add);
+      itemsToWeigh.set(0, stocks.items());
     }
     return true;
   }
@@ -225,18 +255,19 @@ final class Trial {
     return more < Double.POSITIVE_INFINITY;
   }
 
-  private void weighPromise(int promise) {
+  private boolean weighPromise(int promise) {
     long before = beyond[promise];
     beyond[promise] = menu.beyond(promise, served);
     amounts = amounts.plusShortfall((double) (beyond[promise] - before));
     undo.add(() -> beyond[promise] = before);
+    return true;
   }
 
   /** May a dish be served so, as far as can be told at once? */
   boolean maySpare(int dish, Menu.Way other) {
-    int there = stocks.there(other.item(), other.day());
+    int spare = stocks.spare(other.item(), other.day());
     boolean same = isServed(dish) && way(dish).item() == other.item();
-    return there + (same ? way(dish).pieces() : 0) >= other.pieces();
+    return spare + (same ? way(dish).pieces() : 0) >= other.pieces();
   }
 
   /** Could it come below a weight, once a dish that is served otherwise is weighed? */
