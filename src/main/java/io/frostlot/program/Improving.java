@@ -73,7 +73,9 @@ final class Improving implements Runnable {
         && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
     }
-    if (beginnings.areParts()) {
+    if (repacking.isForAll()) {
+      repacking.alone();
+    } else if (beginnings.areParts()) {
       bySets();
     } else {
       solving.searchOnAndOn();
@@ -106,7 +108,7 @@ final class Improving implements Runnable {
       rough = true;
       AtOnce plans = new AtOnce(world, rounds);
       for (List<Slot> part : beginnings.parts()) {
-        plans.plan(beginnings.guess(part)).map(judging::fed).ifPresent(best::offer);
+        plans.plan(beginnings.guess(part)).ifPresent(best::offer);
       }
     }
   }

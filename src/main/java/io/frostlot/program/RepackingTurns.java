@@ -56,6 +56,21 @@ final class RepackingTurns {
     share = world.demands().size() > MANY_MEALS ? LEAST : MOST;
   }
 
+  /** Is the program of packs told too little of what animals should have for others to be of use? */
+  boolean isForAll() {
+    return best.plan().isPresent()
+        && TrialWorld.suits(world)
+        && Rules.tying(Rules.of(world)).stream().anyMatch(Tying::isRelaxed);
+  }
+
+  /** Searches as long as it may. */
+  void alone() {
+    int most = rounds.orElse(Integer.MAX_VALUE);
+    for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
+      turn(Long.MAX_VALUE / 100);
+    }
+  }
+
   /**
    * Searches for some time, or for a number of steps where rounds are counted.
    *
