@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
@@ -90,7 +91,23 @@ final class Deliveries {
         some.put(all.get(delivery).rows().get(r), packs[r]);
       }
     }
-    return prices.of(all.get(delivery).slot(), some);
+    Slot slot = all.get(delivery).slot();
+    return prices
+        .of(slot, some)
+        .filter(priced -> priced.order().boxes().count() <= mostBoxes(slot));
+  }
+
+  private int mostBoxes(Slot slot) {
+    return world.pledges().stream()
+        .filter(pledge -> pledge.concerns(slot))
+        .mapToInt(Pledge::mostBoxes)
+        .min()
+        .orElse(Pledge.ANY_BOXES);
+  }
+
+  /** What is pledged of them, with nothing bought. */
+  PledgeCounts pledged() {
+    return new PledgeCounts(world.pledges(), this);
   }
 
   /** Money, with the effort for the order and its day; infinite where it cannot be. */

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Plan;
-import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import java.util.Optional;
 
@@ -22,8 +21,6 @@ public final class Engine {
 
   /** What a plan of any making comes to; empty where it breaks a rule or cannot be followed. */
   public static Optional<Answer.Judged> judge(World world, Plan plan) {
-    return Optional.of(Rules.judge(world, plan))
-        .filter(judged -> judged.books().breaches().isEmpty())
-        .filter(judged -> Replay.of(world, plan).holds());
+    return new Judge(world).judge(plan);
   }
 }

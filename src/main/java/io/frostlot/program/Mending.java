@@ -7,8 +7,14 @@ import java.util.List;
 import java.util.Set;
 
 /** Makes good what a change of packs has left behind. */
-record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, Chance chance) {
-  private static final int PAIRS = 200;
+record Mending(
+    Menu menu,
+    Trial trial,
+    Refilling refilling,
+    Exchanging exchanging,
+    Shopping shopping,
+    Chance chance) {
+  private static final int PAIRS = 1000;
   private static final int MOST_TRIMMED = 6;
 
   /** Where there are more or fewer of some items: who lacks them is fed otherwise, see below. */
@@ -32,7 +38,7 @@ record Mending(Menu menu, Trial trial, Refilling refilling, Shopping shopping, C
     refilling.refill(refilling.unserved(items));
     Set<Integer> runs = new LinkedHashSet<>();
     lost.forEach(dish -> runs.addAll(menu.dishes().get(dish).runs()));
-    refilling.evenOut(runs, PAIRS);
+    exchanging.evenOut(runs, PAIRS);
   }
 
   /** Can a dish be served after all? Else the change is of no use. */

@@ -63,9 +63,23 @@ final class Menu {
       return demand.tail();
     }
 
+    /** Grams fed by a way, in milligrams; -1 is none. */
+    long milligrams(int way) {
+      return way < 0 ? 0 : ways.get(way).milligrams();
+    }
+
+    /** Its target where it is served, else nothing. */
+    long aim(int way) {
+      return way < 0 ? 0 : target;
+    }
+
     /** How much is lost where it is not served. */
     double lost() {
       return Amounts.MUST * unmet + bought;
+    }
+
+    boolean isOfSameRun(Dish other) {
+      return runs.stream().anyMatch(other.runs::contains);
     }
 
     boolean eats(BitSet some) {

@@ -27,7 +27,8 @@ final class PackChanges {
     this.chance = chance;
     trial = plan.trial();
     shopping = new Shopping(plan, world, refilling, chance);
-    mending = new Mending(world.menu(), trial, refilling, shopping, chance);
+    Exchanging exchanging = new Exchanging(trial, refilling, chance);
+    mending = new Mending(world.menu(), trial, refilling, exchanging, shopping, chance);
   }
 
   /** Any one of them. */

@@ -14,21 +14,23 @@ final class Refilling {
   /** All items. */
   static final BitSet ANY = new BitSet();
 
-  private static final double BETTER = 1e-6;
+  static final double BETTER = 1e-6;
   private static final int MOST_TRIED = 6;
 
   /** Days around a meal within which another may give its food to it. */
   private static final int NEAR_DAYS = 5;
 
-  private static final int PARTNERS = 20;
+
 
   private final Trial trial;
+  private final Outlook outlook;
   private final List<Menu.Dish> dishes;
   private final Chance chance;
   private double weight;
 
   Refilling(Trial trial, Chance chance) {
     this.trial = trial;
+    outlook = trial.outlook();
     this.chance = chance;
     dishes = trial.menu().dishes();
     weight = trial.weigh();
@@ -102,12 +104,13 @@ final class Refilling {
       Menu.Way way = ways.get(w);
       if (w == trial.served(dish)
           || !(items.isEmpty() || items.get(way.item()))
-          || !trial.maySpare(dish, way)) {
+          || !outlook.maySpare(dish, way)
+          || !outlook.mayBeBelow(least, weight, dish, w)) {
         continue;
       }
       int mark = trial.mark();
       trial.serve(dish, w);
-      double other = trial.mayBeBelow(least, way) ? trial.weigh() : Double.POSITIVE_INFINITY;
+      double other = trial.weigh();
       trial.backTo(mark);
       if (other < least) {
         least = other;
@@ -134,6 +137,10 @@ final class Refilling {
       trial.backTo(mark);
     }
     return better;
+  }
+
+  Outlook outlook() {
+    return outlook;
   }
 
   /** Makes a change, and takes it back where it does not weigh less; was it kept? */
@@ -185,51 +192,5 @@ final class Refilling {
     }
     chance.shuffled(wanting).forEach(dish -> serveBest(dish, items));
     refill(unserved(items));
-  }
-
-  /** Meals of runs outside their bands are served otherwise or change with others. */
-  void evenOut(Collection<Integer> runs, int mostPairs) {
-    Set<Integer> outside = new LinkedHashSet<>();
-    for (int run : runs) {
-      if (trial.off(run) > 0) {
-        IntStream.of(trial.menu().runs().get(run).dishes()).forEach(outside::add);
-      }
-    }
-    int left = mostPairs;
-    for (int dish : chance.shuffled(outside)) {
-      serveBest(dish, ANY);
-      for (int n = 0; n < PARTNERS && left > 0; n++, left--) {
-        exchange(dish, chance.below(dishes.size()));
-      }
-    }
-  }
-
-  /** Each of two dishes is served of the item of the other, where that weighs less. */
-  private void exchange(int a, int b) {
-    if (!trial.isServed(a) || !trial.isServed(b) || trial.way(a).item() == trial.way(b).item()) {
-      return;
-    }
-    int newA = way(a, trial.way(b).item());
-    int newB = way(b, trial.way(a).item());
-    if (newA >= 0 && newB >= 0) {
-      isBetter(
-          () -> {
-            trial.serve(a, newA);
-            trial.serve(b, newB);
-            weigh();
-          });
-    }
-  }
-
-  /** A way to serve a dish of an item on the same day; -1 where there is none. */
-  private int way(int dish, int item) {
-    List<Menu.Way> ways = dishes.get(dish).ways();
-    int day = trial.way(dish).day();
-    for (int w = 0; w < ways.size(); w++) {
-      if (ways.get(w).item() == item && ways.get(w).day() == day) {
-        return w;
-      }
-    }
-    return -1;
   }
 }

@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
  * A local search from a plan on: some packs are given back, put into another delivery or changed
@@ -10,9 +9,6 @@ import java.util.stream.IntStream;
  * cold (S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi, Science 220, 1983).
  */
 final class Repacking {
-  private static final int PAIRS = 4000;
-
-  private final TrialWorld world;
   private final TrialPlan plan;
   private final Trial trial;
   private final Chance chance;
@@ -29,7 +25,6 @@ final class Repacking {
    */
   Repacking(TrialWorld world, TrialPlan plan, Cooling cooling, long seed) {
     this.cooling = cooling;
-    this.world = world;
     this.plan = plan;
     trial = plan.trial();
     chance = Chance.of(seed);
@@ -42,7 +37,7 @@ final class Repacking {
   /** Feeds as well as can be from what there is. */
   private void feed() {
     refilling.refill(refilling.unserved());
-    refilling.evenOut(IntStream.range(0, world.menu().runs().size()).boxed().toList(), PAIRS);
+    new Exchanging(trial, refilling, chance).evenOutAll();
     trial.keep();
   }
 

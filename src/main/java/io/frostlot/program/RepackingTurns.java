@@ -14,10 +14,9 @@ import java.util.function.BooleanSupplier;
  * What it finds is judged and replayed like any plan.
  */
 final class RepackingTurns {
-  /** Shares of what about one order costs by which a change may be for the worse, at first. */
-  private static final double WARM = 0.04;
+  /** Share of the usual warmth with which every second search begins. */
+  private static final double TEPID = 0.25;
 
-  private static final double TEPID = 0.01;
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
 
@@ -28,7 +27,11 @@ final class RepackingTurns {
   private static final double MOST = 8;
   private static final long JUDGE_AFTER_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
 
+  /** So many times as long as it takes to judge. */
+  private static final int SELDOM = 20;
+
   private final World world;
+  private final Judge judge;
   private final Best best;
   private final BooleanSupplier goesOn;
   private final OptionalInt rounds;
@@ -37,7 +40,7 @@ final class RepackingTurns {
   private Optional<Answer.Judged> first = Optional.empty();
   private Optional<Answer.Judged> from = Optional.empty();
   private Optional<Plan> unjudged = Optional.empty();
-  private long judged;
+  private long judgeFrom;
   private long turned;
   private long worked;
   private long begun;
@@ -50,6 +53,7 @@ final class RepackingTurns {
    */
   RepackingTurns(World world, Best best, BooleanSupplier goesOn, OptionalInt rounds) {
     this.world = world;
+    judge = new Judge(world);
     this.best = best;
     this.goesOn = goesOn;
     this.rounds = rounds;
@@ -60,7 +64,7 @@ final class RepackingTurns {
   boolean isForAll() {
     return best.plan().isPresent()
         && TrialWorld.suits(world)
-        && Rules.tying(Rules.of(world)).stream().anyMatch(Tying::isRelaxed);
+        && Rules.tying(judge.rules()).stream().anyMatch(Tying::isRelaxed);
   }
 
   /** Searches as long as it may. */
@@ -102,7 +106,7 @@ final class RepackingTurns {
 
   private Repacking search(TrialWorld of, TrialPlan plan) {
     worked = 0;
-    double warm = of.scale() * (begun % 2 == 0 ? WARM : TEPID);
+    double warm = of.warmth() * (begun % 2 == 0 ? 1 : TEPID);
     Cooling cooling = new Cooling(warm, () -> timed() ? worked() / COOLING_NANOS : 0);
     return new Repacking(of, plan, cooling, begun++);
   }
@@ -129,7 +133,7 @@ final class RepackingTurns {
         on,
         () -> {
           unjudged = Optional.of(search.plan().plan());
-          if (timed() && System.nanoTime() - judged > JUDGE_AFTER_NANOS) {
+          if (timed() && System.nanoTime() > judgeFrom) {
             judge();
           }
         });
@@ -139,9 +143,11 @@ final class RepackingTurns {
   }
 
   private void judge() {
-    judged = System.nanoTime();
-    Optional<Answer.Judged> some = unjudged.flatMap(plan -> Engine.judge(world, plan));
+    long begin = System.nanoTime();
+    Optional<Answer.Judged> some = unjudged.flatMap(judge::judge);
     unjudged = Optional.empty();
+    long end = System.nanoTime();
+    judgeFrom = end + Math.max(JUDGE_AFTER_NANOS, SELDOM * (end - begin));
     some.ifPresent(best::offer);
     if (some.isPresent() && best.plan().equals(some)) {
       from = some;

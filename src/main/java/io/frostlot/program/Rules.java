@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Books;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.util.List;
@@ -85,8 +84,6 @@ final class Rules {
   }
 
   static Answer.Judged judge(World world, Plan plan) {
-    Books books = new Books();
-    of(world).forEach(rule -> rule.judge(plan, books));
-    return new Answer.Judged(plan, books);
+    return new Judge(world).byRules(plan);
   }
 }

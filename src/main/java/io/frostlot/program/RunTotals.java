@@ -32,10 +32,17 @@ final class RunTotals {
    * @return by how much it is further outside
    */
   double add(int run, long milligrams, long target) {
+    double further = further(run, milligrams, target);
     fed[run] += milligrams;
     intended[run] += target;
-    double before = off[run];
-    off[run] = runs.get(run).band().percentOff(MILLIGRAMS * fed[run], MILLIGRAMS * intended[run]);
-    return off[run] - before;
+    off[run] += further;
+    return further;
+  }
+
+  /** By how much it would be further outside. */
+  double further(int run, long milligrams, long target) {
+    double grams = MILLIGRAMS * (fed[run] + milligrams);
+    double aim = MILLIGRAMS * (intended[run] + target);
+    return runs.get(run).band().percentOff(grams, aim) - off[run];
   }
 }

@@ -13,9 +13,9 @@ import java.util.stream.IntStream;
  */
 final class Trial {
   /** Units of shortfall that weigh as much as an unmet meal; a must-meal more. */
-  private static final double OF_A_MEAL = 100;
+  static final double OF_A_MEAL = 100;
 
-  /** The same of a litre for which there is no room. */
+  /** The same of a litre for which there is no room, and of a pack that is pledged and lacks. */
   private static final double OF_A_LITRE = 1e6;
 
   private static final double MICRO = 1e-6;
@@ -23,14 +23,11 @@ final class Trial {
   private final Menu menu;
   private final Deliveries deliveries;
   private final Stocks stocks;
+  private final Baskets baskets;
   private final Undo undo;
   private final double ofShortfall;
-  private final int[] served;
-  private final RunTotals totals;
-  private final BitSet[] eaters;
+  private final Servings servings;
   private final long[] beyond;
-  private final int[][] packs;
-  private final double[] costs;
   private final BitSet itemsToWeigh = new BitSet();
   private final BitSet promisesToWeigh = new BitSet();
   private final BitSet ordersToWeigh = new BitSet();
@@ -48,14 +45,9 @@ final class Trial {
     this.stocks = stocks;
     this.undo = undo;
     this.ofShortfall = ofShortfall;
-    served = new int[menu.dishes().size()];
-    Arrays.fill(served, -1);
-    totals = new RunTotals(menu.runs());
-    eaters = new BitSet[stocks.items()];
-    Arrays.setAll(eaters, item -> new BitSet());
+    servings = new Servings(menu, stocks.items());
     beyond = new long[menu.promises()];
-    packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
-    costs = new double[packs.length];
+    baskets = new Baskets(deliveries);
     for (Menu.Dish dish : menu.dishes()) {
       amounts = with(dish, -1, amounts, 1);
     }
@@ -72,29 +64,38 @@ final class Trial {
     return menu;
   }
 
+  /** What changes of meals could come to. */
+  Outlook outlook() {
+    return new Outlook(menu, servings, stocks, beyond, ofShortfall);
+  }
+
   /** Number of the way in which a dish is served; -1 where it is not. */
   int served(int dish) {
-    return served[dish];
+    return servings.of(dish);
   }
 
   boolean isServed(int dish) {
-    return served[dish] >= 0;
+    return servings.isServed(dish);
   }
 
   Menu.Way way(int dish) {
-    return menu.dishes().get(dish).ways().get(served[dish]);
+    return servings.way(dish);
   }
 
   double off(int run) {
-    return totals.off(run);
+    return servings.off(run);
+  }
+
+  int packs(int delivery, int row) {
+    return baskets.packs(delivery, row);
   }
 
   int[] packs(int delivery) {
-    return packs[delivery].clone();
+    return baskets.packs(delivery);
   }
 
   boolean isOpen(int delivery) {
-    return Arrays.stream(packs[delivery]).anyMatch(count -> count > 0);
+    return baskets.isOpen(delivery);
   }
 
   ItemStock stock(int item) {
@@ -112,7 +113,7 @@ final class Trial {
   }
 
   boolean fits() {
-    return stocks.tooMuch() == 0;
+    return stocks.tooMuch() == 0 && baskets.offPledged() == 0;
   }
 
   /** To come back to; only where nothing is left to weigh. */
@@ -138,39 +139,23 @@ final class Trial {
 
   /** Serves a dish in another way; -1 not at all. */
   void serve(int dish, int way) {
-    int before = served[dish];
+    int before = servings.of(dish);
     Amounts amountsBefore = amounts;
     Menu.Dish it = menu.dishes().get(dish);
-    eat(dish, -1);
-    served[dish] = way;
-    eat(dish, 1);
-    amounts = with(it, way, with(it, before, amounts, -1), 1);
+    double further = take(dish, way);
+    amounts = with(it, way, with(it, before, amounts, -1), 1).plusShortfall(further);
     undo.add(
         () -> {
-          eat(dish, -1);
-          served[dish] = before;
-          eat(dish, 1);
+          take(dish, before);
           amounts = amountsBefore;
         });
-    if (!it.runs().isEmpty()) {
-      long milligrams = milligrams(it, way) - milligrams(it, before);
-      long target = (way < 0 ? 0 : it.target()) - (before < 0 ? 0 : it.target());
-      double further = feed(it, milligrams, target);
-      amounts = amounts.plusShortfall(further);
-      undo.add(() -> feed(it, -milligrams, -target));
-    }
     it.promises().forEach(promisesToWeigh::set);
   }
 
-  private static long milligrams(Menu.Dish dish, int way) {
-    return way < 0 ? 0 : dish.ways().get(way).milligrams();
-  }
-
-  private double feed(Menu.Dish dish, long milligrams, long target) {
-    double further = 0;
-    for (int run : dish.runs()) {
-      further += totals.add(run, milligrams, target);
-    }
+  private double take(int dish, int way) {
+    eat(dish, -1);
+    double further = servings.serve(dish, way);
+    eat(dish, 1);
     return further;
   }
 
@@ -178,21 +163,20 @@ final class Trial {
     if (isServed(dish)) {
       Menu.Way way = way(dish);
       stocks.of(way.item()).eat(way.day(), times * way.pieces());
-      eaters[way.item()].set(dish, times > 0);
       itemsToWeigh.set(way.item());
     }
   }
 
   /** Dishes that are served of an item. */
   BitSet eaters(int item) {
-    return eaters[item];
+    return servings.eaters(item);
   }
 
   /** Buys packs more, or fewer, without saying where they lie. */
   void buy(int delivery, int row, int count) {
-    packs[delivery][row] += count;
+    baskets.bring(delivery, row, count);
     ordersToWeigh.set(delivery);
-    undo.add(() -> packs[delivery][row] -= count);
+    undo.add(() -> baskets.bring(delivery, row, -count));
   }
 
   /** Puts pieces of an item more, or fewer, into a batch. */
@@ -230,18 +214,19 @@ final class Trial {
     Amounts all = amounts();
     long tooMuch = stocks.tooMuch();
     double noRoom = tooMuch == 0 ? 0 : OF_A_LITRE * (1 + tooMuch * MICRO);
+    noRoom += OF_A_LITRE * baskets.offPledged();
     return all.money() + ofShortfall * (all.shortfall() + OF_A_MEAL * all.unmet() + noRoom);
   }
 
   private boolean weighOrder(int delivery) {
-    double before = costs[delivery];
-    double cost = deliveries.cost(delivery, packs[delivery]);
+    double before = baskets.cost(delivery);
+    double cost = baskets.costNow(delivery);
     if (cost == Double.POSITIVE_INFINITY) {
       return false;
     }
-    costs[delivery] = cost;
+    baskets.setCost(delivery, cost);
     amounts = amounts.plusMoney(cost - before);
-    undo.add(() -> costs[delivery] = before);
+    undo.add(() -> baskets.setCost(delivery, before));
     if (cost > 0 != before > 0) {
       stocks.comes(deliveries.get(delivery).slot(), cost > 0);
       itemsToWeigh.set(0, stocks.items());
@@ -257,24 +242,9 @@ final class Trial {
 
   private boolean weighPromise(int promise) {
     long before = beyond[promise];
-    beyond[promise] = menu.beyond(promise, served);
+    beyond[promise] = servings.beyond(promise);
     amounts = amounts.plusShortfall((double) (beyond[promise] - before));
     undo.add(() -> beyond[promise] = before);
     return true;
-  }
-
-  /** May a dish be served so, as far as can be told at once? */
-  boolean maySpare(int dish, Menu.Way other) {
-    int spare = stocks.spare(other.item(), other.day());
-    boolean same = isServed(dish) && way(dish).item() == other.item();
-    return spare + (same ? way(dish).pieces() : 0) >= other.pieces();
-  }
-
-  /** Could it come below a weight, once a dish that is served otherwise is weighed? */
-  boolean mayBeBelow(double least, Menu.Way other) {
-    double spared = stocks.spared(other.item(), other.pieces(), other.day());
-    double promised = promisesToWeigh.stream().mapToLong(it -> beyond[it]).sum();
-    return stocks.tooMuch() > 0
-        || weight() - spared - ofShortfall * (stocks.lacking() + promised) < least;
   }
 }

@@ -13,6 +13,12 @@ final class TrialWorld {
   /** Share of what about one order costs that a unit of shortfall weighs as much as. */
   private static final double OF_AN_ORDER = 0.25;
 
+  /** Share of what about one order costs by which a change may be for the worse, at first. */
+  private static final double WARM = 0.04;
+
+  /** The same in units of shortfall, where runs of meals are to be evened out. */
+  private static final double WARM_UNITS = 4;
+
   private final World world;
   private final LookDays look;
   private final List<Item> items;
@@ -33,9 +39,9 @@ final class TrialWorld {
     scale = Weights.of(world).scale();
   }
 
-  /** Is there one keeper, who has pledged nothing? */
+  /** Is there one keeper? */
   static boolean suits(World world) {
-    return world.joint().equals(Joint.ALONE) && world.pledges().isEmpty();
+    return world.joint().equals(Joint.ALONE);
   }
 
   World world() {
@@ -67,9 +73,9 @@ final class TrialWorld {
     return deliveries;
   }
 
-  /** About what one order costs. */
-  double scale() {
-    return scale;
+  /** Money by which a change may be for the worse when a search begins. */
+  double warmth() {
+    return menu.runs().isEmpty() ? WARM * scale : WARM_UNITS * ofShortfall();
   }
 
   double ofShortfall() {

@@ -1,0 +1,57 @@
+package io.frostlot.program;
+
+import java.util.Arrays;
+
+/** Packs that each delivery brings in a {@link Trial}, and what they cost. */
+final class Baskets {
+  private final Deliveries deliveries;
+  private final PledgeCounts pledged;
+  private final int[][] packs;
+  private final double[] costs;
+
+  /** Nothing is bought. */
+  Baskets(Deliveries deliveries) {
+    this.deliveries = deliveries;
+    pledged = deliveries.pledged();
+    packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
+    costs = new double[packs.length];
+  }
+
+  /** Of each row. */
+  int[] packs(int delivery) {
+    return packs[delivery].clone();
+  }
+
+  int packs(int delivery, int row) {
+    return packs[delivery][row];
+  }
+
+  boolean isOpen(int delivery) {
+    return Arrays.stream(packs[delivery]).anyMatch(count -> count > 0);
+  }
+
+  /** Packs too few and too many for what is pledged. */
+  int offPledged() {
+    return pledged.off();
+  }
+
+  /** Packs more, or fewer. */
+  void bring(int delivery, int row, int count) {
+    packs[delivery][row] += count;
+    pledged.add(delivery, row, count);
+  }
+
+  /** What a delivery costed when it was looked at last. */
+  double cost(int delivery) {
+    return costs[delivery];
+  }
+
+  void setCost(int delivery, double cost) {
+    costs[delivery] = cost;
+  }
+
+  /** What it costs now; infinite where it cannot be had so. */
+  double costNow(int delivery) {
+    return deliveries.cost(delivery, packs[delivery]);
+  }
+}
