@@ -10,7 +10,7 @@ import java.util.function.DoubleSupplier;
  */
 record Cooling(double warm, DoubleSupplier timePassed) {
   private static final double COOLED = 0.03;
-  private static final int STEPS = Integer.getInteger("st", 4000);
+  private static final int STEPS = 4000;
 
   private double passed(int steps) {
     return Math.max((double) steps / STEPS, timePassed.getAsDouble());

@@ -55,7 +55,7 @@ final class Improving implements Runnable {
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
     sets = new OrderSets(world, this::relaxed);
-    judging = new Judging(world, best.apart()).withRefeeding();
+    judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
     repacking = new RepackingTurns(world, best, solving::goesOn, rounds);
   }

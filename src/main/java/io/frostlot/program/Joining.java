@@ -47,7 +47,7 @@ final class Joining implements Runnable {
     this.best = best;
     this.millisLeft = millisLeft;
     this.rounds = rounds;
-    judging = new Judging(world, best.apart()).withRefeeding();
+    judging = new Judging(world, best.apart());
     weights = Weights.of(world);
   }
 

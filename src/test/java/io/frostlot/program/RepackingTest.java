@@ -27,7 +27,6 @@ import org.junit.jupiter.api.Test;
 final class RepackingTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 30);
   private static final int STEPS = 150;
-  private static final double WARM = 0.04;
   private static final double CENT = 0.005;
 
   private static Optional<Answer.Judged> begin(World world) {
@@ -38,7 +37,7 @@ final class RepackingTest {
   private static Answer.Judged search(World world, Answer.Judged from, int steps) {
     TrialWorld trials = new TrialWorld(world);
     TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
-    Repacking search = new Repacking(trials, plan, new Cooling(WARM * trials.scale(), () -> 0), 7);
+    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), () -> 0), 7);
     Answer.Judged[] best = {from};
     search.run(
         () -> search.steps() < steps,
