@@ -73,13 +73,24 @@ final class Improving implements Runnable {
         && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
     }
-    if (repacking.isForAll()) {
-      repacking.alone();
-    } else if (beginnings.areParts()) {
-      bySets();
-    } else {
+    if (!beginnings.areParts()) {
       solving.searchOnAndOn();
+    } else if (!isLeftToRepacking()) {
+      bySets();
     }
+  }
+
+  /** Is the local search better off alone? Then it has searched; else there is a first plan. */
+  private boolean isLeftToRepacking() {
+    repacking.turn(FIRST_TURN_NANOS);
+    if (!repacking.isForAll()) {
+      first();
+    }
+    boolean alone = repacking.isForAll();
+    if (alone) {
+      repacking.alone();
+    }
+    return alone;
   }
 
   /** Looks for a first plan; is that all there is to find? */
@@ -121,8 +132,6 @@ final class Improving implements Runnable {
   }
 
   private void bySets() {
-    repacking.turn(FIRST_TURN_NANOS);
-    first();
     if (solving.losses() > 0) {
       begin();
     }
