@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
-import java.util.stream.IntStream;
 
 /** Meals of a world and the ways to serve them, by number; what animals are promised with them. */
 final class Menu {

@@ -20,8 +20,6 @@ final class Refilling {
   /** Days around a meal within which another may give its food to it. */
   private static final int NEAR_DAYS = 5;
 
-
-
   private final Trial trial;
   private final Outlook outlook;
   private final List<Menu.Dish> dishes;
@@ -86,8 +84,7 @@ final class Refilling {
   /** Each of some dishes is served as weighs least, those that weigh most first. */
   void refill(Collection<Integer> some) {
     List<Integer> order = chance.shuffled(some);
-    order.sort(
-        Comparator.comparingDouble(d -> -dishes.get(d).lost()));
+    order.sort(Comparator.comparingDouble(d -> -dishes.get(d).lost()));
     order.forEach(dish -> serveBest(dish, ANY));
   }
 

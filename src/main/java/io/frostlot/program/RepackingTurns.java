@@ -60,7 +60,9 @@ final class RepackingTurns {
     share = world.demands().size() > MANY_MEALS ? LEAST : MOST;
   }
 
-  /** Is the program of packs told too little of what animals should have for others to be of use? */
+  /**
+   * Is the program of packs told too little of what animals should have for others to be of use?
+   */
   boolean isForAll() {
     return best.plan().isPresent()
         && TrialWorld.suits(world)

@@ -1,10 +1,7 @@
 package io.frostlot.program;
 
-import java.util.Arrays;
-
 import java.util.BitSet;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * A plan in plain numbers that can be changed and weighed thousands of times a second: dishes and
