@@ -89,6 +89,7 @@ final class Bounding implements Runnable {
     Attempt attempt = new Attempt(world, new Judging(world, best.apart()));
     Program program = attempt.program();
     new CoverRows(program).add();
+    OrderRoom.add(world, program);
     held.clear();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
       if (!hold(level, attempt)) {

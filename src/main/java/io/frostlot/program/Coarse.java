@@ -41,6 +41,7 @@ final class Coarse {
   Coarse(World world) {
     program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(pooled(world));
     new CoverRows(program).add();
+    OrderRoom.add(world, program);
     boolean isKnownWhoEats = !program.decisions().world().joint().equals(Joint.ALONE);
     if (world.keepers().size() > 1 && isKnownWhoEats) {
       new BagsInAll(world, program).add();

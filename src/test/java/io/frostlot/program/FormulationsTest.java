@@ -63,6 +63,7 @@ class FormulationsTest {
             Rules.program(world, new Formulation(Grain.DAYS, true, tight, java.util.Set.of()));
         if (rows) {
           new CoverRows(program).add();
+          OrderRoom.add(world, program);
         }
         assertThat(LevelByLevel.comesTo(expected, world, program))
             .as("%s, tight %s, rows %s", world.scenario().name(), tight, rows)
