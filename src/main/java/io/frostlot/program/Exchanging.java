@@ -62,7 +62,7 @@ final class Exchanging {
     List<Integer> partners = new ArrayList<>();
     BitSet items = dishes.get(dish).items();
     for (int i = items.nextSetBit(0); i >= 0; i = items.nextSetBit(i + 1)) {
-      BitSet eaters = trial.eaters(i);
+      BitSet eaters = trial.servings().eaters(i);
       for (int d = i == item ? -1 : eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
         if (dishes.get(d).items().get(item) && Math.abs(trial.way(d).day() - day) <= DAYS_APART) {
           partners.add(d);

@@ -54,9 +54,7 @@ record Mending(
 
   /** Gives back packs that are no longer worth it, now that there is more of some items. */
   void trim(Shopping.Row bought) {
-    BitSet instead = new BitSet();
-    BitSet items = shopping.items(bought);
-    menu.dishes().stream().filter(it -> it.eats(items)).forEach(it -> instead.or(it.items()));
+    BitSet instead = menu.besides(shopping.items(bought));
     List<Shopping.Row> rows = new ArrayList<>(shopping.bought());
     rows.removeIf(row -> row.equals(bought) || !shopping.items(row).intersects(instead));
     for (Shopping.Row row : chance.some(MOST_TRIMMED, rows)) {

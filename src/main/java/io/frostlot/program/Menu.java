@@ -24,7 +24,8 @@ final class Menu {
   private final List<Dish> dishes = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
   private final List<Promise> promises = new ArrayList<>();
-  private final List<int[]> eating = new ArrayList<>();
+  private final List<BitSet> eating = new ArrayList<>();
+  private final List<BitSet> besides = new ArrayList<>();
 
   /**
    * A way to serve a meal.
@@ -119,9 +120,8 @@ final class Menu {
         dishes.add(new Dish(demand, ways, items, target, unmet, bought, runsOf, new ArrayList<>()));
       }
     }
-    int items = dishes.stream().mapToInt(dish -> dish.items().length()).max().orElse(0);
-    for (int item = 0; item < items; item++) {
-      eating.add(of(item));
+    for (int dish = 0; dish < dishes.size(); dish++) {
+      eat(dish, dishes.get(dish).items());
     }
     for (Tying rule : Rules.tying(Rules.of(world))) {
       if (rule instanceof Adequacy adequacy) {
@@ -136,10 +136,13 @@ final class Menu {
     return demand.meal().importance() == Importance.MUST;
   }
 
-  private int[] of(int item) {
-    return IntStream.range(0, dishes.size())
-        .filter(dish -> dishes.get(dish).items().get(item))
-        .toArray();
+  private void eat(int dish, BitSet items) {
+    while (eating.size() < items.length()) {
+      eating.add(new BitSet());
+      besides.add(new BitSet());
+    }
+    items.stream().forEach(item -> eating.get(item).set(dish));
+    items.stream().forEach(item -> besides.get(item).or(items));
   }
 
   private void add(MealRun run, Map<String, Integer> numbers) {
@@ -177,9 +180,24 @@ final class Menu {
     return dishes;
   }
 
-  /** Dishes that could be of an item, in order. */
-  int[] eating(int item) {
-    return item < eating.size() ? eating.get(item) : new int[0];
+  /** Dishes that could be of some items. */
+  BitSet eating(BitSet items) {
+    return of(eating, items);
+  }
+
+  /** Items that dishes could be of which could be of some items. */
+  BitSet besides(BitSet items) {
+    return of(besides, items);
+  }
+
+  private static BitSet of(List<BitSet> byItem, BitSet items) {
+    BitSet all = new BitSet();
+    for (int item = items.nextSetBit(0); item >= 0; item = items.nextSetBit(item + 1)) {
+      if (item < byItem.size()) {
+        all.or(byItem.get(item));
+      }
+    }
+    return all;
   }
 
   List<Run> runs() {

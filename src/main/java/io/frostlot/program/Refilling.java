@@ -54,24 +54,20 @@ final class Refilling {
   }
 
   List<Integer> unserved() {
-    return IntStream.range(0, dishes.size()).filter(d -> !trial.isServed(d)).boxed().toList();
+    return trial.servings().unserved().stream().boxed().toList();
   }
 
   /** Those that are unserved and could be of these items. */
   List<Integer> unserved(BitSet items) {
-    BitSet some = new BitSet();
-    for (int item = items.nextSetBit(0); item >= 0; item = items.nextSetBit(item + 1)) {
-      for (int dish : trial.menu().eating(item)) {
-        some.set(dish, !trial.isServed(dish));
-      }
-    }
+    BitSet some = trial.menu().eating(items);
+    some.and(trial.servings().unserved());
     return some.stream().boxed().toList();
   }
 
   /** Those that are served of an item on some days. */
   List<Integer> servedOf(int item, int from, int to) {
     List<Integer> some = new ArrayList<>();
-    BitSet eaters = trial.eaters(item);
+    BitSet eaters = trial.servings().eaters(item);
     for (int d = eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
       int day = trial.way(d).day();
       if (from <= day && day <= to) {

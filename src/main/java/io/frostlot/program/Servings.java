@@ -10,6 +10,7 @@ final class Servings {
   private final Menu menu;
   private final int[] served;
   private final BitSet[] eaters;
+  private final BitSet unserved = new BitSet();
   private final RunTotals totals;
 
   /**
@@ -21,6 +22,7 @@ final class Servings {
     this.menu = menu;
     served = new int[menu.dishes().size()];
     Arrays.fill(served, NOT);
+    unserved.set(0, served.length);
     eaters = IntStream.range(0, items).mapToObj(item -> new BitSet()).toArray(BitSet[]::new);
     totals = new RunTotals(menu.runs());
   }
@@ -43,6 +45,10 @@ final class Servings {
     return eaters[item];
   }
 
+  BitSet unserved() {
+    return unserved;
+  }
+
   /** Percent by which a run is outside its band. */
   double off(int run) {
     return totals.off(run);
@@ -61,6 +67,7 @@ final class Servings {
       eaters[way(dish).item()].clear(dish);
     }
     served[dish] = way;
+    unserved.set(dish, way == NOT);
     if (isServed(dish)) {
       eaters[way(dish).item()].set(dish);
     }

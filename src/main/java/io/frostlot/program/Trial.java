@@ -164,9 +164,8 @@ final class Trial {
     }
   }
 
-  /** Dishes that are served of an item. */
-  BitSet eaters(int item) {
-    return servings.eaters(item);
+  Servings servings() {
+    return servings;
   }
 
   /** Buys packs more, or fewer, without saying where they lie. */
