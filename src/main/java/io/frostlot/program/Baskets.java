@@ -46,7 +46,7 @@ final class Baskets {
     return costs[delivery];
   }
 
-  void setCost(int delivery, double cost) {
+  void keepCost(int delivery, double cost) {
     costs[delivery] = cost;
   }
 

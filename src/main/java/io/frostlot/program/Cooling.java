@@ -6,14 +6,14 @@ import java.util.function.DoubleSupplier;
  * How a local search cools down.
  *
  * @param warm by how much a change may be for the worse at first, about
+ * @param most steps after which it is cold
  * @param timePassed share of the time in which it should be cold, at the latest
  */
-record Cooling(double warm, DoubleSupplier timePassed) {
+record Cooling(double warm, int most, DoubleSupplier timePassed) {
   private static final double COOLED = 0.03;
-  private static final int STEPS = 4000;
 
   private double passed(int steps) {
-    return Math.max((double) steps / STEPS, timePassed.getAsDouble());
+    return Math.max((double) steps / most, timePassed.getAsDouble());
   }
 
   /** By how much a change may be for the worse after so many, about. */

@@ -40,7 +40,7 @@ final class Improving implements Runnable {
   private final Solving solving;
   private final OptionalInt rounds;
   private final RepackingTurns repacking;
-  private boolean rough;
+  private final List<Answer.Judged> rough = new ArrayList<>();
 
   /**
    * A search that has not begun.
@@ -82,13 +82,13 @@ final class Improving implements Runnable {
 
   /** Is the local search better off alone? Then it has searched; else there is a first plan. */
   private boolean isLeftToRepacking() {
-    repacking.turn(FIRST_TURN_NANOS);
     if (!repacking.isForAll()) {
+      repacking.turn(FIRST_TURN_NANOS);
       first();
     }
     boolean alone = repacking.isForAll();
     if (alone) {
-      repacking.alone();
+      repacking.alone(rough);
     }
     return alone;
   }
@@ -108,7 +108,7 @@ final class Improving implements Runnable {
     if (!known.isEmpty()) {
       solve(new TreeSet<>(known));
     }
-    if (best.plan().equals(before) && (before.isEmpty() || rough)) {
+    if (best.plan().equals(before) && (before.isEmpty() || !rough.isEmpty())) {
       begin();
     }
   }
@@ -116,11 +116,11 @@ final class Improving implements Runnable {
   /** Plans that take no time, to have something to show. */
   private void atOnce() {
     if (best.plan().isEmpty() && beginnings.areParts() && AtOnce.suits(world)) {
-      rough = true;
       AtOnce plans = new AtOnce(world, rounds);
       for (List<Slot> part : beginnings.parts()) {
-        plans.plan(beginnings.guess(part)).ifPresent(best::offer);
+        plans.plan(beginnings.guess(part)).ifPresent(rough::add);
       }
+      rough.forEach(best::offer);
     }
   }
 

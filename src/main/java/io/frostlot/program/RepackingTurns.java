@@ -3,10 +3,12 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 
 /**
  * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
@@ -17,6 +19,8 @@ final class RepackingTurns {
   /** Share of the usual warmth with which every second search begins. */
   private static final double TEPID = 0.25;
 
+  private static final int STEPS = 4000;
+  private static final int BRIEFLY = 300;
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
 
@@ -44,6 +48,7 @@ final class RepackingTurns {
   private long turned;
   private long worked;
   private long begun;
+  private boolean tepid;
   private double share;
 
   /**
@@ -69,12 +74,24 @@ final class RepackingTurns {
         && Rules.tying(judge.rules()).stream().anyMatch(Tying::isRelaxed);
   }
 
-  /** Searches as long as it may. */
-  void alone() {
+  /**
+   * Searches as long as it may: a little from each of some plans, since they lead to unlike ends,
+   * then from the best.
+   */
+  void alone(List<Answer.Judged> starts) {
+    if (starts.size() > 1) {
+      starts.stream().takeWhile(start -> goesOn.getAsBoolean()).forEach(this::briefly);
+      tepid = true;
+    }
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
       turn(Long.MAX_VALUE / 100);
     }
+  }
+
+  private void briefly(Answer.Judged start) {
+    begin(Optional.of(start), of -> new Cooling(of.warmth(), BRIEFLY, () -> 0));
+    now.ifPresent(search -> run(search, Long.MAX_VALUE / 100));
   }
 
   /**
@@ -100,17 +117,22 @@ final class RepackingTurns {
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();
     }
-    from = best.plan();
-    TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
-    trials = Optional.of(of);
-    now = from.flatMap(plan -> TrialPlan.of(of, plan.plan())).map(plan -> search(of, plan));
+    double warm = tepid ? TEPID : 1;
+    tepid = !tepid;
+    begin(
+        best.plan(),
+        of -> new Cooling(warm * of.warmth(), STEPS, () -> timed() ? worked() / COOLING_NANOS : 0));
   }
 
-  private Repacking search(TrialWorld of, TrialPlan plan) {
+  private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {
+    from = start;
     worked = 0;
-    double warm = of.warmth() * (begun % 2 == 0 ? 1 : TEPID);
-    Cooling cooling = new Cooling(warm, () -> timed() ? worked() / COOLING_NANOS : 0);
-    return new Repacking(of, plan, cooling, begun++);
+    TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
+    trials = Optional.of(of);
+    now =
+        start
+            .flatMap(plan -> TrialPlan.of(of, plan.plan()))
+            .map(plan -> new Repacking(of, plan, cooling.apply(of), begun++));
   }
 
   private boolean timed() {

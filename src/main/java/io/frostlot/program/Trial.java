@@ -220,9 +220,9 @@ final class Trial {
     if (cost == Double.POSITIVE_INFINITY) {
       return false;
     }
-    baskets.setCost(delivery, cost);
+    baskets.keepCost(delivery, cost);
     amounts = amounts.plusMoney(cost - before);
-    undo.add(() -> baskets.setCost(delivery, before));
+    undo.add(() -> baskets.keepCost(delivery, before));
     if (cost > 0 != before > 0) {
       stocks.comes(deliveries.get(delivery).slot(), cost > 0);
       itemsToWeigh.set(0, stocks.items());

@@ -74,7 +74,7 @@ final class ExchangingTest {
     assertThat(begun.standing().shortfall()).isPositive();
     TrialWorld trials = new TrialWorld(world);
     TrialPlan plan = TrialPlan.of(trials, begun.plan()).orElseThrow();
-    new Repacking(trials, plan, new Cooling(0, () -> 0), 1).run(() -> false, () -> {});
+    new Repacking(trials, plan, new Cooling(0, 1, () -> 0), 1).run(() -> false, () -> {});
     assertThat(Engine.judge(world, plan.plan()).orElseThrow().standing())
         .isEqualTo(new Standing(0, 0, 0, Money.ZERO));
   }

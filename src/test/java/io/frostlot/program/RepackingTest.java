@@ -37,7 +37,7 @@ final class RepackingTest {
   private static Answer.Judged search(World world, Answer.Judged from, int steps) {
     TrialWorld trials = new TrialWorld(world);
     TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
-    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), () -> 0), 7);
+    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), 4000, () -> 0), 7);
     Answer.Judged[] best = {from};
     search.run(
         () -> search.steps() < steps,
