@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Shortfall;
 import io.frostlot.units.Period;
 import java.util.Comparator;
@@ -9,24 +10,26 @@ import java.util.stream.Collectors;
 /** By how much rules gave way, and where most. */
 final class GaveWay implements Sections.Section {
   private static final int MOST_PARTS = 4;
+  private static final double LEAST = 0.1;
 
   @Override
   public void write(PlanReport report, Page page) {
     List<Shortfall> shortfalls = report.books().shortfalls();
     if (!shortfalls.isEmpty()) {
       page.heading("What gave way");
-      shortfalls.forEach(it -> page.point(whole(it) + parts(report, it) + "."));
+      shortfalls.forEach(it -> page.point(whole(report, it) + parts(report, it) + "."));
     }
   }
 
-  private static String whole(Shortfall shortfall) {
+  private static String whole(PlanReport report, Shortfall shortfall) {
     String amount = Wording.amount(shortfall);
     return switch (shortfall.rule()) {
       case "adequacy" ->
           "Adequacy by "
               + amount
               + " of the programme, below or above the band, summed over any four meals in a row"
-              + " and any eight weeks of each animal";
+              + " and any eight weeks of each animal"
+              + onAverage(MealRuns.of(report.world()).size(), shortfall.amount());
       case "late-limits" -> "Limits on late meals by " + amount;
       case "kind-shares" ->
           "Shares of kinds by " + amount + ", summed over any eight weeks of each animal";
@@ -39,6 +42,13 @@ final class GaveWay implements Sections.Section {
               + ", summed over the nights looked at and the freezer that might fail";
       default -> "Safety margin by " + amount;
     };
+  }
+
+  /** How little of it is in each, as a rule; nothing where there are none. */
+  private static String onAverage(int runs, long percent) {
+    double each = (double) percent / Math.max(1, runs);
+    String some = each < LEAST ? "less than " + LEAST : Wording.decimal(each);
+    return runs == 0 ? "" : " (%d of these, %s percent each on average)".formatted(runs, some);
   }
 
   /** The largest parts. */

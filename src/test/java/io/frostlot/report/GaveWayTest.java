@@ -6,9 +6,12 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
+import io.frostlot.plan.MealRuns;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.World;
+import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -22,7 +25,10 @@ class GaveWayTest {
   private static final LocalDate FIRST = HandmadeRoom.FIRST;
 
   private static String letter(Shortfall... shortfalls) {
-    World world = HandmadeRoom.world();
+    return letter(HandmadeRoom.world(), shortfalls);
+  }
+
+  private static String letter(World world, Shortfall... shortfalls) {
     Books books = HandmadePlan.books(world);
     List.of(shortfalls).forEach(books::shortfall);
     Answer.Judged judged = new Answer.Judged(HandmadePlan.plan(world), books);
@@ -56,6 +62,26 @@ class GaveWayTest {
             "Days of cover by 6 piece-days: Hopper by 6 (6 Jan 2031 to 8 Jan 2031).",
             "Budget by 13 percent, summed over orders and months: 6 Jan 2031 to 31 Jan 2031 by 9;"
                 + " Hillside Hatch (invented) by 4 (6 Jan 2031).");
+  }
+
+  /** 1 percent in all of many runs is next to nothing in each. */
+  @Test
+  void what_is_summed_over_runs_of_meals_is_said_for_one_too() {
+    Policy policy = HandmadeRoom.world().scenario().policy();
+    Policy.Adequacy asked = new Policy.Adequacy(true, Percent.of("97"), Percent.of("105"));
+    World world = World.of(HandmadeRoom.world().scenario().withPolicy(policy.withAdequacy(asked)));
+    int runs = MealRuns.of(world).size();
+    assertThat(runs).isPositive();
+    assertThat(letter(world, adequacy(2L * runs)))
+        .contains("each animal (" + runs + " of these, 2 percent each on average): Amber by");
+    assertThat(letter(world, adequacy(1)).contains("less than 0.1 percent each"))
+        .isEqualTo(runs > 10);
+    assertThat(letter(adequacy(1))).contains("each animal: Amber by 1");
+  }
+
+  private static Shortfall adequacy(long percent) {
+    return Shortfall.counted(
+        "adequacy", Shortfall.Unit.PERCENT, List.of(part("Amber", 20, percent)));
   }
 
   @Test
