@@ -63,7 +63,7 @@ final class Improving implements Runnable {
   @Override
   public void run() {
     if (ManyKinds.suits(world)) {
-      new ManyKinds(world, best, solving::goesOn, rounds).run();
+      new ManyKinds(world, best, solving::goesOn, rounds, repacking::turn).run();
       if (best.plan().isPresent() || !solving.goesOn()) {
         return;
       }

@@ -15,11 +15,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongConsumer;
 
 /**
  * Finds plans of a world with so many kinds of meals that a program of it takes long: searches over
  * sets of deliveries as {@link Improving} does, but each set is valued, and made a plan, by going
- * through its days once (see {@link AtOnce}).
+ * through its days once (see {@link AtOnce}); in turns with it goes the local search.
  */
 final class ManyKinds implements Runnable {
   private static final List<Integer> DELIVERIES_A_YEAR = List.of(26, 18, 12, 40, 8);
@@ -30,6 +31,7 @@ final class ManyKinds implements Runnable {
   private final BooleanSupplier goesOn;
   private final OptionalInt rounds;
   private final AtOnce atOnce;
+  private final LongConsumer others;
   private final Weights weights;
   private final Map<Set<Slot>, Double> values = new HashMap<>();
   private final OrderSets sets;
@@ -39,8 +41,11 @@ final class ManyKinds implements Runnable {
    * A search that has not begun.
    *
    * @param goesOn false once it should end
+   * @param others take turns with it; told how many nanoseconds a turn took
    */
-  ManyKinds(World world, Best best, BooleanSupplier goesOn, OptionalInt rounds) {
+  ManyKinds(
+      World world, Best best, BooleanSupplier goesOn, OptionalInt rounds, LongConsumer others) {
+    this.others = others;
     this.world = world;
     this.best = best;
     this.goesOn = goesOn;
@@ -69,9 +74,11 @@ final class ManyKinds implements Runnable {
     begin();
     int most = best.plan().isEmpty() ? 0 : rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
+      long begun = System.nanoTime();
       if (!sets.expand(NEIGHBOURS)) {
         solveNext();
       }
+      others.accept(System.nanoTime() - begun);
     }
   }
 

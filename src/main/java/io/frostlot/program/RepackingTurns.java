@@ -24,7 +24,7 @@ final class RepackingTurns {
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
 
-  /** With more meals a step takes so long that others find more. */
+  /** With more meals a step takes so long that others have as much time. */
   private static final int MANY_MEALS = 5000;
 
   private static final double LEAST = 0.25;
@@ -62,7 +62,7 @@ final class RepackingTurns {
     this.best = best;
     this.goesOn = goesOn;
     this.rounds = rounds;
-    share = world.demands().size() > MANY_MEALS ? LEAST : MOST;
+    share = world.demands().size() > MANY_MEALS ? 1 : MOST;
   }
 
   /**

@@ -100,7 +100,7 @@ class AtOnceTest {
   void a_search_over_sets_of_deliveries_finds_the_best() {
     SmallWorld world = twoOnDayOneThreeOnDayFive(SmallSupplier.selling(SINGLE));
     Best best = new Best(0.005);
-    new ManyKinds(world.world(), best, () -> true, OptionalInt.of(30)).run();
+    new ManyKinds(world.world(), best, () -> true, OptionalInt.of(30), nanos -> {}).run();
     assertThat(best.plan().map(Answer.Judged::standing)).contains(optimum(world));
   }
 
