@@ -19,7 +19,8 @@ final class RepackingTurns {
   /** Share of the usual warmth with which every second search begins. */
   private static final double TEPID = 0.25;
 
-  private static final int STEPS = 4000;
+  private static final int STEPS = 12_000;
+  private static final int COUNTED_STEPS = 4000;
   private static final int BRIEFLY = 300;
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
