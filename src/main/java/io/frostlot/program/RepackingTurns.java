@@ -122,7 +122,11 @@ final class RepackingTurns {
     tepid = !tepid;
     begin(
         best.plan(),
-        of -> new Cooling(warm * of.warmth(), STEPS, () -> timed() ? worked() / COOLING_NANOS : 0));
+        of ->
+            new Cooling(
+                warm * of.warmth(),
+                timed() ? STEPS : COUNTED_STEPS,
+                () -> timed() ? worked() / COOLING_NANOS : 0));
   }
 
   private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {
