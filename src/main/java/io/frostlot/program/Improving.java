@@ -118,10 +118,14 @@ final class Improving implements Runnable {
     if (best.plan().isEmpty() && beginnings.areParts() && AtOnce.suits(world)) {
       AtOnce plans = new AtOnce(world, rounds);
       for (List<Slot> part : beginnings.parts()) {
-        plans.plan(beginnings.guess(part)).ifPresent(rough::add);
+        plans.plan(beginnings.guess(part)).ifPresent(this::offerRough);
       }
-      rough.forEach(best::offer);
     }
+  }
+
+  private void offerRough(Answer.Judged plan) {
+    rough.add(plan);
+    best.offer(plan);
   }
 
   private void begin() {
