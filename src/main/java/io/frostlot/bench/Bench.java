@@ -36,7 +36,7 @@ public final class Bench {
    */
   public OptionalDouble cold(Subject subject) {
     Stopwatch[] watch = new Stopwatch[1];
-    watch[0] = new Stopwatch(() -> stop.getAsBoolean() || !watch[0].seconds().isEmpty());
+    watch[0] = new Stopwatch(() -> stop.getAsBoolean() || !watch[0].reached().seconds().isEmpty());
     Method first = methods.get(0);
     LeftBehind left = LeftBehind.now();
     Answer answer =
@@ -81,7 +81,7 @@ public final class Bench {
       watch.found(found);
     }
     Measurement measured =
-        new Measurement(subject, method, answer, watch.seconds(), PeakMemory.megabytes(), size);
+        new Measurement(subject, method, answer, watch.reached(), PeakMemory.megabytes(), size);
     left.settle(method.most());
     return measured;
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /** Writes the cells of tables, in Markdown and in CSV. */
 final class Cells {
@@ -25,6 +26,11 @@ final class Cells {
 
   static String finite(String format, double value) {
     return Double.isInfinite(value) ? "-" : String.format(Locale.ROOT, format, value);
+  }
+
+  /** Empty where there is none. */
+  static String number(OptionalLong value) {
+    return value.isPresent() ? Long.toString(value.getAsLong()) : "";
   }
 
   static String number(OptionalDouble value, String none) {

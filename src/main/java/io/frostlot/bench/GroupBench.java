@@ -64,7 +64,7 @@ public final class GroupBench {
             shared,
             following.costs,
             new GroupMeasurement.Spent(
-                following.watch.seconds(), all.minus(ways), PeakMemory.megabytes()));
+                following.watch.reached(), all.minus(ways), PeakMemory.megabytes()));
     left.settle(work.subgroups().map(Limits::time).orElse(work.joint().time()));
     return measured;
   }

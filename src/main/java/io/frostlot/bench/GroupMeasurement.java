@@ -7,13 +7,9 @@ import io.frostlot.plan.Shared;
 import io.frostlot.plan.Standing;
 import io.frostlot.units.Money;
 import java.time.Duration;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 
 /**
  * A shared order of one group.
@@ -32,21 +28,11 @@ public record GroupMeasurement(
   /**
    * What it took.
    *
-   * @param seconds from the beginning, members' own plans included, to each goal of the joint plan
+   * @param reached goals of the joint plan, from the beginning, members' own plans included
    * @param letter time until sheets could be written, were no subgroups asked for
    * @param peakMegabytes of the whole process; empty where the system does not tell
    */
-  public record Spent(Map<Goal, Double> seconds, Duration letter, OptionalLong peakMegabytes) {
-    public Spent {
-      seconds = Map.copyOf(seconds);
-    }
-
-    OptionalDouble to(Goal goal) {
-      return seconds.containsKey(goal)
-          ? OptionalDouble.of(seconds.get(goal))
-          : OptionalDouble.empty();
-    }
-  }
+  public record Spent(Reached reached, Duration letter, OptionalLong peakMegabytes) {}
 
   Optional<Standing> standing() {
     return joint.map(plan -> plan.plan().standing());
@@ -71,20 +57,11 @@ public record GroupMeasurement(
 
   /** In one line. */
   public String says() {
-    String times =
-        Arrays.stream(Goal.values())
-            .filter(spent.seconds()::containsKey)
-            .map(goal -> goal.says() + " " + seconds(spent.seconds().get(goal)))
-            .collect(Collectors.joining(", "));
     String cost = standing().map(Standing::toString).orElse("no joint plan");
     String ways =
         costs
             .map(it -> "; " + it.known() + " of " + it.count() + " subgroups known well enough")
             .orElse("");
-    return drawn.name() + ": " + times + "; " + cost + ", " + bound() + ways;
-  }
-
-  private static String seconds(double seconds) {
-    return String.format(Locale.ROOT, "%.1f s", seconds);
+    return drawn.name() + ": " + spent.reached().says() + "; " + cost + ", " + bound() + ways;
   }
 }

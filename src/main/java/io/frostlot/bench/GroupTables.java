@@ -38,20 +38,12 @@ public record GroupTables(
     columns.add(new Column("limit_s", "limit", it -> Long.toString(limit.toSeconds())));
     for (Goal goal : GOALS) {
       String csv = goal == Goal.FIRST_PLAN ? "first_plan_s" : "to_" + percent(goal) + "_percent_s";
-      columns.add(new Column(csv, goal.says(), it -> number(it.spent().to(goal))));
+      columns.add(new Column(csv, goal.says(), it -> number(it.spent().reached().to(goal))));
     }
     columns.add(new Column("letter_s", "letter", it -> seconds(it.spent().letter())));
     columns.addAll(ofJointPlan());
     columns.addAll(ofSubgroups());
-    columns.add(
-        new Column(
-            "peak_mb",
-            "peak MB",
-            it ->
-                it.spent().peakMegabytes().stream()
-                    .mapToObj(Long::toString)
-                    .findFirst()
-                    .orElse("")));
+    columns.add(new Column("peak_mb", "peak MB", it -> Cells.number(it.spent().peakMegabytes())));
     return columns;
   }
 

@@ -3,37 +3,23 @@ package io.frostlot.bench;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Standing;
 import io.frostlot.program.ProgramSize;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 
 /**
  * One method on one room.
  *
- * @param seconds to each goal that was reached
+ * @param reached goals
  * @param peakMegabytes of the whole process during the run; empty where the system does not tell
  */
 public record Measurement(
     Subject subject,
     Method method,
     Answer answer,
-    Map<Goal, Double> seconds,
+    Reached reached,
     OptionalLong peakMegabytes,
     ProgramSize size) {
-  public Measurement {
-    seconds = Map.copyOf(seconds);
-  }
-
-  OptionalDouble to(Goal goal) {
-    return seconds.containsKey(goal)
-        ? OptionalDouble.of(seconds.get(goal))
-        : OptionalDouble.empty();
-  }
-
   private Optional<Answer.WithPlan> found() {
     return Optional.of(answer)
         .filter(Answer.WithPlan.class::isInstance)
@@ -64,12 +50,8 @@ public record Measurement(
 
   /** In one line. */
   public String says() {
-    String times =
-        Arrays.stream(Goal.values())
-            .filter(seconds::containsKey)
-            .map(goal -> String.format(Locale.ROOT, "%s %.1f s", goal.says(), seconds.get(goal)))
-            .collect(Collectors.joining(", "));
     String cost = standing().map(it -> it.toString()).orElse("no plan");
-    return subject.name() + " " + method.name() + ": " + times + "; " + cost + ", " + bound();
+    return "%s %s: %s; %s, %s"
+        .formatted(subject.name(), method.name(), reached.says(), cost, bound());
   }
 }

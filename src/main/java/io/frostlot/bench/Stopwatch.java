@@ -31,7 +31,7 @@ final class Stopwatch implements Watch {
     }
   }
 
-  synchronized Map<Goal, Double> seconds() {
-    return new EnumMap<>(seconds);
+  synchronized Reached reached() {
+    return new Reached(seconds);
   }
 }

@@ -40,12 +40,13 @@ public record Tables(
               it.subject().seed(),
               it.method().name(),
               Long.toString(it.method().most().toSeconds())));
-      Arrays.stream(Goal.values()).map(goal -> Cells.number(it.to(goal), "")).forEach(cells::add);
+      Arrays.stream(Goal.values())
+          .map(goal -> Cells.number(it.reached().to(goal), ""))
+          .forEach(cells::add);
       cells.addAll(standing(it));
       cells.add(Cells.number(it.bound(), ""));
       cells.add(Cells.number(it.boundOfAsGood(), ""));
-      cells.add(
-          it.peakMegabytes().isPresent() ? Long.toString(it.peakMegabytes().getAsLong()) : "");
+      cells.add(Cells.number(it.peakMegabytes()));
       cells.add(Integer.toString(it.size().classes()));
       cells.add(Integer.toString(it.size().rows()));
       cells.add(Integer.toString(it.size().columns()));
@@ -130,7 +131,7 @@ public record Tables(
   private static final double INFINITE = Double.POSITIVE_INFINITY;
 
   private static double toGoal(List<Measurement> group, Goal goal) {
-    return median(group, it -> it.to(goal).orElse(INFINITE));
+    return median(group, it -> it.reached().to(goal).orElse(INFINITE));
   }
 
   static double median(List<Measurement> group, ToDoubleFunction<Measurement> value) {

@@ -39,6 +39,11 @@ public record Pledge(
       }
     }
 
+    /** How many too few or too many. */
+    public int off(int packs) {
+      return Math.max(0, Math.max(least - packs, packs - most));
+    }
+
     public static Packs atLeast(int packs) {
       return new Packs(packs, Pack.UNLIMITED);
     }
@@ -46,6 +51,11 @@ public record Pledge(
     public static Packs atMost(int packs) {
       return new Packs(0, packs);
     }
+  }
+
+  /** Does an order, where it is meant, fill no more boxes? */
+  public boolean fits(Order order) {
+    return !concerns(order.slot()) || order.boxes().count() <= mostBoxes;
   }
 
   /** Is an order of this delivery meant? */

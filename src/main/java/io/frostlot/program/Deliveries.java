@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Pledge;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
@@ -91,18 +90,9 @@ final class Deliveries {
         some.put(all.get(delivery).rows().get(r), packs[r]);
       }
     }
-    Slot slot = all.get(delivery).slot();
     return prices
-        .of(slot, some)
-        .filter(priced -> priced.order().boxes().count() <= mostBoxes(slot));
-  }
-
-  private int mostBoxes(Slot slot) {
-    return world.pledges().stream()
-        .filter(pledge -> pledge.concerns(slot))
-        .mapToInt(Pledge::mostBoxes)
-        .min()
-        .orElse(Pledge.ANY_BOXES);
+        .of(all.get(delivery).slot(), some)
+        .filter(priced -> world.pledges().stream().allMatch(it -> it.fits(priced.order())));
   }
 
   /** What is pledged of them, with nothing bought. */

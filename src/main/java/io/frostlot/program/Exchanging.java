@@ -3,10 +3,7 @@ package io.frostlot.program;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Meals of a {@link Trial} exchange their food, where that brings runs nearer to their bands. */
 final class Exchanging {
@@ -30,24 +27,17 @@ final class Exchanging {
 
   /** All runs again and again, as long as that brings them much nearer. */
   void evenOutAll() {
-    List<Integer> all = IntStream.range(0, trial.menu().runs().size()).boxed().toList();
     double before = Double.POSITIVE_INFINITY;
     while (refilling.weight() < MUCH * before) {
       before = refilling.weight();
-      evenOut(all, Integer.MAX_VALUE);
+      evenOut(trial.servings().outside(), Integer.MAX_VALUE);
     }
   }
 
   /** Meals of runs outside their bands are served otherwise or change with others. */
   void evenOut(Collection<Integer> runs, int mostPairs) {
-    Set<Integer> outside = new LinkedHashSet<>();
-    for (int run : runs) {
-      if (trial.off(run) > 0) {
-        IntStream.of(trial.menu().runs().get(run).dishes()).forEach(outside::add);
-      }
-    }
     int left = mostPairs;
-    for (int dish : chance.shuffled(outside)) {
+    for (int dish : chance.shuffled(trial.servings().dishesOutside(runs))) {
       refilling.serveBest(dish, Refilling.ANY);
       List<Integer> partners = trial.isServed(dish) && left > 0 ? partners(dish) : List.of();
       left -= partners.size();

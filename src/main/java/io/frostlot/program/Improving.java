@@ -75,22 +75,17 @@ final class Improving implements Runnable {
     }
     if (!beginnings.areParts()) {
       solving.searchOnAndOn();
-    } else if (!isLeftToRepacking()) {
-      bySets();
+      return;
     }
-  }
-
-  /** Is the local search better off alone? Then it has searched; else there is a first plan. */
-  private boolean isLeftToRepacking() {
     if (!repacking.isForAll()) {
       repacking.turn(FIRST_TURN_NANOS);
       first();
     }
-    boolean alone = repacking.isForAll();
-    if (alone) {
+    if (repacking.isForAll()) {
       repacking.alone(rough);
+    } else {
+      bySets();
     }
-    return alone;
   }
 
   /** Looks for a first plan; is that all there is to find? */

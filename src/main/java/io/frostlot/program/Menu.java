@@ -78,8 +78,8 @@ final class Menu {
       return Amounts.MUST * unmet + bought;
     }
 
-    boolean isOfSameRun(Dish other) {
-      return runs.stream().anyMatch(other.runs::contains);
+    boolean isOfSameEater(Dish other) {
+      return demand.meal().eater().equals(other.demand.meal().eater());
     }
 
     boolean eats(BitSet some) {
@@ -99,9 +99,10 @@ final class Menu {
   /**
    * Of a world.
    *
+   * @param tying its rules that tie the meals of one animal together
    * @param number of an item
    */
-  Menu(World world, ToIntFunction<Option> number) {
+  Menu(World world, List<Tying> tying, ToIntFunction<Option> number) {
     this.world = world;
     Map<String, Integer> numbers = new HashMap<>();
     Map<Choices, List<Way>> known = new HashMap<>();
@@ -123,7 +124,7 @@ final class Menu {
     for (int dish = 0; dish < dishes.size(); dish++) {
       eat(dish, dishes.get(dish).items());
     }
-    for (Tying rule : Rules.tying(Rules.of(world))) {
+    for (Tying rule : tying) {
       if (rule instanceof Adequacy adequacy) {
         adequacy.runs().forEach(run -> add(run, numbers));
       } else if (rule instanceof Counted counted) {

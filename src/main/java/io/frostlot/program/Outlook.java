@@ -41,8 +41,8 @@ final class Outlook {
   /** The same of two dishes. */
   boolean mayBeBelow(double least, double now, int a, int wayA, int b, int wayB) {
     return stocks.tooMuch() > 0
-        || menu.dishes().get(a).isOfSameRun(menu.dishes().get(b))
-        || now + relief() + more(a, wayA) + more(b, wayB) < least;
+        || now + relief() + more(a, wayA) + more(b, wayB) < least
+        || menu.dishes().get(a).isOfSameEater(menu.dishes().get(b));
   }
 
   private double relief() {

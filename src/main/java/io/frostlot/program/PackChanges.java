@@ -74,11 +74,7 @@ final class PackChanges {
 
   /** A pack for a run outside its band, of what would bring it nearer; is there such a run? */
   private boolean relieve() {
-    List<Integer> outside =
-        IntStream.range(0, world.menu().runs().size())
-            .filter(run -> trial.off(run) > 0)
-            .boxed()
-            .toList();
+    List<Integer> outside = trial.servings().outside();
     if (outside.isEmpty()) {
       return false;
     }

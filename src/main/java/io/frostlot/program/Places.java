@@ -84,14 +84,15 @@ final class Places {
     Wanted wanted = new Wanted(keeper.name(), own, item.id());
     String fetching = keeper.fetching(own.supplier());
     boolean fetched = keeper.name().equals(world.joint().buyers().get(fetching));
-    for (Lot lot : lots.stream().limit(1).toList()) {
-      String freezer = keeper.own(lot.firstFreezer());
-      if (mayLeaveOut() && !fetched) {
-        waiting.add(new Waiting(wanted, lots, freezer, need(plan, lots)));
-      } else {
-        sameDay(fetched ? fetching : own.supplier(), own, freezer)
-            .ifPresent(place -> places.put(wanted, place));
-      }
+    if (lots.isEmpty()) {
+      return;
+    }
+    String freezer = keeper.own(lots.get(0).firstFreezer());
+    if (mayLeaveOut() && !fetched) {
+      waiting.add(new Waiting(wanted, lots, freezer, need(plan, lots)));
+    } else {
+      sameDay(fetched ? fetching : own.supplier(), own, freezer)
+          .ifPresent(place -> places.put(wanted, place));
     }
   }
 

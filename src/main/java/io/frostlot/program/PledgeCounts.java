@@ -30,8 +30,7 @@ final class PledgeCounts {
   int off() {
     int off = 0;
     for (int p = 0; p < counts.length; p++) {
-      Pledge.Packs packs = pledges.get(p).packs();
-      off += Math.max(0, Math.max(packs.least() - counts[p], counts[p] - packs.most()));
+      off += pledges.get(p).packs().off(counts[p]);
     }
     return off;
   }

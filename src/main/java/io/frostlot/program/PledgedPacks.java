@@ -64,14 +64,13 @@ final class PledgedPacks implements Rule {
     for (Pledge pledge : world.pledges()) {
       int kept = pledge.kept(plan);
       Pledge.Packs packs = pledge.packs();
-      if (kept < packs.least() || kept > packs.most()) {
+      if (packs.off(kept) > 0) {
         books.breach(id(), "packs from " + pledge.supplier(), kept, packs);
       }
       for (Order order : plan.orders()) {
-        int boxes = order.boxes().count();
-        if (pledge.concerns(order.slot()) && boxes > pledge.mostBoxes()) {
-          books.breach(
-              id(), "order of " + order.slot().ordered(), boxes, "at most " + pledge.mostBoxes());
+        if (!pledge.fits(order)) {
+          String most = "at most " + pledge.mostBoxes();
+          books.breach(id(), "order of " + order.slot().ordered(), order.boxes().count(), most);
         }
       }
     }

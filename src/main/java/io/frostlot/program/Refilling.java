@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Feeds animals of a {@link Trial} otherwise from what there is, where that weighs less. */
@@ -175,14 +173,11 @@ final class Refilling {
   /** Dishes that would be better served of these items take them. */
   void attract(BitSet items) {
     refill(unserved(items));
-    Set<Integer> wanting = new LinkedHashSet<>();
-    for (int run = 0; run < trial.menu().runs().size(); run++) {
-      if (trial.off(run) > 0) {
-        IntStream.of(trial.menu().runs().get(run).dishes())
-            .filter(d -> dishes.get(d).eats(items))
-            .forEach(wanting::add);
-      }
-    }
+    Servings servings = trial.servings();
+    List<Integer> wanting =
+        servings.dishesOutside(servings.outside()).stream()
+            .filter(dish -> dishes.get(dish).eats(items))
+            .toList();
     chance.shuffled(wanting).forEach(dish -> serveBest(dish, items));
     refill(unserved(items));
   }

@@ -25,6 +25,9 @@ final class RepackingTurns {
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
 
+  /** Longer than any search, also so many times as {@link #MOST}. */
+  private static final long ENDLESS = Long.MAX_VALUE / 100;
+
   /** With more meals a step takes so long that others have as much time. */
   private static final int MANY_MEALS = 5000;
 
@@ -36,7 +39,6 @@ final class RepackingTurns {
   private static final int SELDOM = 20;
 
   private final World world;
-  private final Judge judge;
   private final Best best;
   private final BooleanSupplier goesOn;
   private final OptionalInt rounds;
@@ -59,7 +61,6 @@ final class RepackingTurns {
    */
   RepackingTurns(World world, Best best, BooleanSupplier goesOn, OptionalInt rounds) {
     this.world = world;
-    judge = new Judge(world);
     this.best = best;
     this.goesOn = goesOn;
     this.rounds = rounds;
@@ -70,9 +71,7 @@ final class RepackingTurns {
    * Is the program of packs told too little of what animals should have for others to be of use?
    */
   boolean isForAll() {
-    return best.plan().isPresent()
-        && TrialWorld.suits(world)
-        && Rules.tying(judge.rules()).stream().anyMatch(Tying::isRelaxed);
+    return best.plan().isPresent() && TrialWorld.suits(world) && trials().hasMoreRuns();
   }
 
   /**
@@ -86,13 +85,13 @@ final class RepackingTurns {
     }
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
-      turn(Long.MAX_VALUE / 100);
+      turn(ENDLESS);
     }
   }
 
   private void briefly(Answer.Judged start) {
     begin(Optional.of(start), of -> new Cooling(of.warmth(), BRIEFLY, () -> 0));
-    now.ifPresent(search -> run(search, Long.MAX_VALUE / 100));
+    now.ifPresent(search -> run(search, ENDLESS));
   }
 
   /**
@@ -132,12 +131,18 @@ final class RepackingTurns {
   private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {
     from = start;
     worked = 0;
-    TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
-    trials = Optional.of(of);
+    TrialWorld of = trials();
     now =
         start
             .flatMap(plan -> TrialPlan.of(of, plan.plan()))
             .map(plan -> new Repacking(of, plan, cooling.apply(of), begun++));
+  }
+
+  /** Made when first asked for. */
+  private TrialWorld trials() {
+    TrialWorld of = trials.orElseGet(() -> new TrialWorld(world));
+    trials = Optional.of(of);
+    return of;
   }
 
   private boolean timed() {
@@ -173,7 +178,7 @@ final class RepackingTurns {
 
   private void judge() {
     long begin = System.nanoTime();
-    Optional<Answer.Judged> some = unjudged.flatMap(judge::judge);
+    Optional<Answer.Judged> some = unjudged.flatMap(trials().judge()::judge);
     unjudged = Optional.empty();
     long end = System.nanoTime();
     judgeFrom = end + Math.max(JUDGE_AFTER_NANOS, SELDOM * (end - begin));

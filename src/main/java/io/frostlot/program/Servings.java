@@ -2,6 +2,10 @@ package io.frostlot.program;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** How the dishes of a {@link Menu} are served, and what the runs of meals come to by that. */
@@ -60,9 +64,7 @@ final class Servings {
 
   /** Serves a dish in another way; by how much runs are further outside their bands. */
   double serve(int dish, int way) {
-    Menu.Dish it = menu.dishes().get(dish);
-    long milligrams = it.milligrams(way) - it.milligrams(served[dish]);
-    long aim = it.aim(way) - it.aim(served[dish]);
+    double further = overRuns(dish, way, totals::add);
     if (isServed(dish)) {
       eaters[way(dish).item()].clear(dish);
     }
@@ -71,22 +73,46 @@ final class Servings {
     if (isServed(dish)) {
       eaters[way(dish).item()].set(dish);
     }
-    double further = 0;
-    for (int run : it.runs()) {
-      further += totals.add(run, milligrams, aim);
-    }
     return further;
   }
 
   /** By how much runs would be further outside their bands, were a dish served in another way. */
   double further(int dish, int way) {
+    return overRuns(dish, way, totals::further);
+  }
+
+  /** What a run makes of milligrams fed more, and of milligrams intended more. */
+  private interface OfARun {
+    double further(int run, long milligrams, long target);
+  }
+
+  private double overRuns(int dish, int way, OfARun of) {
     Menu.Dish it = menu.dishes().get(dish);
     long milligrams = it.milligrams(way) - it.milligrams(served[dish]);
     long aim = it.aim(way) - it.aim(served[dish]);
     double further = 0;
     for (int run : it.runs()) {
-      further += totals.further(run, milligrams, aim);
+      further += of.further(run, milligrams, aim);
     }
     return further;
+  }
+
+  /** Runs that are outside their bands. */
+  List<Integer> outside() {
+    return IntStream.range(0, menu.runs().size())
+        .filter(run -> totals.off(run) > 0)
+        .boxed()
+        .toList();
+  }
+
+  /** Dishes of those of some runs that are outside their bands. */
+  Set<Integer> dishesOutside(Collection<Integer> runs) {
+    Set<Integer> dishes = new LinkedHashSet<>();
+    for (int run : runs) {
+      if (totals.off(run) > 0) {
+        IntStream.of(menu.runs().get(run).dishes()).forEach(dishes::add);
+      }
+    }
+    return dishes;
   }
 }

@@ -20,6 +20,8 @@ final class TrialWorld {
   private static final double WARM_UNITS = 4;
 
   private final World world;
+  private final Judge judge;
+  private final List<Tying> tying;
   private final LookDays look;
   private final List<Item> items;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -34,7 +36,9 @@ final class TrialWorld {
     items = List.copyOf(world.items().values());
     items.forEach(item -> numbers.put(item.id(), numbers.size()));
     freezers = world.scenario().larder().freezers().stream().map(Freezer::name).toList();
-    menu = new Menu(world, option -> number(option.item()));
+    judge = new Judge(world);
+    tying = Rules.tying(judge.rules());
+    menu = new Menu(world, tying, option -> number(option.item()));
     deliveries = new Deliveries(world, look, this::number);
     scale = Weights.of(world).scale();
   }
@@ -46,6 +50,15 @@ final class TrialWorld {
 
   World world() {
     return world;
+  }
+
+  Judge judge() {
+    return judge;
+  }
+
+  /** Are there more runs of meals than the program of packs is told of? */
+  boolean hasMoreRuns() {
+    return tying.stream().anyMatch(Tying::isRelaxed);
   }
 
   LookDays look() {

@@ -38,19 +38,22 @@ class JointPlansTest {
     new GroupSamples(folder).suppliers();
   }
 
-  /** 10 + 20 and 10 + 20 alone; in one order both bags lie in one box of 20.00: 40. */
-  @Test
-  void orders_of_one_day_put_together_share_a_box() throws IOException {
-    Group group = group("mouse,20,30,10,2031-01-10", "rabbit,900,1100,10,2031-01-10");
+  /** What the members would order alone. */
+  private static Answer.Judged putTogether(Group group) {
     Map<Keeper, Plan> alone = new LinkedHashMap<>();
     for (Keeper keeper : group.keepers()) {
       alone.put(keeper, plan(World.of(keeper.scenario())).plan().plan());
     }
     World world = JointWorld.of(group.keepers(), group.agreement()).orElseThrow();
+    return Engine.judge(world, PutTogether.of(world, alone).orElseThrow()).orElseThrow();
+  }
 
-    Plan together = PutTogether.of(world, alone).orElseThrow();
+  /** 10 + 20 and 10 + 20 alone; in one order both bags lie in one box of 20.00: 40. */
+  @Test
+  void orders_of_one_day_put_together_share_a_box() throws IOException {
+    Group group = group("mouse,20,30,10,2031-01-10", "rabbit,900,1100,10,2031-01-10");
+    Answer.Judged judged = putTogether(group);
 
-    Answer.Judged judged = Engine.judge(world, together).orElseThrow();
     assertThat(judged.standing().money()).isEqualTo(Money.of(40));
     assertThat(judged.standing().unmetMust()).isZero();
   }
@@ -66,14 +69,7 @@ class JointPlansTest {
             a,north,Mouse,95,Box,2030-12-20,2031-03-01
             """);
     Group group = group("rabbit,900,1100,10,2031-01-10", "rabbit,900,1100,10,2031-01-10");
-    Map<Keeper, Plan> alone = new LinkedHashMap<>();
-    for (Keeper keeper : group.keepers()) {
-      alone.put(keeper, plan(World.of(keeper.scenario())).plan().plan());
-    }
-    World world = JointWorld.of(group.keepers(), group.agreement()).orElseThrow();
-
-    Answer.Judged judged =
-        Engine.judge(world, PutTogether.of(world, alone).orElseThrow()).orElseThrow();
+    Answer.Judged judged = putTogether(group);
 
     assertThat(judged.standing().money()).isEqualTo(Money.of(40));
     assertThat(judged.standing().unmetMust()).isZero();
@@ -90,14 +86,7 @@ class JointPlansTest {
             Mouse,mouse,20,30,10,10,1,1
             """);
     Group group = group("mouse,20,30,10,2031-01-10", "mouse,20,30,10,2031-01-10");
-    Map<Keeper, Plan> alone = new LinkedHashMap<>();
-    for (Keeper keeper : group.keepers()) {
-      alone.put(keeper, plan(World.of(keeper.scenario())).plan().plan());
-    }
-    World world = JointWorld.of(group.keepers(), group.agreement()).orElseThrow();
-
-    Answer.Judged judged =
-        Engine.judge(world, PutTogether.of(world, alone).orElseThrow()).orElseThrow();
+    Answer.Judged judged = putTogether(group);
 
     assertThat(judged.standing().money()).isEqualTo(Money.of(30));
     assertThat(judged.standing().unmetMust()).isEqualTo(10);
