@@ -13,7 +13,7 @@ import io.frostlot.supply.Pack;
  *
  * <p>Without it a relaxation opens a small part of an order and puts far more into it than could
  * ever come at once, as if it reached thresholds of the order value, or steps of a price break, on
- * the way.
+ * the way. Where all that an order could bring fits, nothing is said.
  */
 final class OrderRoom {
   private static final String ID = "order-room";
@@ -38,9 +38,11 @@ final class OrderRoom {
           world.scenario().larder().freezers().stream()
               .mapToDouble(it -> it.usableOn(order.slot().arrivesEarliest()).toDouble())
               .sum();
-      Linear left = new Linear().plus(-room, order.open());
-      order.packs().forEach((pack, decision) -> left.plus(litres(pack), decision.count()));
-      program.model().atMost(ID, left, 0);
+      Linear litres = new Linear();
+      order.packs().forEach((pack, decision) -> litres.plus(litres(pack), decision.count()));
+      if (program.most(litres) > room) {
+        program.model().atMost(ID, litres.plus(-room, order.open()), 0);
+      }
     }
   }
 

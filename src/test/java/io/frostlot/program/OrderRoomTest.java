@@ -55,10 +55,19 @@ final class OrderRoomTest {
     assertThat(relaxed(world, true)).isCloseTo(36, within(1e-3));
   }
 
+  /** What could be bought in one order fits into a thousand litres. */
+  @Test
+  void nothing_is_said_where_all_fits() {
+    assertSaysNothing(small().freezers(freezer("A", "1000", Freezer.Life.of(9))).world());
+  }
+
   /** At night two pieces of an order of four are eaten, so more than four litres may have come. */
   @Test
   void nothing_is_said_where_freezers_are_checked_at_night() {
-    World world = small().checkedAtNight().world();
+    assertSaysNothing(small().checkedAtNight().world());
+  }
+
+  private static void assertSaysNothing(World world) {
     Program program = Rules.program(world);
     List<Model.Row> before = List.copyOf(program.model().rows());
     OrderRoom.add(world, program);
