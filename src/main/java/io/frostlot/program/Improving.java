@@ -41,6 +41,7 @@ final class Improving implements Runnable {
   private final OptionalInt rounds;
   private final RepackingTurns repacking;
   private final List<Answer.Judged> rough = new ArrayList<>();
+  private long turned = System.nanoTime();
 
   /**
    * A search that has not begun.
@@ -57,7 +58,7 @@ final class Improving implements Runnable {
     sets = new OrderSets(world, this::relaxed);
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
-    repacking = new RepackingTurns(world, best, solving::goesOn, rounds);
+    repacking = new RepackingTurns(world, best, solving, rounds);
   }
 
   @Override
@@ -79,6 +80,7 @@ final class Improving implements Runnable {
     }
     if (!repacking.isForAll()) {
       repacking.turn(FIRST_TURN_NANOS);
+      turned = System.nanoTime();
       first();
     }
     if (repacking.isForAll()) {
@@ -141,9 +143,7 @@ final class Improving implements Runnable {
       while (solving.goesOn() && sets.expand(NEIGHBOURS) && looks < MOST_LOOKS) {
         looks++;
       }
-      long begun = System.nanoTime();
       supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
-      repacking.turn(System.nanoTime() - begun).ifPresent(this::offer);
     }
   }
 
@@ -168,6 +168,8 @@ final class Improving implements Runnable {
       sets.forgetUnsolved();
     }
     sets.solved(slots, value);
+    repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
+    turned = System.nanoTime();
   }
 
   /** The least that a set may come to when each of its orders is placed in a sketch. */

@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,10 +13,12 @@ record Mending(
     Trial trial,
     Refilling refilling,
     Exchanging exchanging,
+    Augmenting augmenting,
     Shopping shopping,
     Chance chance) {
   private static final int PAIRS = 1000;
   private static final int MOST_TRIMMED = 6;
+  private static final int MOST_PASSED_ON = 3;
 
   /** Where there are more or fewer of some items: who lacks them is fed otherwise, see below. */
   void mend(BitSet items) {
@@ -36,16 +39,23 @@ record Mending(
       return;
     }
     refilling.refill(refilling.unserved(items));
+    passOn(items);
+    menu.eating(items).stream().forEach(refilling::serveSooner);
     Set<Integer> runs = new LinkedHashSet<>();
     lost.forEach(dish -> runs.addAll(menu.dishes().get(dish).runs()));
     exchanging.evenOut(runs, PAIRS);
   }
 
+  /** Those of them that lose most are fed with what others pass on. */
+  private void passOn(BitSet items) {
+    List<Integer> unserved = chance.shuffled(refilling.unserved(items));
+    unserved.sort(Comparator.comparingDouble(dish -> -menu.dishes().get(dish).lost()));
+    unserved.stream().limit(MOST_PASSED_ON).forEach(augmenting::feed);
+  }
+
   /** Can a dish be served after all? Else the change is of no use. */
   private boolean isFed(int dish, List<Integer> lost) {
-    if (trial.isServed(dish)
-        || menu.dishes().get(dish).isOfTail()
-        || refilling.takeFromAnother(dish)) {
+    if (trial.isServed(dish) || augmenting.feed(dish) || menu.dishes().get(dish).isOfTail()) {
       return true;
     }
     shopping.buyFor(dish, lost);

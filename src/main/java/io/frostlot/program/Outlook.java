@@ -29,6 +29,11 @@ final class Outlook {
     return spare + (same ? servings.way(dish).pieces() : 0) >= other.pieces();
   }
 
+  /** May an item be enough to serve a dish so, where another gives up some of it? */
+  boolean maySpare(Menu.Way other, Menu.Way given) {
+    return stocks.spare(other.item(), other.day()) + given.pieces() >= other.pieces();
+  }
+
   /**
    * Could it come below a weight, were a dish served in another way?
    *

@@ -2,14 +2,12 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** Changes of a {@link Trial} in which packs come, go or are others, and meals follow. */
 final class PackChanges {
   private static final int SELDOM = 40;
-  private static final int NEAR = 12;
   private static final int MOST_GIVEN_BACK = 3;
   private static final int DAYS_FED_ANEW = 7;
   private static final int FED_ANEW = 8;
@@ -18,7 +16,9 @@ final class PackChanges {
   private final Trial trial;
   private final Refilling refilling;
   private final Shopping shopping;
+  private final Augmenting augmenting;
   private final Mending mending;
+  private final OrderChanges orders;
   private final Chance chance;
 
   PackChanges(TrialWorld world, TrialPlan plan, Refilling refilling, Chance chance) {
@@ -28,18 +28,20 @@ final class PackChanges {
     trial = plan.trial();
     shopping = new Shopping(plan, world, refilling, chance);
     Exchanging exchanging = new Exchanging(trial, refilling, chance);
-    mending = new Mending(world.menu(), trial, refilling, exchanging, shopping, chance);
+    augmenting = new Augmenting(trial, refilling, chance);
+    mending = new Mending(world.menu(), trial, refilling, exchanging, augmenting, shopping, chance);
+    orders = new OrderChanges(world, shopping, mending, chance);
   }
 
   /** Any one of them. */
   void any() {
-    if (chance.below(3) == 0 && (rescue() || relieve())) {
+    if (chance.below(3) == 0 && (rescue() || relieve() || secure())) {
       return;
     }
     if (chance.below(SELDOM) == 0) {
-      close();
+      orders.close();
     } else if (chance.below(SELDOM) == 0) {
-      shift();
+      orders.shift();
     } else {
       switch (chance.below(8)) {
         case 0, 1 -> drop();
@@ -61,7 +63,7 @@ final class PackChanges {
       return false;
     }
     int dish = chance.oneOf(unmet);
-    if (!refilling.serveBest(dish, Refilling.ANY) && !refilling.takeFromAnother(dish)) {
+    if (!refilling.serveBest(dish, Refilling.ANY) && !augmenting.feed(dish)) {
       List<Integer> all = IntStream.range(0, world.deliveries().all().size()).boxed().toList();
       List<Shopping.Row> rows = shopping.feeding(dish, all);
       if (!rows.isEmpty()) {
@@ -83,6 +85,33 @@ final class PackChanges {
     BitSet items = refilling.better(dish);
     List<Shopping.Row> rows =
         shopping.feeding(dish, shopping.open()).stream()
+            .filter(row -> shopping.items(row).intersects(items))
+            .toList();
+    if (!rows.isEmpty()) {
+      bring(chance.oneOf(rows));
+    }
+    return true;
+  }
+
+  /** More of what is lacking for safety, eaten less or bought; is there such an item? */
+  private boolean secure() {
+    BitSet items = trial.lackingItems();
+    if (items.isEmpty()) {
+      return false;
+    }
+    List<Integer> eaters =
+        items.stream()
+            .boxed()
+            .flatMap(item -> trial.servings().eaters(item).stream().boxed())
+            .toList();
+    for (int dish : chance.some(FED_ANEW, eaters)) {
+      if (refilling.serveBest(dish, Refilling.ANY)) {
+        return true;
+      }
+    }
+    List<Shopping.Row> rows =
+        shopping.open().stream()
+            .flatMap(delivery -> shopping.rows(delivery).stream())
             .filter(row -> shopping.items(row).intersects(items))
             .toList();
     if (!rows.isEmpty()) {
@@ -164,48 +193,6 @@ final class PackChanges {
     List<Shopping.Row> rows = shopping.rows(delivery);
     if (!rows.isEmpty()) {
       bring(chance.oneOf(rows));
-    }
-  }
-
-  /** An order is left out. */
-  private void close() {
-    List<Integer> open = shopping.open();
-    if (!open.isEmpty()) {
-      int delivery = chance.oneOf(open);
-      BitSet items = items(delivery);
-      shopping.rows(delivery).forEach(row -> shopping.giveBack(row, shopping.count(row)));
-      mending.mend(items);
-    }
-  }
-
-  /** Items that come by a delivery. */
-  private BitSet items(int delivery) {
-    BitSet items = new BitSet();
-    shopping.rows(delivery).stream()
-        .filter(row -> shopping.count(row) > 0)
-        .forEach(row -> items.or(shopping.items(row)));
-    return items;
-  }
-
-  /** An order comes by another delivery of its supplier, one of the next before or after. */
-  private void shift() {
-    List<Integer> open = shopping.open();
-    if (open.isEmpty()) {
-      return;
-    }
-    int from = chance.oneOf(open);
-    List<Integer> others =
-        IntStream.range(0, world.deliveries().all().size())
-            .filter(d -> d != from)
-            .filter(d -> world.deliveries().get(d).isOfSupplier(world.deliveries().get(from)))
-            .boxed()
-            .sorted(Comparator.comparingInt(d -> Math.abs(d - from)))
-            .limit(NEAR)
-            .toList();
-    if (!others.isEmpty()) {
-      BitSet items = items(from);
-      shopping.move(from, chance.oneOf(others));
-      mending.mend(items);
     }
   }
 

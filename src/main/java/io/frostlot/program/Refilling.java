@@ -1,11 +1,9 @@
 package io.frostlot.program;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Feeds animals of a {@link Trial} otherwise from what there is, where that weighs less. */
 final class Refilling {
@@ -13,10 +11,6 @@ final class Refilling {
   static final BitSet ANY = new BitSet();
 
   static final double BETTER = 1e-6;
-  private static final int MOST_TRIED = 6;
-
-  /** Days around a meal within which another may give its food to it. */
-  private static final int NEAR_DAYS = 5;
 
   private final Trial trial;
   private final Outlook outlook;
@@ -62,17 +56,12 @@ final class Refilling {
     return some.stream().boxed().toList();
   }
 
-  /** Those that are served of an item on some days. */
-  List<Integer> servedOf(int item, int from, int to) {
-    List<Integer> some = new ArrayList<>();
-    BitSet eaters = trial.servings().eaters(item);
-    for (int d = eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
-      int day = trial.way(d).day();
-      if (from <= day && day <= to) {
-        some.add(d);
-      }
-    }
-    return some;
+  /** Those that are served of an item on a day. */
+  List<Integer> servedOf(int item, int day) {
+    return trial.servings().eaters(item).stream()
+        .filter(dish -> trial.way(dish).day() == day)
+        .boxed()
+        .toList();
   }
 
   /** Each of some dishes is served as weighs least, those that weigh most first. */
@@ -115,6 +104,13 @@ final class Refilling {
     return best >= 0;
   }
 
+  /** A late meal is eaten as weighs least. */
+  void serveSooner(int dish) {
+    if (trial.isServed(dish) && trial.way(dish).late() > 0) {
+      serveBest(dish, ANY);
+    }
+  }
+
   /** Items of which a dish would fall less short, were they there. */
   BitSet better(int dish) {
     BitSet better = new BitSet();
@@ -144,30 +140,6 @@ final class Refilling {
       backTo(mark, before);
     }
     return better;
-  }
-
-  /** An unmet meal takes the food of another, which eats something else. */
-  boolean takeFromAnother(int dish) {
-    List<Integer> ways = IntStream.range(0, dishes.get(dish).ways().size()).boxed().toList();
-    for (int w : chance.some(MOST_TRIED, ways)) {
-      Menu.Way way = dishes.get(dish).ways().get(w);
-      List<Integer> near = servedOf(way.item(), way.day() - NEAR_DAYS, way.day() + NEAR_DAYS);
-      for (int other : chance.some(MOST_TRIED, near)) {
-        if (isBetter(() -> take(dish, w, other))) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private void take(int dish, int way, int other) {
-    trial.serve(other, -1);
-    trial.serve(dish, way);
-    weigh();
-    if (isPossible()) {
-      serveBest(other, ANY);
-    }
   }
 
   /** Dishes that would be better served of these items take them. */

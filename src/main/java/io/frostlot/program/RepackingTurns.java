@@ -38,9 +38,14 @@ final class RepackingTurns {
   /** So many times as long as it takes to judge. */
   private static final int SELDOM = 20;
 
+  private static final long SPELL_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+  /** So many times as long as it takes to feed a plan anew. */
+  private static final int SELDOM_FED = 5;
+
   private final World world;
   private final Best best;
-  private final BooleanSupplier goesOn;
+  private final Solving solving;
   private final OptionalInt rounds;
   private Optional<TrialWorld> trials = Optional.empty();
   private Optional<Repacking> now = Optional.empty();
@@ -48,6 +53,8 @@ final class RepackingTurns {
   private Optional<Answer.Judged> from = Optional.empty();
   private Optional<Plan> unjudged = Optional.empty();
   private long judgeFrom;
+  private Optional<Answer.Judged> unfed = Optional.empty();
+  private long feedFrom;
   private long turned;
   private long worked;
   private long begun;
@@ -59,10 +66,10 @@ final class RepackingTurns {
    *
    * @param best told every plan that is better
    */
-  RepackingTurns(World world, Best best, BooleanSupplier goesOn, OptionalInt rounds) {
+  RepackingTurns(World world, Best best, Solving solving, OptionalInt rounds) {
     this.world = world;
     this.best = best;
-    this.goesOn = goesOn;
+    this.solving = solving;
     this.rounds = rounds;
     share = world.demands().size() > MANY_MEALS ? 1 : MOST;
   }
@@ -80,11 +87,11 @@ final class RepackingTurns {
    */
   void alone(List<Answer.Judged> starts) {
     if (starts.size() > 1) {
-      starts.stream().takeWhile(start -> goesOn.getAsBoolean()).forEach(this::briefly);
+      starts.stream().takeWhile(start -> solving.goesOn()).forEach(this::briefly);
       tepid = true;
     }
     int most = rounds.orElse(Integer.MAX_VALUE);
-    for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
+    for (int round = 0; round < most && solving.goesOn(); round++) {
       turn(ENDLESS);
     }
   }
@@ -108,7 +115,7 @@ final class RepackingTurns {
     if (now.filter(search -> !search.isCold() && best.plan().equals(from)).isEmpty()) {
       begin();
     }
-    now.ifPresent(search -> run(search, (long) (share * others)));
+    now.ifPresent(search -> runInSpells(search, (long) (share * others)));
     return best.plan().filter(plan -> !before.equals(Optional.of(plan)));
   }
 
@@ -154,13 +161,36 @@ final class RepackingTurns {
     return worked + (double) (turned == 0 ? 0 : System.nanoTime() - turned);
   }
 
+  /**
+   * Now and then what it has found is fed anew: a local search does that nearly as well as can be.
+   */
+  private void runInSpells(Repacking search, long nanos) {
+    long end = System.nanoTime() + nanos;
+    do {
+      run(search, Math.min(SPELL_NANOS, end - System.nanoTime()));
+      if (!timed() || System.nanoTime() > feedFrom) {
+        feedAnew();
+      }
+    } while (timed() && solving.goesOn() && !search.isCold() && System.nanoTime() < end);
+  }
+
+  private void feedAnew() {
+    long begin = System.nanoTime();
+    if (world.demands().size() <= MANY_MEALS && !trials().hasMoreRuns()) {
+      unfed.flatMap(solving::fedAnew).ifPresent(this::offer);
+    }
+    unfed = Optional.empty();
+    long end = System.nanoTime();
+    feedFrom = end + SELDOM_FED * (end - begin);
+  }
+
   private void run(Repacking search, long nanos) {
     turned = System.nanoTime();
     long end = turned + nanos;
     int last = search.steps() + STEPS_A_ROUND;
     BooleanSupplier on =
         () ->
-            goesOn.getAsBoolean()
+            solving.goesOn()
                 && !search.isCold()
                 && (timed() ? System.nanoTime() < end : search.steps() < last);
     search.run(
@@ -182,9 +212,14 @@ final class RepackingTurns {
     unjudged = Optional.empty();
     long end = System.nanoTime();
     judgeFrom = end + Math.max(JUDGE_AFTER_NANOS, SELDOM * (end - begin));
-    some.ifPresent(best::offer);
-    if (some.isPresent() && best.plan().equals(some)) {
-      from = some;
+    some.ifPresent(this::offer);
+    unfed = some.or(() -> unfed);
+  }
+
+  private void offer(Answer.Judged plan) {
+    best.offer(plan);
+    if (best.plan().equals(Optional.of(plan))) {
+      from = best.plan();
     }
   }
 }

@@ -163,7 +163,7 @@ final class Shopping {
     List<Integer> lost = new ArrayList<>();
     for (int item : items.stream().toArray()) {
       for (int day = trial.lackingOn(item); day >= 0; day = trial.lackingOn(item)) {
-        int dish = chance.oneOf(refilling.servedOf(item, day, day));
+        int dish = chance.oneOf(refilling.servedOf(item, day));
         trial.serve(dish, -1);
         lost.add(dish);
       }

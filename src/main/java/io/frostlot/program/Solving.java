@@ -2,7 +2,9 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Moving;
+import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Slot;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -96,6 +98,15 @@ final class Solving {
       search(part, result.plan());
     }
     return result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The same orders, with the animals fed as well as can be; empty where that was not found. */
+  Optional<Answer.Judged> fedAnew(Answer.Judged plan) {
+    List<Slot> slots = plan.plan().orders().stream().map(Order::slot).sorted().toList();
+    Attempt attempt = new Attempt(judging.world().withSlots(slots).withoutMoves(), judging);
+    Linear objective = weights.objective(attempt.program().model());
+    double[] point = attempt.pointOf(plan, objective, budget());
+    return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, rounds);
   }
 
   /** Does some work, for a moment each time that it solves a program. */

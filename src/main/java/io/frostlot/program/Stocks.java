@@ -9,6 +9,7 @@ import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import io.frostlot.units.SizeBand;
 import java.time.LocalDate;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -131,6 +132,15 @@ final class Stocks {
   /** Pieces and piece-days that are lacking for safety. */
   int lacking() {
     return lacking;
+  }
+
+  /** Items of which more pieces might be enough for safety. */
+  BitSet lackingItems() {
+    BitSet items = new BitSet();
+    for (int item = 0; item < stock.length; item++) {
+      items.set(item, courses[item].uncovered() > 0 || marginLacking[bandOf[item]] > 0);
+    }
+    return items;
   }
 
   /** What eating so many pieces on a day can at most spare of the charge for nights. */

@@ -79,10 +79,6 @@ final class Trial {
     return servings.way(dish);
   }
 
-  double off(int run) {
-    return servings.off(run);
-  }
-
   int packs(int delivery, int row) {
     return baskets.packs(delivery, row);
   }
@@ -102,6 +98,11 @@ final class Trial {
   /** The first day on which an item is lacking; -1 where there is enough. */
   int lackingOn(int item) {
     return stocks.lackingOn(item);
+  }
+
+  /** Items of which more pieces might be enough for safety. */
+  BitSet lackingItems() {
+    return stocks.lackingItems();
   }
 
   /** What it came to when it was weighed last, or when it was changed since. */
