@@ -19,6 +19,8 @@ import io.frostlot.sharing.Sharing;
 import io.frostlot.sharing.Subgroup;
 import io.frostlot.sharing.Way;
 import io.frostlot.units.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -168,14 +170,24 @@ final class Sheets {
     Shares of = shares.get(member);
     Money goods = of.goods(name).rounded(decimals);
     Money own = of.own(name).rounded(decimals);
-    Answer.WithPlan alone = plans.plan(Subgroup.of(member)).orElseThrow();
+    Money alone =
+        plans.plan(Subgroup.of(member)).orElseThrow().plan().standing().money().rounded(decimals);
     return new Shared.Sheet(
         name,
         of.collectedBy(name),
         new Shared.Account(
             new Shared.Pays(goods, pays.minus(goods).minus(own), own, credit),
             of.later(name).rounded(decimals),
-            alone.plan().standing().money().rounded(decimals)));
+            alone,
+            aloneAtLeast(member, alone)));
+  }
+
+  /** Rounded down, but where that is only the noise of a bound. */
+  private Money aloneAtLeast(int member, Money alone) {
+    double least = Math.max(0, plans.range(Subgroup.of(member)).least());
+    Money known = new Money(BigDecimal.valueOf(least).setScale(decimals, RoundingMode.FLOOR));
+    boolean proven = plans.plan(Subgroup.of(member)).orElseThrow() instanceof Answer.Proven;
+    return proven || known.atLeast(alone) ? alone : known;
   }
 
   /** Hosts have paid the joint orders, everybody the own ones. */

@@ -79,6 +79,7 @@ public final class ShareJson {
         .text("pays", money(pays.total()))
         .text("later", money(sheet.account().later()))
         .text("alone", money(sheet.account().alone()))
+        .text("aloneAtLeast", money(sheet.account().aloneAtLeast()))
         .text("saving", money(sheet.account().saving()))
         .list(
             "collects",

@@ -77,12 +77,18 @@ public record Shared(
    *
    * @param pays cash, settled to the minor unit
    * @param later what is only reckoned, and what is bought after the planning days
-   * @param alone what cash and later would come to alone
+   * @param alone what cash and later would come to alone, by the best plan found
+   * @param aloneAtLeast no plan of its own comes to less
    */
-  public record Account(Pays pays, Money later, Money alone) {
+  public record Account(Pays pays, Money later, Money alone, Money aloneAtLeast) {
     /** Negative where ordering together costs more. */
     public Money saving() {
       return alone.minus(pays.total()).minus(later);
+    }
+
+    /** At least, whatever plan of its own is the best. */
+    public Money sureSaving() {
+      return aloneAtLeast.minus(pays.total()).minus(later);
     }
   }
 

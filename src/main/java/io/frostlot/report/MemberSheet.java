@@ -53,6 +53,7 @@ record MemberSheet(Shared shared, Wording wording) {
     page.amount("  ", "reckoned, and for the days after", wording.bare(sheet.account().later()));
     page.amount("  ", "alone it would have been", wording.bare(sheet.account().alone()));
     page.amount("  ", "saved", wording.bare(sheet.account().saving()));
+    ShareReport.sureOf(sheet.account().saving(), sheet.account().sureSaving(), wording, page);
     for (Shared.Part part : shared.parts()) {
       if (part.host().equals(sheet.keeper())) {
         packing(part, page);

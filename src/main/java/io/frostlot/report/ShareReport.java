@@ -55,6 +55,7 @@ public final class ShareReport {
     Money pays = sum(shared.sheets().stream().map(s -> s.account().pays().total()).toList());
     Money later = sum(shared.sheets().stream().map(s -> s.account().later()).toList());
     Money alone = sum(shared.sheets().stream().map(s -> s.account().alone()).toList());
+    Money surely = sum(shared.sheets().stream().map(s -> s.account().sureSaving()).toList());
     page.say(
         String.join(", ", shared.group().names())
             + "; "
@@ -68,8 +69,18 @@ public final class ShareReport {
     page.amount("  ", "cash, all together", wording.bare(pays));
     page.amount("  ", "reckoned, and for the days after", wording.bare(later));
     page.amount("  ", "each alone, cash and reckoned", wording.bare(alone));
-    page.amount("  ", "saved by ordering together", wording.bare(alone.minus(pays).minus(later)));
+    Money saved = alone.minus(pays).minus(later);
+    page.amount("  ", "saved by ordering together", wording.bare(saved));
+    sureOf(saved, surely, wording, page);
     shared.parts().forEach(part -> sure(part, page));
+  }
+
+  /** Own plans may be better than those found: so much is saved at least. */
+  static void sureOf(Money saved, Money surely, Wording wording, Page page) {
+    if (surely.compareTo(saved) < 0) {
+      String least = surely.isNegative() ? "not certain" : wording.bare(surely);
+      page.amount("  ", "saved even if each alone finds the best plan possible", least);
+    }
   }
 
   private void sure(Shared.Part part, Page page) {
