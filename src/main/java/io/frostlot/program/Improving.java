@@ -23,7 +23,11 @@ import java.util.function.LongSupplier;
 final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
+  private static final long MOMENT_NANOS = TimeUnit.MILLISECONDS.toNanos(25);
   private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
+
+  /** As long as meals are unmet. */
+  private static final int MOST_FIRST_TURNS = 3;
 
   /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
   private static final int KEPT_BACK_A_LOSS = 8;
@@ -70,8 +74,11 @@ final class Improving implements Runnable {
       }
     }
     atOnce();
-    if (Bounding.isSmall(world)
-        && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
+    boolean small = Bounding.isSmall(world);
+    if (small) {
+      repacking.turn(MOMENT_NANOS);
+    }
+    if (small && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
       return;
     }
     if (!beginnings.areParts()) {
@@ -79,7 +86,9 @@ final class Improving implements Runnable {
       return;
     }
     if (!repacking.isForAll()) {
-      repacking.turn(FIRST_TURN_NANOS);
+      for (int n = 0; n < MOST_FIRST_TURNS && (n == 0 || solving.leavesMeals()); n++) {
+        repacking.turn(FIRST_TURN_NANOS);
+      }
       turned = System.nanoTime();
       first();
     }

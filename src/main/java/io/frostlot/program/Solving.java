@@ -70,6 +70,11 @@ final class Solving {
     return losses;
   }
 
+  /** Are meals unmet in the best plan? */
+  boolean leavesMeals() {
+    return best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
+  }
+
   /** What the best plan weighs. */
   double value() {
     return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
