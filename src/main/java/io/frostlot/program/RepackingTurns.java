@@ -19,6 +19,9 @@ final class RepackingTurns {
   /** Share of the usual warmth with which every second search begins. */
   private static final double TEPID = 0.25;
 
+  /** Share of the usual length of the first search, so that it soon tells whether it is of use. */
+  private static final double FIRST_LENGTH = 0.25;
+
   private static final int STEPS = 12_000;
   private static final int COUNTED_STEPS = 4000;
   private static final int BRIEFLY = 300;
@@ -60,6 +63,7 @@ final class RepackingTurns {
   private long begun;
   private boolean tepid;
   private double share;
+  private double length = FIRST_LENGTH;
 
   /**
    * Nothing is searched yet.
@@ -121,6 +125,7 @@ final class RepackingTurns {
 
   private void begin() {
     if (now.filter(Repacking::isCold).isPresent()) {
+      length = Math.min(1, 2 * length);
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();
     }
@@ -131,8 +136,8 @@ final class RepackingTurns {
         of ->
             new Cooling(
                 warm * of.warmth(),
-                timed() ? STEPS : COUNTED_STEPS,
-                () -> timed() ? worked() / COOLING_NANOS : 0));
+                timed() ? (int) (length * STEPS) : COUNTED_STEPS,
+                () -> timed() ? worked() / (length * COOLING_NANOS) : 0));
   }
 
   private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {

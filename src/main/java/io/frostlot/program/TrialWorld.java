@@ -14,7 +14,7 @@ final class TrialWorld {
   private static final double OF_AN_ORDER = 0.25;
 
   /** Share of what about one order costs by which a change may be for the worse, at first. */
-  private static final double WARM = 0.04;
+  private static final double WARM = 0.12;
 
   /** The same in units of shortfall, where runs of meals are to be evened out. */
   private static final double WARM_UNITS = 4;
