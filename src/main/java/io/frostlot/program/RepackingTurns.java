@@ -12,21 +12,23 @@ import java.util.function.Function;
 
 /**
  * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
- * where it stopped, and begins anew where it has cooled down or a better plan was found elsewhere.
- * What it finds is judged and replayed like any plan.
+ * where it stopped, and begins anew from the best plan where it has cooled down, or others meet
+ * more meals. What it finds is judged and replayed like any plan.
  */
 final class RepackingTurns {
   /** Share of the usual warmth with which every second search begins. */
   private static final double TEPID = 0.25;
-
-  /** Share of the usual length of the first search, so that it soon tells whether it is of use. */
-  private static final double FIRST_LENGTH = 0.25;
 
   private static final int STEPS = 12_000;
   private static final int COUNTED_STEPS = 4000;
   private static final int BRIEFLY = 300;
   private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
+
+  /** So that it has cooled down before the time is over. */
+  private static final double OF_THE_REST = 0.6;
+
+  private static final double LEAST_NANOS = 2e9;
 
   /** Longer than any search, also so many times as {@link #MOST}. */
   private static final long ENDLESS = Long.MAX_VALUE / 100;
@@ -44,7 +46,7 @@ final class RepackingTurns {
   private static final long SPELL_NANOS = TimeUnit.SECONDS.toNanos(1);
 
   /** So many times as long as it takes to feed a plan anew. */
-  private static final int SELDOM_FED = 5;
+  private static final int SELDOM_FED = 10;
 
   private final World world;
   private final Best best;
@@ -53,6 +55,7 @@ final class RepackingTurns {
   private Optional<TrialWorld> trials = Optional.empty();
   private Optional<Repacking> now = Optional.empty();
   private Optional<Answer.Judged> first = Optional.empty();
+  private Optional<Answer.Judged> known = Optional.empty();
   private Optional<Answer.Judged> from = Optional.empty();
   private Optional<Plan> unjudged = Optional.empty();
   private long judgeFrom;
@@ -63,7 +66,6 @@ final class RepackingTurns {
   private long begun;
   private boolean tepid;
   private double share;
-  private double length = FIRST_LENGTH;
 
   /**
    * Nothing is searched yet.
@@ -75,7 +77,7 @@ final class RepackingTurns {
     this.best = best;
     this.solving = solving;
     this.rounds = rounds;
-    share = world.demands().size() > MANY_MEALS ? 1 : MOST;
+    share = 1;
   }
 
   /**
@@ -116,28 +118,41 @@ final class RepackingTurns {
       return Optional.empty();
     }
     Optional<Answer.Judged> before = best.plan();
-    if (now.filter(search -> !search.isCold() && best.plan().equals(from)).isEmpty()) {
+    if (now.filter(search -> !search.isCold() && !isLeftBehind()).isEmpty()) {
       begin();
     }
     now.ifPresent(search -> runInSpells(search, (long) (share * others)));
     return best.plan().filter(plan -> !before.equals(Optional.of(plan)));
   }
 
+  /** Do others meet more meals? Where they only found less money it does as well to go on. */
+  private boolean isLeftBehind() {
+    return unmet(best.plan()) < Math.min(unmet(known), unmet(from));
+  }
+
+  private static int unmet(Optional<Answer.Judged> plan) {
+    return plan.map(it -> it.standing().unmet()).orElse(Integer.MAX_VALUE);
+  }
+
   private void begin() {
     if (now.filter(Repacking::isCold).isPresent()) {
-      length = Math.min(1, 2 * length);
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();
+    } else if (now.isEmpty() && unmet(best.plan()) > 0 && world.demands().size() <= MANY_MEALS) {
+      share = MOST;
     }
     double warm = tepid ? TEPID : 1;
     tepid = !tepid;
+    known = best.plan();
+    double nanos =
+        Math.min(COOLING_NANOS, Math.max(LEAST_NANOS, OF_THE_REST * solving.nanosLeft()));
     begin(
-        best.plan(),
+        known,
         of ->
             new Cooling(
                 warm * of.warmth(),
-                timed() ? (int) (length * STEPS) : COUNTED_STEPS,
-                () -> timed() ? worked() / (length * COOLING_NANOS) : 0));
+                timed() ? STEPS : COUNTED_STEPS,
+                () -> timed() ? worked() / nanos : 0));
   }
 
   private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {
@@ -173,7 +188,7 @@ final class RepackingTurns {
     long end = System.nanoTime() + nanos;
     do {
       run(search, Math.min(SPELL_NANOS, end - System.nanoTime()));
-      if (!timed() || System.nanoTime() > feedFrom) {
+      if (!timed() || search.isCold() || System.nanoTime() > feedFrom) {
         feedAnew();
       }
     } while (timed() && solving.goesOn() && !search.isCold() && System.nanoTime() < end);
@@ -223,8 +238,8 @@ final class RepackingTurns {
 
   private void offer(Answer.Judged plan) {
     best.offer(plan);
-    if (best.plan().equals(Optional.of(plan))) {
-      from = best.plan();
+    if (from.filter(own -> own.standing().compareTo(plan.standing()) <= 0).isEmpty()) {
+      from = Optional.of(plan);
     }
   }
 }

@@ -65,6 +65,10 @@ final class Solving {
     return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
   }
 
+  double nanosLeft() {
+    return millisLeft.getAsLong() * 1e6;
+  }
+
   /** How often a dive lost meals. */
   int losses() {
     return losses;
