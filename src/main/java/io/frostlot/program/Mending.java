@@ -39,14 +39,19 @@ record Mending(
       return;
     }
     refilling.refill(refilling.unserved(items));
-    passOn(items);
+    if (menu.runs().isEmpty()) {
+      passOn(items);
+    }
     menu.eating(items).stream().forEach(refilling::serveSooner);
     Set<Integer> runs = new LinkedHashSet<>();
     lost.forEach(dish -> runs.addAll(menu.dishes().get(dish).runs()));
     exchanging.evenOut(runs, PAIRS);
   }
 
-  /** Those of them that lose most are fed with what others pass on. */
+  /**
+   * Those that lose most are fed with what others pass on; where runs are to be evened out it is
+   * too slow.
+   */
   private void passOn(BitSet items) {
     List<Integer> unserved = chance.shuffled(refilling.unserved(items));
     unserved.sort(Comparator.comparingDouble(dish -> -menu.dishes().get(dish).lost()));
