@@ -170,8 +170,8 @@ final class Sheets {
     Shares of = shares.get(member);
     Money goods = of.goods(name).rounded(decimals);
     Money own = of.own(name).rounded(decimals);
-    Money alone =
-        plans.plan(Subgroup.of(member)).orElseThrow().plan().standing().money().rounded(decimals);
+    Answer.WithPlan best = plans.plan(Subgroup.of(member)).orElseThrow();
+    Money alone = best.plan().standing().money().rounded(decimals);
     return new Shared.Sheet(
         name,
         of.collectedBy(name),
@@ -179,15 +179,14 @@ final class Sheets {
             new Shared.Pays(goods, pays.minus(goods).minus(own), own, credit),
             of.later(name).rounded(decimals),
             alone,
-            aloneAtLeast(member, alone)));
+            best instanceof Answer.Proven ? alone : aloneAtLeast(member, alone)));
   }
 
   /** Rounded down, but where that is only the noise of a bound. */
   private Money aloneAtLeast(int member, Money alone) {
     double least = Math.max(0, plans.range(Subgroup.of(member)).least());
     Money known = new Money(BigDecimal.valueOf(least).setScale(decimals, RoundingMode.FLOOR));
-    boolean proven = plans.plan(Subgroup.of(member)).orElseThrow() instanceof Answer.Proven;
-    return proven || known.atLeast(alone) ? alone : known;
+    return known.atLeast(alone) ? alone : known;
   }
 
   /** Hosts have paid the joint orders, everybody the own ones. */

@@ -15,22 +15,14 @@ import java.util.Optional;
  * is not served. In matching these are augmenting paths (C. Berge, Proceedings of the National
  * Academy of Sciences 43, 1957). Fewest takings first; a food is given up by one dish of a path.
  */
-final class Augmenting {
+record Augmenting(Trial trial, Refilling refilling, Chance chance) {
   private static final double LESS = 1e-6;
 
   /** Dishes that may give up theirs. */
   private static final int MOST_GIVERS = 60;
 
-  private final Trial trial;
-  private final List<Menu.Dish> dishes;
-  private final Refilling refilling;
-  private final Chance chance;
-
-  Augmenting(Trial trial, Refilling refilling, Chance chance) {
-    this.trial = trial;
-    this.refilling = refilling;
-    this.chance = chance;
-    dishes = trial.menu().dishes();
+  private List<Menu.Dish> dishes() {
+    return trial.menu().dishes();
   }
 
   /**
@@ -56,7 +48,7 @@ final class Augmenting {
   }
 
   private Menu.Way way(Taking taking) {
-    return dishes.get(taking.dish()).ways().get(taking.way());
+    return dishes().get(taking.dish()).ways().get(taking.way());
   }
 
   /** Is there enough for a dish where another gives up its food? */
@@ -79,7 +71,7 @@ final class Augmenting {
     private final Map<Integer, Taking> takenBy = new HashMap<>();
 
     Looking(int dish) {
-      lost = dishes.get(dish).lost();
+      lost = dishes().get(dish).lost();
       next.add(dish);
       seen.set(dish);
     }
@@ -109,7 +101,7 @@ final class Augmenting {
         given.set(way(by).item());
       }
       List<Taking> ways = new ArrayList<>();
-      int count = dishes.get(dish).ways().size();
+      int count = dishes().get(dish).ways().size();
       int first = count == 0 ? 0 : chance.below(count);
       for (int n = 0; n < count; n++) {
         Taking taking = new Taking(dish, (first + n) % count);
@@ -130,7 +122,7 @@ final class Augmenting {
               && refilling.outlook().maySpare(way(taking), trial.way(d))) {
             seen.set(d);
             takenBy.put(d, taking);
-            if (dishes.get(d).lost() < lost - LESS && isEnough(taking, d)) {
+            if (dishes().get(d).lost() < lost - LESS && isEnough(taking, d)) {
               return Optional.of(new Taking(d, -1));
             }
             next.add(d);

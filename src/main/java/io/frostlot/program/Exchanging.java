@@ -6,23 +6,15 @@ import java.util.Collection;
 import java.util.List;
 
 /** Meals of a {@link Trial} exchange their food, where that brings runs nearer to their bands. */
-final class Exchanging {
+record Exchanging(Trial trial, Refilling refilling, Chance chance) {
   private static final int PARTNERS = 40;
   private static final double MUCH = 0.999;
 
   /** Days between meals that exchange. */
   private static final int DAYS_APART = 42;
 
-  private final Trial trial;
-  private final List<Menu.Dish> dishes;
-  private final Refilling refilling;
-  private final Chance chance;
-
-  Exchanging(Trial trial, Refilling refilling, Chance chance) {
-    this.trial = trial;
-    this.refilling = refilling;
-    this.chance = chance;
-    dishes = trial.menu().dishes();
+  private List<Menu.Dish> dishes() {
+    return trial.menu().dishes();
   }
 
   /** All runs again and again, as long as that brings them much nearer. */
@@ -50,11 +42,11 @@ final class Exchanging {
     int item = trial.way(dish).item();
     int day = trial.way(dish).day();
     List<Integer> partners = new ArrayList<>();
-    BitSet items = dishes.get(dish).items();
+    BitSet items = dishes().get(dish).items();
     for (int i = items.nextSetBit(0); i >= 0; i = items.nextSetBit(i + 1)) {
       BitSet eaters = trial.servings().eaters(i);
       for (int d = i == item ? -1 : eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
-        if (dishes.get(d).items().get(item) && Math.abs(trial.way(d).day() - day) <= DAYS_APART) {
+        if (dishes().get(d).items().get(item) && Math.abs(trial.way(d).day() - day) <= DAYS_APART) {
           partners.add(d);
         }
       }
@@ -84,7 +76,7 @@ final class Exchanging {
 
   /** A way to serve a dish of an item on the same day; -1 where there is none. */
   private int way(int dish, int item) {
-    List<Menu.Way> ways = dishes.get(dish).ways();
+    List<Menu.Way> ways = dishes().get(dish).ways();
     int day = trial.way(dish).day();
     for (int w = 0; w < ways.size(); w++) {
       if (ways.get(w).item() == item && ways.get(w).day() == day) {

@@ -74,12 +74,11 @@ final class Improving implements Runnable {
       }
     }
     atOnce();
-    boolean small = Bounding.isSmall(world);
-    if (small) {
+    if (Bounding.isSmall(world)) {
       repacking.turn(MOMENT_NANOS);
-    }
-    if (small && (solving.briefly(this::isBegun) || solving.isSearchedByHighs())) {
-      return;
+      if (solving.briefly(this::isBegun) || solving.isSearchedByHighs()) {
+        return;
+      }
     }
     if (!beginnings.areParts()) {
       solving.searchOnAndOn();

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -53,9 +52,9 @@ record Mending(
    * too slow.
    */
   private void passOn(BitSet items) {
-    List<Integer> unserved = chance.shuffled(refilling.unserved(items));
-    unserved.sort(Comparator.comparingDouble(dish -> -menu.dishes().get(dish).lost()));
-    unserved.stream().limit(MOST_PASSED_ON).forEach(augmenting::feed);
+    refilling.byLoss(refilling.unserved(items)).stream()
+        .limit(MOST_PASSED_ON)
+        .forEach(augmenting::feed);
   }
 
   /** Can a dish be served after all? Else the change is of no use. */

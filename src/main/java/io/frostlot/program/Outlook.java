@@ -24,14 +24,17 @@ final class Outlook {
 
   /** May a dish be served so, as far as can be told at once? */
   boolean maySpare(int dish, Menu.Way other) {
-    int spare = stocks.spare(other.item(), other.day());
     boolean same = servings.isServed(dish) && servings.way(dish).item() == other.item();
-    return spare + (same ? servings.way(dish).pieces() : 0) >= other.pieces();
+    return isEnough(other, same ? servings.way(dish).pieces() : 0);
   }
 
   /** May an item be enough to serve a dish so, where another gives up some of it? */
   boolean maySpare(Menu.Way other, Menu.Way given) {
-    return stocks.spare(other.item(), other.day()) + given.pieces() >= other.pieces();
+    return isEnough(other, given.pieces());
+  }
+
+  private boolean isEnough(Menu.Way way, int more) {
+    return stocks.spare(way.item(), way.day()) + more >= way.pieces();
   }
 
   /**

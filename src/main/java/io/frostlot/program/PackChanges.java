@@ -83,13 +83,7 @@ final class PackChanges {
     int[] dishes = world.menu().runs().get(chance.oneOf(outside)).dishes();
     int dish = dishes[chance.below(dishes.length)];
     BitSet items = refilling.better(dish);
-    List<Shopping.Row> rows =
-        shopping.feeding(dish, shopping.open()).stream()
-            .filter(row -> shopping.items(row).intersects(items))
-            .toList();
-    if (!rows.isEmpty()) {
-      bring(chance.oneOf(rows));
-    }
+    bringSome(shopping.feeding(dish, shopping.open()), items);
     return true;
   }
 
@@ -109,15 +103,17 @@ final class PackChanges {
         return true;
       }
     }
-    List<Shopping.Row> rows =
-        shopping.open().stream()
-            .flatMap(delivery -> shopping.rows(delivery).stream())
-            .filter(row -> shopping.items(row).intersects(items))
-            .toList();
-    if (!rows.isEmpty()) {
-      bring(chance.oneOf(rows));
-    }
+    bringSome(shopping.ofOpen(), items);
     return true;
+  }
+
+  /** One of the rows of which some items come, where there is one. */
+  private void bringSome(List<Shopping.Row> rows, BitSet items) {
+    List<Shopping.Row> some =
+        rows.stream().filter(row -> shopping.items(row).intersects(items)).toList();
+    if (!some.isEmpty()) {
+      bring(chance.oneOf(some));
+    }
   }
 
   private Menu.Dish dish(int number) {

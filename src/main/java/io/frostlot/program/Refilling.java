@@ -66,9 +66,14 @@ final class Refilling {
 
   /** Each of some dishes is served as weighs least, those that weigh most first. */
   void refill(Collection<Integer> some) {
+    byLoss(some).forEach(dish -> serveBest(dish, ANY));
+  }
+
+  /** Those that lose most where they are not served first, those that lose as much in any order. */
+  List<Integer> byLoss(Collection<Integer> some) {
     List<Integer> order = chance.shuffled(some);
     order.sort(Comparator.comparingDouble(d -> -dishes.get(d).lost()));
-    order.forEach(dish -> serveBest(dish, ANY));
+    return order;
   }
 
   /**

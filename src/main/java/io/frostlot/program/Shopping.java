@@ -55,9 +55,14 @@ final class Shopping {
         .toList();
   }
 
+  /** All of deliveries by which something comes. */
+  List<Row> ofOpen() {
+    return open().stream().flatMap(d -> rows(d).stream()).toList();
+  }
+
   /** All of which something is bought. */
   List<Row> bought() {
-    return open().stream().flatMap(d -> rows(d).stream()).filter(it -> count(it) > 0).toList();
+    return ofOpen().stream().filter(it -> count(it) > 0).toList();
   }
 
   int count(Row row) {

@@ -11,6 +11,7 @@ import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A letter about a shared plan, with one sheet for each member to sign. */
@@ -52,10 +53,7 @@ public final class ShareReport {
   }
 
   private void summary(Page page) {
-    Money pays = sum(shared.sheets().stream().map(s -> s.account().pays().total()).toList());
-    Money later = sum(shared.sheets().stream().map(s -> s.account().later()).toList());
-    Money alone = sum(shared.sheets().stream().map(s -> s.account().alone()).toList());
-    Money surely = sum(shared.sheets().stream().map(s -> s.account().sureSaving()).toList());
+    Money saved = sum(Shared.Account::saving);
     page.say(
         String.join(", ", shared.group().names())
             + "; "
@@ -66,12 +64,11 @@ public final class ShareReport {
             + wording.currency().getCurrencyCode()
             + ".");
     page.gap();
-    page.amount("  ", "cash, all together", wording.bare(pays));
-    page.amount("  ", "reckoned, and for the days after", wording.bare(later));
-    page.amount("  ", "each alone, cash and reckoned", wording.bare(alone));
-    Money saved = alone.minus(pays).minus(later);
+    page.amount("  ", "cash, all together", wording.bare(sum(it -> it.pays().total())));
+    page.amount("  ", "reckoned, and for the days after", wording.bare(sum(Shared.Account::later)));
+    page.amount("  ", "each alone, cash and reckoned", wording.bare(sum(Shared.Account::alone)));
     page.amount("  ", "saved by ordering together", wording.bare(saved));
-    sureOf(saved, surely, wording, page);
+    sureOf(saved, sum(Shared.Account::sureSaving), wording, page);
     shared.parts().forEach(part -> sure(part, page));
   }
 
@@ -193,8 +190,11 @@ public final class ShareReport {
         .anyMatch(order -> order.boxes().count() > 0);
   }
 
-  private static Money sum(List<Money> amounts) {
-    return amounts.stream().reduce(Money.ZERO, Money::plus);
+  /** Of all keepers. */
+  private Money sum(Function<Shared.Account, Money> amount) {
+    return shared.sheets().stream()
+        .map(sheet -> amount.apply(sheet.account()))
+        .reduce(Money.ZERO, Money::plus);
   }
 
   /** Such as "Ash, Bramble and Clay". */
