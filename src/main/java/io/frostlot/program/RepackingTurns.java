@@ -55,7 +55,6 @@ final class RepackingTurns {
   private Optional<TrialWorld> trials = Optional.empty();
   private Optional<Repacking> now = Optional.empty();
   private Optional<Answer.Judged> first = Optional.empty();
-  private Optional<Answer.Judged> known = Optional.empty();
   private Optional<Answer.Judged> from = Optional.empty();
   private Optional<Plan> unjudged = Optional.empty();
   private long judgeFrom;
@@ -65,7 +64,7 @@ final class RepackingTurns {
   private long worked;
   private long begun;
   private boolean tepid;
-  private double share;
+  private double share = 1;
 
   /**
    * Nothing is searched yet.
@@ -77,7 +76,6 @@ final class RepackingTurns {
     this.best = best;
     this.solving = solving;
     this.rounds = rounds;
-    share = 1;
   }
 
   /**
@@ -127,7 +125,7 @@ final class RepackingTurns {
 
   /** Do others meet more meals? Where they only found less money it does as well to go on. */
   private boolean isLeftBehind() {
-    return unmet(best.plan()) < Math.min(unmet(known), unmet(from));
+    return unmet(best.plan()) < unmet(from);
   }
 
   private static int unmet(Optional<Answer.Judged> plan) {
@@ -138,16 +136,15 @@ final class RepackingTurns {
     if (now.filter(Repacking::isCold).isPresent()) {
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();
-    } else if (now.isEmpty() && unmet(best.plan()) > 0 && world.demands().size() <= MANY_MEALS) {
+    } else if (now.isEmpty() && unmet(best.plan()) > 0 && !hasManyMeals()) {
       share = MOST;
     }
     double warm = tepid ? TEPID : 1;
     tepid = !tepid;
-    known = best.plan();
     double nanos =
         Math.min(COOLING_NANOS, Math.max(LEAST_NANOS, OF_THE_REST * solving.nanosLeft()));
     begin(
-        known,
+        best.plan(),
         of ->
             new Cooling(
                 warm * of.warmth(),
@@ -172,6 +169,10 @@ final class RepackingTurns {
     return of;
   }
 
+  private boolean hasManyMeals() {
+    return world.demands().size() > MANY_MEALS;
+  }
+
   private boolean timed() {
     return rounds.isEmpty();
   }
@@ -183,12 +184,14 @@ final class RepackingTurns {
 
   /**
    * Now and then what it has found is fed anew: a local search does that nearly as well as can be.
+   * In worlds too large for that, or of too many runs, all at once: each spell ends with judging.
    */
   private void runInSpells(Repacking search, long nanos) {
     long end = System.nanoTime() + nanos;
+    boolean feeds = !hasManyMeals() && !trials().hasMoreRuns();
     do {
-      run(search, Math.min(SPELL_NANOS, end - System.nanoTime()));
-      if (!timed() || search.isCold() || System.nanoTime() > feedFrom) {
+      run(search, Math.min(feeds ? SPELL_NANOS : ENDLESS, end - System.nanoTime()));
+      if (feeds && (!timed() || search.isCold() || System.nanoTime() > feedFrom)) {
         feedAnew();
       }
     } while (timed() && solving.goesOn() && !search.isCold() && System.nanoTime() < end);
@@ -196,9 +199,7 @@ final class RepackingTurns {
 
   private void feedAnew() {
     long begin = System.nanoTime();
-    if (world.demands().size() <= MANY_MEALS && !trials().hasMoreRuns()) {
-      unfed.flatMap(solving::fedAnew).ifPresent(this::offer);
-    }
+    unfed.flatMap(solving::fedAnew).ifPresent(this::offer);
     unfed = Optional.empty();
     long end = System.nanoTime();
     feedFrom = end + SELDOM_FED * (end - begin);
