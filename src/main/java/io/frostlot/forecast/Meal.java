@@ -69,14 +69,11 @@ public record Meal(
       return new Days(earliest, best, latest, closed);
     }
 
-    /** Those after one day and before another, between which the best day lies. */
-    Days between(LocalDate after, LocalDate before) {
-      return earliest.isAfter(after) && latest.isBefore(before)
+    /** Those of a period in which the best day lies. */
+    Days within(Period period) {
+      return period.contains(earliest) && period.contains(latest)
           ? this
-          : of(
-              best,
-              new Period(earliest, latest),
-              day -> contains(day) && day.isAfter(after) && day.isBefore(before));
+          : of(best, new Period(earliest, latest), day -> contains(day) && period.contains(day));
     }
 
     /** The first of them in a period; empty where none is. */

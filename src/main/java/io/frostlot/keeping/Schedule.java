@@ -3,6 +3,7 @@ package io.frostlot.keeping;
 import io.frostlot.units.Period;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -14,6 +15,21 @@ public sealed interface Schedule {
 
   /** Meals in a week, on average over many. */
   double mealsInSevenDays();
+
+  /** The feeding day before one of them. */
+  LocalDate before(LocalDate feedingDay);
+
+  /** The feeding day after one of them. */
+  LocalDate after(LocalDate feedingDay);
+
+  /**
+   * Days that should lie between one of its feeding days and the one before where either is moved:
+   * half of those between them, rounded up, so that the last full meal is digested (common
+   * practice).
+   */
+  default long leastDaysBefore(LocalDate feedingDay) {
+    return (ChronoUnit.DAYS.between(before(feedingDay), feedingDay) + 1) / 2;
+  }
 
   /**
    * Every so many days, counted from one known feeding day.
@@ -31,6 +47,16 @@ public sealed interface Schedule {
     @Override
     public double mealsInSevenDays() {
       return 7.0 / intervalDays;
+    }
+
+    @Override
+    public LocalDate before(LocalDate feedingDay) {
+      return feedingDay.minusDays(intervalDays);
+    }
+
+    @Override
+    public LocalDate after(LocalDate feedingDay) {
+      return feedingDay.plusDays(intervalDays);
     }
 
     @Override
@@ -55,6 +81,23 @@ public sealed interface Schedule {
     @Override
     public double mealsInSevenDays() {
       return weekdays.size();
+    }
+
+    @Override
+    public LocalDate before(LocalDate feedingDay) {
+      return next(feedingDay, -1);
+    }
+
+    @Override
+    public LocalDate after(LocalDate feedingDay) {
+      return next(feedingDay, 1);
+    }
+
+    private LocalDate next(LocalDate day, int step) {
+      return Stream.iterate(day.plusDays(step), it -> it.plusDays(step))
+          .filter(it -> weekdays.contains(it.getDayOfWeek()))
+          .findFirst()
+          .orElseThrow();
     }
 
     @Override

@@ -3,10 +3,16 @@ package io.frostlot.report;
 import io.frostlot.forecast.FeedingDay;
 import io.frostlot.keeping.Handling;
 import io.frostlot.plan.MovedMeal;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Meals that do not come on their usual day, since the animal is handled or nobody feeds then. */
 final class MovedMeals implements Sections.Section {
+  /** Places of meals that found no day among their own. */
+  private static final Set<FeedingDay.Place> SOUGHT_FURTHER =
+      EnumSet.complementOf(EnumSet.of(FeedingDay.Place.AS_INTENDED, FeedingDay.Place.MOVED_WITHIN));
+
   @Override
   public void write(PlanReport report, Page page) {
     List<MovedMeal> all = MovedMeal.of(report.world().scenario());
@@ -23,6 +29,12 @@ final class MovedMeals implements Sections.Section {
           Wording.count(all.size() - moved.size(), "meal is", "meals are")
               + " due on another of their own days than usual, a weekday on which their room is"
               + " fed.");
+    }
+    if (moved.stream().anyMatch(meal -> SOUGHT_FURTHER.contains(meal.day().place()))) {
+      page.say(
+          "A meal that is moved comes at least half of the days between two meals after the one"
+              + " before and ahead of the next, so that no full meal comes before the last is"
+              + " digested (common practice).");
     }
     if (moved.stream().anyMatch(meal -> meal.reason().cause() == MovedMeal.Cause.HANDLING)) {
       page.say(
