@@ -26,9 +26,9 @@ record Sample(int pieces, Grams grams) {
   }
 
   /**
-   * What is stated, or stands behind the size word, with the mean of the sample. Where that mean
-   * does not fit what is stated, or nothing is, the lightest and the heaviest piece are scaled with
-   * it and marked as a guess. Empty, with a problem added, where it is too far off to be believed.
+   * What is stated, or stands behind the size word, with the mean of the sample, which is no guess.
+   * Where that mean does not fit what is stated, or nothing is, the lightest and the heaviest piece
+   * are scaled with it. Empty, with a problem added, where it is too far off to be believed.
    */
   Optional<Item.Spread> correct(Row row, Item.Spread claimed) {
     double ratio = mean().toDouble() / claimed.mean().toDouble();
@@ -43,16 +43,27 @@ record Sample(int pieces, Grams grams) {
           "Half to twice the middle of what the seller says; otherwise type least_g and most_g.");
       return Optional.empty();
     }
+    boolean scaled = claimed.guessed() || !claimed.holds(mean());
+    double scale = scaled ? ratio : 1;
+    Item.Spread weighed =
+        new Item.Spread(claimed.least().times(scale), mean(), claimed.most().times(scale), false);
     if (Math.abs(ratio - 1) >= NOTABLE) {
       row.lookAt(
-          "%s runs %s: %s a piece by your sample of %d, %s by what the seller says."
-              .formatted(row.textOr("item", "this"), runs(ratio), mean(), pieces, claimed.mean()));
+          "%s runs %s: %s a piece by your sample of %d, %s by what the seller says.%s"
+              .formatted(
+                  row.textOr("item", "this"),
+                  runs(ratio),
+                  mean(),
+                  pieces,
+                  claimed.mean(),
+                  scaled ? within(weighed) : ""));
     }
-    if (!claimed.guessed() && claimed.holds(mean())) {
-      return Optional.of(new Item.Spread(claimed.least(), mean(), claimed.most(), false));
-    }
-    return Optional.of(
-        new Item.Spread(claimed.least().times(ratio), mean(), claimed.most().times(ratio), true));
+    return Optional.of(weighed);
+  }
+
+  private static String within(Item.Spread weighed) {
+    return " Pieces of %s to %s are reckoned with; type least_g and most_g if you know better."
+        .formatted(weighed.least(), weighed.most());
   }
 
   private static String runs(double ratio) {

@@ -20,8 +20,7 @@ final class Warnings implements Sections.Section {
             .collect(Collectors.joining(", "));
     if (!guessed.isEmpty()) {
       warnings.add(
-          "The lightest and heaviest piece of these are guessed, from their size words or scaled to"
-              + " a bag that you weighed: "
+          "The lightest and heaviest piece of these are guessed, from their size words: "
               + guessed
               + ". Weigh a bag and type what you find (sample_pieces, sample_g; least_g, most_g).");
     }

@@ -25,8 +25,8 @@ public record Item(
   /**
    * Grams of one piece.
    *
-   * @param guessed the spread is the band of the size word, or scaled to a sample, not stated by
-   *     the seller
+   * @param guessed the spread is the band of the size word, neither stated by the seller nor scaled
+   *     to pieces that were weighed
    */
   public record Spread(Grams least, Grams mean, Grams most, boolean guessed) {
     public Spread {

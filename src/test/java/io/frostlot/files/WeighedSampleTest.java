@@ -47,18 +47,26 @@ class WeighedSampleTest {
     Reading.Accepted read = weighed("Hopper", "10,82");
 
     assertThat(grams(read, "Hopper"))
-        .isEqualTo(new Item.Spread(Grams.of(5.74), Grams.of(8.2), Grams.of(10.66), true));
+        .isEqualTo(new Item.Spread(Grams.of(5.74), Grams.of(8.2), Grams.of(10.66), false));
     assertThat(read.warnings())
         .contains(
             "hillside/prices.csv: Hopper runs 18 % small: 8.2 g a piece by your sample of 10, 10 g"
-                + " by what the seller says.");
+                + " by what the seller says. Pieces of 5.74 g to 10.66 g are reckoned with; type"
+                + " least_g and most_g if you know better.");
+  }
+
+  /** What was weighed is not to be weighed again; what has a size word only is. */
+  @Test
+  void what_was_weighed_is_no_guess() throws IOException {
+    assertThat(grams(weighed("Hopper", ","), "Hopper").guessed()).isTrue();
+    assertThat(grams(weighed("Hopper", "10,103"), "Hopper").guessed()).isFalse();
   }
 
   /** 50 to 85 g have the middle 67.5 g; 432 g over 10 pieces are 43.2 g, a factor of 0.64. */
   @Test
   void scales_what_is_stated_where_the_sample_does_not_fit_in() throws IOException {
     assertThat(grams(weighed("Small rat", "10,432"), "Small rat"))
-        .isEqualTo(new Item.Spread(Grams.of(32), Grams.of(43.2), Grams.of(54.4), true));
+        .isEqualTo(new Item.Spread(Grams.of(32), Grams.of(43.2), Grams.of(54.4), false));
   }
 
   @Test
