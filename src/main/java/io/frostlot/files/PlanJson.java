@@ -6,6 +6,7 @@ import io.frostlot.plan.Changes;
 import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Fed;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.OtherPrey;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Scenario;
@@ -13,6 +14,7 @@ import io.frostlot.plan.SecondLook;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,7 +86,16 @@ public final class PlanJson {
     json.texts(
             "clash",
             answer instanceof Answer.Impossible impossible ? impossible.clash() : List.of())
-        .texts("warnings", inputs.warnings());
+        .texts("warnings", warnings(answer));
+  }
+
+  private List<String> warnings(Answer answer) {
+    List<String> warnings = new ArrayList<>(inputs.warnings());
+    if (answer instanceof Answer.WithPlan withPlan) {
+      OtherPrey.of(inputs.world(), withPlan.plan().plan())
+          .forEach(it -> warnings.add(it.sentence()));
+    }
+    return warnings;
   }
 
   private static String status(Answer answer) {

@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Gap;
 import io.frostlot.plan.Order;
+import io.frostlot.plan.OtherPrey;
 import io.frostlot.plan.Payment;
 import io.frostlot.plan.Shared;
 import io.frostlot.plan.Standing;
@@ -32,6 +33,9 @@ public final class ShareReport {
     page.title("Frostlot: a joint order for " + shared.group().name());
     summary(page);
     warnings.forEach(page::point);
+    shared.parts().stream()
+        .flatMap(part -> OtherPrey.of(part.world(), part.plan()).stream())
+        .forEach(it -> page.point(it.sentence()));
     orders(page, "Ordered together", true);
     orders(page, "Ordered by each alone", false);
     whoPays(page);

@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.OtherPrey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ final class Warnings implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
     List<String> warnings = new ArrayList<>(report.inputs().warnings());
+    OtherPrey.of(report.world(), report.plan()).forEach(it -> warnings.add(it.sentence()));
     String guessed =
         report.plan().orders().stream()
             .flatMap(order -> order.lines().stream())
