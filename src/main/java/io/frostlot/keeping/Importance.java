@@ -6,6 +6,6 @@ public enum Importance {
   MUST,
   /** May slide within its days. */
   MAY_SLIDE,
-  /** May be left out at no harm, still counted when it is. */
+  /** May be left out at no harm; planned and counted like one that may slide. */
   MAY_SKIP
 }
