@@ -1,22 +1,16 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Deal;
-import io.frostlot.plan.Demand;
 import io.frostlot.plan.Pledge;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.units.Percent;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/**
- * The same question where more meals are skipped than planned: of each eater the share, spread
- * evenly over its meals.
- */
+/** The same question where more meals are skipped than planned, spread over all eaters. */
 final class SkippedMeals {
   private final Questions questions;
   private final Percent skipped;
@@ -73,16 +67,8 @@ final class SkippedMeals {
     return thinned(world, skipped.fraction().doubleValue());
   }
 
-  /** Without every meal at which the share of an eater's meals so far passes a whole number. */
+  /** Without a part of all meals. */
   static World thinned(World world, double part) {
-    Map<String, Integer> seen = new HashMap<>();
-    List<Demand> eaten = new ArrayList<>();
-    for (Demand demand : world.demands()) {
-      int count = seen.merge(demand.meal().eater(), 1, Integer::sum);
-      if (Math.floor(count * part) == Math.floor((count - 1) * part)) {
-        eaten.add(demand);
-      }
-    }
-    return world.withDemands(eaten);
+    return world.withDemands(Refusals.without(world.demands(), part));
   }
 }

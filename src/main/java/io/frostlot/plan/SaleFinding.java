@@ -77,7 +77,7 @@ public sealed interface SaleFinding {
   /**
    * The same when more meals are skipped than planned.
    *
-   * @param skipped share of each animal's meals
+   * @param skipped share of all meals
    * @param best what the deals are worth then
    * @param packs that were taken in the expectation that none would be skipped
    * @param asTaken what those are worth then; none where that is not known
