@@ -19,12 +19,21 @@ import org.junit.jupiter.params.provider.MethodSource;
  * However dear it is, and whatever gives way: in random tiny worlds as many meals of those that
  * must eat are met as trying everything finds, and then as many others; {@code
  * -Dfrostlot.worlds=500} asks for more worlds.
+ *
+ * <p>Where adequacy is not asked for, asking for it lets nothing fall less short. Where it is, what
+ * falls short is held to trying everything under the same band: a narrower band need not lack more
+ * than a wider one, since where nothing lies inside it, it reaches to the nearest that can be had,
+ * which may be beyond the other (seeds 154 and 202: 50 to 58.8 g of four meals become 54.3 to 60
+ * g).
  */
 class FragileAnimalsTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 40);
 
+  /** Less is lacking there with the narrower band. */
+  private static final long[] NOT_NESTED = {154, 202};
+
   static LongStream seeds() {
-    return LongStream.range(0, WORLDS);
+    return LongStream.concat(LongStream.range(0, WORLDS), LongStream.of(NOT_NESTED)).distinct();
   }
 
   private static World withAdequacy(World world) {
@@ -33,13 +42,18 @@ class FragileAnimalsTest {
     return world.withScenario(scenario.withPolicy(scenario.policy().withAdequacy(asked)));
   }
 
+  private static Optional<Standing> exhaustive(World world) {
+    return Exhaustive.best(world).map(Exhaustive.Found::standing);
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void no_meal_is_lost_to_save_money_or_for_the_sake_of_grams(long seed) {
     World world = TinyWorlds.of(seed);
     String name = world.scenario().name();
-    Optional<Standing> expected = Exhaustive.best(world).map(Exhaustive.Found::standing);
-    Answer answer = Engine.solve(withAdequacy(world), Limits.ofSeconds(30), Watch.NONE);
+    World asked = withAdequacy(world);
+    Optional<Standing> expected = exhaustive(world);
+    Answer answer = Engine.solve(asked, Limits.ofSeconds(30), Watch.NONE);
     if (expected.isEmpty()) {
       assertThat(answer).as(name).isInstanceOf(Answer.Impossible.class);
       return;
@@ -48,6 +62,11 @@ class FragileAnimalsTest {
     Standing found = ((Answer.WithPlan) answer).plan().standing();
     assertThat(found.unmetMust()).as(name).isEqualTo(expected.get().unmetMust());
     assertThat(found.unmetOther()).as(name).isEqualTo(expected.get().unmetOther());
-    assertThat(found.shortfall()).as(name).isGreaterThanOrEqualTo(expected.get().shortfall());
+    if (world.scenario().policy().adequacy().asked()) {
+      long least = exhaustive(asked).orElseThrow().shortfall();
+      assertThat(found.shortfall()).as(name).isEqualTo(least);
+    } else {
+      assertThat(found.shortfall()).as(name).isGreaterThanOrEqualTo(expected.get().shortfall());
+    }
   }
 }
