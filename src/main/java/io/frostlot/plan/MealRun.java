@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 
 /**
  * Meals of one animal over which the grams fed to it are held to a band of its programme: some in a
- * row, or those of some weeks. Meals that no prey would do for are none of them.
+ * row, those of some weeks, or all that it has. Meals that no prey would do for are none of them.
  *
  * <p>The band is the keeper's, widened to the nearest that the options can reach where they reach
  * nothing inside it (the heavier of two, found to a thousandth of the programme): from options

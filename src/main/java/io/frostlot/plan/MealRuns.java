@@ -13,7 +13,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** The runs of meals that the adequacy of a world is about: any four in a row, any eight weeks. */
+/**
+ * The runs of meals that the adequacy of a world is about: any four in a row, any eight weeks; all
+ * together of an animal that has fewer than four.
+ */
 public final class MealRuns {
   /** The days over which an animal's food is looked at as a whole. */
   public static final int EIGHT_WEEKS = 56;
@@ -56,6 +59,9 @@ public final class MealRuns {
       for (List<Demand> meals : mealsByAnimal(world).values()) {
         List<Demand> possible = possible(meals);
         Set<Part> parts = inARow(possible);
+        if (parts.isEmpty() && !possible.isEmpty()) {
+          parts.add(new Part(0, possible.size()));
+        }
         parts.addAll(inWeeks(possible, world.scenario().planning()));
         for (Part part : parts) {
           List<Demand> some = part.of(possible);

@@ -28,7 +28,7 @@ final class GaveWay implements Sections.Section {
           "Adequacy by "
               + amount
               + " of the programme, below or above the band, summed over any four meals in a row"
-              + " and any eight weeks of each animal"
+              + " (all where there are fewer) and any eight weeks of each animal"
               + onAverage(MealRuns.of(report.world()).size(), shortfall.amount());
       case "late-limits" -> "Limits on late meals by " + amount;
       case "kind-shares" ->

@@ -25,18 +25,32 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * One or two animals that get 12 to 30 g, best 20 g, every other day, from a shop with any number
- * of single pieces every day: the engine held to trying every choice at every meal, worked out here
+ * One or two animals that get 12 to 30 g, best 20 g, every other day, one to six times, from a shop with
+ * any number of single pieces: the engine held to trying every choice at every meal, worked out here
  * in plain numbers. {@code -Dfrostlot.worlds=500} asks for more of them.
  */
 class AdequacyByEveryChoiceTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 16);
-  private static final double LEAST = 0.97 * 80;
-  private static final double MOST = 1.05 * 80;
+  private static final double BEST = 20;
 
   @TempDir Path folder;
 
   private record Prey(int grams, int cents) {}
+
+  /** Least and most grams of so many meals. */
+  private record Band(int meals, double least, double most) {
+    static Band wanted(int meals) {
+      return new Band(meals, 0.97 * BEST * meals, 1.05 * BEST * meals);
+    }
+
+    double off(int grams) {
+      return Math.max(0, Math.max(least - grams, grams - most));
+    }
+
+    double percentOff(int grams) {
+      return 100 * off(grams) / (BEST * meals);
+    }
+  }
 
   /** All that one animal gets: percent outside the band over all runs, and the price. */
   private record Fed(double off, long cents) {}
@@ -50,7 +64,7 @@ class AdequacyByEveryChoiceTest {
   void finds_what_trying_every_choice_finds(long seed) throws IOException {
     Random random = new Random(seed);
     int animals = 1 + random.nextInt(2);
-    int meals = 4 + random.nextInt(3);
+    int meals = 1 + random.nextInt(6);
     List<Prey> prey = new ArrayList<>();
     int grams = 12 + random.nextInt(5);
     for (int i = 0; i < 2 + random.nextInt(2) && grams <= 30; i++) {
@@ -61,15 +75,16 @@ class AdequacyByEveryChoiceTest {
   }
 
   private static Standing best(int animals, int meals, List<Prey> prey) {
-    double[] band = band(prey);
+    int run = Math.min(4, meals);
+    Band band = band(run, prey);
     List<Fed> each = new ArrayList<>();
     int ways = (int) Math.pow(prey.size(), meals);
     for (int way = 0; way < ways; way++) {
       int[] picked = picked(way, meals, prey.size());
       double off = 0;
-      for (int from = 0; from + 4 <= meals; from++) {
-        int sum = IntStream.range(from, from + 4).map(m -> prey.get(picked[m]).grams()).sum();
-        off += Math.max(0, Math.max(band[0] - sum, sum - band[1])) / 80 * 100;
+      for (int from = 0; from + run <= meals; from++) {
+        int sum = IntStream.range(from, from + run).map(m -> prey.get(picked[m]).grams()).sum();
+        off += band.percentOff(sum);
       }
       each.add(new Fed(off, IntStream.of(picked).mapToLong(p -> prey.get(p).cents()).sum()));
     }
@@ -93,16 +108,17 @@ class AdequacyByEveryChoiceTest {
     return picked;
   }
 
-  /** Widened to the sum of four pieces that is nearest, where none lies inside. */
-  private static double[] band(List<Prey> prey) {
+  /** Widened to the sum of so many pieces that is nearest, where none lies inside. */
+  private static Band band(int meals, List<Prey> prey) {
+    Band wanted = Band.wanted(meals);
     double nearest = Double.POSITIVE_INFINITY;
-    double[] band = {LEAST, MOST};
-    for (int way = 0; way < Math.pow(prey.size(), 4); way++) {
-      int sum = IntStream.of(picked(way, 4, prey.size())).map(p -> prey.get(p).grams()).sum();
-      double off = Math.max(0, Math.max(LEAST - sum, sum - MOST));
-      if (off < nearest - 1e-9 || (Math.abs(off - nearest) < 1e-9 && sum > MOST)) {
+    Band band = wanted;
+    for (int way = 0; way < Math.pow(prey.size(), meals); way++) {
+      int sum = IntStream.of(picked(way, meals, prey.size())).map(p -> prey.get(p).grams()).sum();
+      double off = wanted.off(sum);
+      if (off < nearest - 1e-9 || (Math.abs(off - nearest) < 1e-9 && sum > wanted.most())) {
         nearest = off;
-        band = new double[] {Math.min(LEAST, sum), Math.max(MOST, sum)};
+        band = new Band(meals, Math.min(wanted.least(), sum), Math.max(wanted.most(), sum));
       }
     }
     return band;

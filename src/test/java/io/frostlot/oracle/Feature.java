@@ -45,6 +45,7 @@ public enum Feature {
   MARGIN,
   BEST_BEFORE,
   ADEQUACY,
+  FEW_MEALS,
   PLEDGE,
   MOST_ORDERS,
   BUDGET,

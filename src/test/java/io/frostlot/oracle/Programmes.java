@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * How far what is fed over four meals in a row lies outside its band of the programme, in percent
- * of the programme, rounded up over all runs (a thousandth does not count); meals that are not met
+ * How far what is fed over four meals in a row, or all that an animal has where it has fewer, lies
+ * outside its band of the programme, in percent of the programme, rounded up over all runs (a thousandth does not count); meals that are not met
  * count neither way. Planning days are fewer than eight weeks. Remembers by which option each meal
  * was served, in the counts of a state.
  *
@@ -49,8 +49,9 @@ final class Programmes {
         meals.add(index);
       }
     }
-    for (int i = 0; i + IN_A_ROW <= meals.size(); i++) {
-      runs.add(meals.subList(i, i + IN_A_ROW));
+    int length = Math.min(IN_A_ROW, meals.size());
+    for (int i = 0; length > 0 && i + length <= meals.size(); i++) {
+      runs.add(meals.subList(i, i + length));
     }
   }
 

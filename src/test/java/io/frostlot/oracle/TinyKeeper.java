@@ -190,7 +190,7 @@ final class TinyKeeper {
         dice.oneIn(2) ? new Plate.Keep(before) : new Plate.Seldom(dice.between(2, 4), before));
   }
 
-  /** Eats every day, more than the small and less than the big. */
+  /** Eats every day, now and then every other, more than the small and less than the big. */
   private Animal daily() {
     Grams target = Grams.of(dice.between(13, 17));
     MealSize.Tolerance tolerance =
@@ -201,7 +201,7 @@ final class TinyKeeper {
         planning.from(),
         new Animal.Diet(Set.of("mouse", "rat"), Grams.of(30), dice.between(1, 2)),
         new Animal.Programme(
-            new Schedule.Every(1, day(0)),
+            new Schedule.Every(dice.has(Feature.FEW_MEALS) ? 2 : 1, day(0)),
             new MealSize.Fixed(target, tolerance),
             dice.oneOf(Importance.values()),
             Animal.Leeway.NONE),
