@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.BudgetPrice;
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
@@ -33,7 +32,7 @@ public final class BudgetCost {
         .answerFrom(List.of(shown.plan().plan()), unlimited, 1)
         .filter(Answer.WithPlan.class::isInstance)
         .map(answer -> new Solved(unlimited, (Answer.WithPlan) answer))
-        .map(without -> Difference.between(new Solved(world, shown).atBestAs(without), without))
-        .map(BudgetPrice::new);
+        .map(
+            without -> BudgetPrice.between(new Solved(world, shown).atBestAs(without), without));
   }
 }

@@ -40,7 +40,7 @@ final class Sections {
       return new SimplestPlan(simplest);
     }
     if (look instanceof BudgetPrice price) {
-      return new PriceOfBudget(price.without());
+      return new PriceOfBudget(price);
     }
     if (look instanceof Guesses guesses) {
       return new WhatToFindOut(guesses);

@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.BudgetPrice;
+import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Scenario;
+import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
+import io.frostlot.report.PlanReport;
 import io.frostlot.units.Money;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +57,7 @@ class BudgetCostTest {
             price -> {
               assertThat(price.without().sameMeals()).isTrue();
               assertThat(price.without().found()).isEqualTo(Money.of("0.30"));
+              assertThat(price.toPay()).isEqualTo(Money.of(4));
             });
     assertThat(cost(two, Watch.stopping(() -> true))).isEmpty();
   }
@@ -61,6 +66,30 @@ class BudgetCostTest {
   void a_budget_that_is_large_enough_costs_nothing() {
     assertThat(cost(new Policy.Budget(Money.of(4), Money.ZERO, Money.ZERO), Watch.NONE))
         .hasValueSatisfying(price -> assertThat(price.without().found().isZero()).isTrue());
+  }
+
+  /** Four mice in one month cost 4.00, a third more than 3.00; nothing else lacks. */
+  @Test
+  void a_budget_that_cannot_be_kept_leaves_the_meals_the_same_without_it() {
+    World world = world(new Policy.Budget(Money.ZERO, Money.of(3), Money.ZERO));
+    Answer.WithPlan shown = (Answer.WithPlan) engine.plan(world, LIMITS, Watch.NONE);
+    assertThat(shown.plan().standing().shortfall()).isEqualTo(34);
+    BudgetPrice price = new BudgetCost(engine).of(shown, world, LIMITS, Watch.NONE).orElseThrow();
+    assertThat(price.without().sameMeals()).isTrue();
+    assertThat(price.without().found().isZero()).isTrue();
+    String said =
+        new PlanReport(
+                new Inputs(world, "", List.of()),
+                shown,
+                new Solved(world, shown).outcome(),
+                List.of())
+            .text(price, 100)
+            .replaceAll("\\s+", " ");
+    assertThat(said)
+        .contains(
+            "It cannot be kept with as many meals met and no other rule giving way: 34 percent"
+                + " beyond it is the least. Without it: the same meals for the same money. Its"
+                + " orders come to 4.00 EUR, those of the plan shown to 4.00 EUR.");
   }
 
   @Test

@@ -68,7 +68,7 @@ class PlanJsonLooksTest {
     Habit habit = new Habit("one order a month", judged.standing(), 1, Interval.between(-1.5, 4));
     JsonNode plan =
         written(
-            new BudgetPrice(Difference.between(shown, shown)),
+            BudgetPrice.between(shown, shown),
             new Comparison(List.of(habit), List.of("everything from Far Hatch")));
     assertThat(plan.at("/withoutBudget/savesAtMost").asText()).isEqualTo("8.0916");
     assertThat(plan.at("/habits/compared/0/dearerAtLeast").asText()).isEqualTo("-1.5000");
