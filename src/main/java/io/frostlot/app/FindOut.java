@@ -7,6 +7,7 @@ import io.frostlot.plan.Guess;
 import io.frostlot.plan.Guesses;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Outline;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * Finds out which guesses would change the next orders most: those with most at stake (see {@link
@@ -61,22 +63,23 @@ final class FindOut {
     likely.sort(Comparator.comparingDouble((Guess guess) -> -atStake.get(guess)));
     int most = limits.rounds().isPresent() ? MOST_TRIED : likely.size();
     Duration least = LEAST;
-    List<Guesses.Tried> tried = new ArrayList<>();
+    GuessEnds found = new GuessEnds(shown);
     List<Guess> notTried = new ArrayList<>();
     for (Guess guess : likely) {
-      int toDo = 2 * (most - tried.size());
+      int toDo = 2 * (most - found.all().size());
       if (toDo == 0 || share.isOver()) {
         notTried.add(guess);
         continue;
       }
-      Optional<Guesses.Tried> both = tried(shown, guess, share, share.atLeast(least, toDo));
+      Optional<GuessEnds.Found> both =
+          tried(shown, guess, found.known(guess), share, share.atLeast(least, toDo));
       if (both.isEmpty()) {
         least = least.multipliedBy(2);
         notTried.add(guess);
       }
-      both.ifPresent(tried::add);
+      both.ifPresent(found::add);
     }
-    return Optional.of(new Guesses(tried, notTried));
+    return Optional.of(new Guesses(tried(shown, found), notTried));
   }
 
   private static Limits fewerRounds(Limits limits) {
@@ -87,34 +90,58 @@ final class FindOut {
             OptionalInt.of(Math.max(1, limits.rounds().getAsInt() / PART_OF_ROUNDS)));
   }
 
-  /** Empty where at one end no plan was found in its share of the time. */
-  private static Optional<Guesses.Tried> tried(
-      Solved shown, Guess guess, Share share, int plansToMake) {
-    Guess.Ends ends = guess.ends();
-    return end(shown, guess, ends.low(), share.part(plansToMake))
-        .flatMap(
-            low ->
-                end(shown, guess, ends.high(), share.part(Math.max(1, plansToMake - 1)))
-                    .map(high -> new Guesses.Tried(guess, low, high)));
+  private static List<Guesses.Tried> tried(Solved shown, GuessEnds found) {
+    return found.all().stream()
+        .map(
+            it ->
+                new Guesses.Tried(
+                    it.guess(), end(shown, it.guess(), it.low(), found), end(shown, it.guess(), it.high(), found)))
+        .toList();
   }
 
-  private static Optional<Guesses.End> end(Solved shown, Guess guess, double value, Share share) {
+  /** Empty where at one end no plan was found in its share of the time; the stricter comes first. */
+  private static Optional<GuessEnds.Found> tried(
+      Solved shown, Guess guess, List<Plan> known, Share share, int plansToMake) {
+    boolean lowFirst = guess.kind() != Guess.Kind.PREY_LITRES;
+    Guess.Ends ends = guess.ends();
+    double first = lowFirst ? ends.low() : ends.high();
+    double second = lowFirst ? ends.high() : ends.low();
+    return at(shown, guess, first, known, share.part(plansToMake))
+        .flatMap(
+            one ->
+                at(shown, guess, second, and(known, one), share.part(Math.max(1, plansToMake - 1)))
+                    .map(
+                        other ->
+                            lowFirst
+                                ? new GuessEnds.Found(guess, one, other)
+                                : new GuessEnds.Found(guess, other, one)));
+  }
+
+  private static List<Plan> and(List<Plan> known, Solved one) {
+    return Stream.concat(known.stream(), Stream.of(one.plan())).toList();
+  }
+
+  private static Optional<Solved> at(
+      Solved shown, Guess guess, double value, List<Plan> known, Share share) {
     if (value == guess.ends().assumed()) {
-      return Optional.of(end(shown, shown));
+      return Optional.of(shown);
     }
     World world = Guessing.at(shown.world(), guess, value);
     return share
-        .answerFrom(List.of(shown.plan()), world, 1)
+        .answerFrom(known, world, 1)
         .filter(Answer.WithPlan.class::isInstance)
-        .map(answer -> end(shown, new Solved(world, (Answer.WithPlan) answer)));
+        .map(answer -> new Solved(world, (Answer.WithPlan) answer));
   }
 
-  private static Guesses.End end(Solved shown, Solved found) {
-    return new Guesses.End(
-        Difference.Side.of(found),
-        Changes.ofOrders(next(shown), next(found)),
-        moved(shown, found),
-        found.answer() instanceof Answer.Proven);
+  private static Guesses.End end(Solved shown, Guess guess, Solved at, GuessEnds found) {
+    Guesses.Sure sure = found.sure(guess, at);
+    Guesses.End end =
+        new Guesses.End(
+            Difference.Side.of(at),
+            Changes.ofOrders(next(shown), next(at)),
+            moved(shown, at),
+            sure);
+    return sure == Guesses.Sure.UNKNOWN ? end.unknown() : end;
   }
 
   private static List<Order> nextOrders(Solved solved) {

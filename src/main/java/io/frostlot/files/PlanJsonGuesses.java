@@ -34,7 +34,8 @@ record PlanJsonGuesses(int decimals) {
 
   private void end(JsonLines json, Guesses.End end) {
     DifferenceJson.side(json, "meals", end.side());
-    json.yes("proven", end.sure())
+    json.yes("known", end.sure() != Guesses.Sure.UNKNOWN)
+        .yes("proven", end.sure() == Guesses.Sure.PROVEN)
         .text("moved", end.moved().toText(decimals))
         .list("orders", end.changes(), new PlanJsonChanges(decimals)::order);
   }

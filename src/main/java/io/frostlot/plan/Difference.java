@@ -49,18 +49,7 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
 
   /** Are the meals of {@code after} better in the first level that differs? */
   public boolean betterMeals() {
-    return new Standing(
-                before.standing().unmetMust(),
-                before.standing().unmetOther(),
-                before.standing().shortfall(),
-                Money.ZERO)
-            .compareTo(
-                new Standing(
-                    after.standing().unmetMust(),
-                    after.standing().unmetOther(),
-                    after.standing().shortfall(),
-                    Money.ZERO))
-        > 0;
+    return before.standing().worseBeforeMoney(after.standing());
   }
 
   /** The same, where it is known besides that the saving is at least and at most so much. */

@@ -23,9 +23,14 @@ public record Guesses(List<Tried> tried, List<Guess> notTried) implements Second
       return low.moved().atLeast(high.moved()) ? low.moved() : high.moved();
     }
 
-    /** Do the next orders stay as they are at both ends? */
+    /** Is it known at no end that the next orders change? */
     public boolean changesNothing() {
-      return low.moved().isZero() && high.moved().isZero();
+      return moved().isZero();
+    }
+
+    /** Is it known at both ends how the next orders change? */
+    public boolean isKnown() {
+      return low.sure() != Sure.UNKNOWN && high.sure() != Sure.UNKNOWN;
     }
   }
 
@@ -35,12 +40,26 @@ public record Guesses(List<Tried> tried, List<Guess> notTried) implements Second
    * @param side its meals and soft rules
    * @param changes of the next orders
    * @param moved list price of the packs that are ordered next in one of the two plans only
-   * @param sure it is proven best
    */
   public record End(
-      Difference.Side side, List<Changes.OrderChange> changes, Money moved, boolean sure) {
+      Difference.Side side, List<Changes.OrderChange> changes, Money moved, Sure sure) {
     public End {
       changes = List.copyOf(changes);
     }
+
+    /** The same, of which nothing is told: no change is drawn from it. */
+    public End unknown() {
+      return new End(side, List.of(), Money.ZERO, Sure.UNKNOWN);
+    }
+  }
+
+  /** What is known of a plan at an end. */
+  public enum Sure {
+    /** Proven best. */
+    PROVEN,
+    /** Perhaps another is better. */
+    PERHAPS,
+    /** Another surely or likely is better, which was not found in the time. */
+    UNKNOWN
   }
 }

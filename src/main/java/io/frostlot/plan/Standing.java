@@ -31,6 +31,11 @@ public record Standing(int unmetMust, int unmetOther, long shortfall, Money mone
         && shortfall == other.shortfall;
   }
 
+  /** Worse in the first level before money that differs. */
+  public boolean worseBeforeMoney(Standing other) {
+    return !sameBeforeMoney(other) && compareTo(other) > 0;
+  }
+
   @Override
   public int compareTo(Standing other) {
     return ORDER.compare(this, other);

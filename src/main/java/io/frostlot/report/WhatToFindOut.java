@@ -14,18 +14,24 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
   public void write(PlanReport report, Page page) {
     List<Guesses.Tried> changing =
         guesses.tried().stream().filter(it -> !it.changesNothing()).limit(MOST_SHOWN).toList();
+    List<Guess> notKnown =
+        guesses.tried().stream()
+            .filter(it -> it.changesNothing() && !it.isKnown())
+            .map(Guesses.Tried::guess)
+            .toList();
     List<Guess> without =
         guesses.tried().stream()
-            .filter(Guesses.Tried::changesNothing)
+            .filter(it -> it.changesNothing() && it.isKnown())
             .map(Guesses.Tried::guess)
             .toList();
     page.heading("What to find out");
     page.say(
         changing.isEmpty()
-            ? "No guess that was tried would change the next orders."
+            ? "No guess that was tried is known to change the next orders."
             : "Guesses that would change the next orders most, planned again at both ends of each.");
     changing.forEach(tried -> write(report, tried, page));
     named(report, "without effect", without, without.size(), page);
+    named(report, "not known in the time", notKnown, MOST_NAMED, page);
     named(report, "not tried", guesses.notTried(), MOST_NAMED, page);
   }
 
@@ -42,6 +48,11 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
     if (value == guess.ends().assumed()) {
       return;
     }
+    String at = "      %s: ".formatted(value(guess, value));
+    if (end.sure() == Guesses.Sure.UNKNOWN) {
+      page.hang(at, "Not known in the time: what was found is worse in meals or soft rules, and not proven best.");
+      return;
+    }
     OrderChangeText text = new OrderChangeText(report.wording(), report.names()::supplier);
     String changes =
         end.moved().isZero()
@@ -49,10 +60,10 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
             : end.changes().stream().map(text::of).collect(Collectors.joining(" "));
     boolean sameMeals = end.side().standing().sameBeforeMoney(report.answer().plan().standing());
     page.hang(
-        "      %s: ".formatted(value(guess, value)),
+        at,
         (sameMeals ? "" : Differences.state(end.side().standing(), end.side().lateMeals()) + ". ")
             + changes
-            + (end.sure() ? "" : " Perhaps: this is not proven best."));
+            + (end.sure() == Guesses.Sure.PROVEN ? "" : " Perhaps: this is not proven best."));
   }
 
   private static void named(PlanReport report, String what, List<Guess> some, int most, Page page) {

@@ -75,7 +75,7 @@ class FindOutTest {
     assertThat(first.guess())
         .isEqualTo(new Guess(Guess.Kind.PIECE_GRAMS, "shop/Small", new Guess.Ends(38, 42, 46)));
     assertThat(first.low().moved()).isEqualTo(Money.of(12));
-    assertThat(first.low().sure()).isTrue();
+    assertThat(first.low().sure()).isEqualTo(Guesses.Sure.PROVEN);
     assertThat(first.low().changes())
         .singleElement()
         .isInstanceOfSatisfying(

@@ -109,12 +109,14 @@ class PlanJsonLooksTest {
     Guesses.Tried tried =
         new Guesses.Tried(
             new Guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", new Guess.Ends(8.5, 10, 11.5)),
-            new Guesses.End(side, List.of(new Changes.Added(order)), Money.of(6), true),
-            new Guesses.End(side, List.of(), Money.ZERO, false));
+            new Guesses.End(side, List.of(new Changes.Added(order)), Money.of(6), Guesses.Sure.PROVEN),
+            new Guesses.End(side, List.of(), Money.ZERO, Guesses.Sure.UNKNOWN));
     JsonNode plan = written(new Guesses(List.of(tried), List.of(tried.guess())));
     assertThat(plan.at("/guesses/tried/0/kind").asText()).isEqualTo("piece-grams");
     assertThat(plan.at("/guesses/tried/0/atLow/orders/0/change").asText()).isEqualTo("added");
     assertThat(plan.at("/guesses/tried/0/atHigh/proven").asBoolean()).isFalse();
+    assertThat(plan.at("/guesses/tried/0/atHigh/known").asBoolean()).isFalse();
+    assertThat(plan.at("/guesses/tried/0/atLow/known").asBoolean()).isTrue();
     assertThat(plan.at("/guesses/notTried/0/high").decimalValue()).isEqualByComparingTo("11.5");
   }
 }

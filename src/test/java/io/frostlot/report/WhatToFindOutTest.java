@@ -28,7 +28,7 @@ class WhatToFindOutTest {
     return new Guess(kind, of, new Guess.Ends(low, mean, high));
   }
 
-  private Guesses.End end(long moved, boolean sure, Changes.OrderChange... changes) {
+  private Guesses.End end(long moved, Guesses.Sure sure, Changes.OrderChange... changes) {
     Difference.Side side = Difference.Side.of(new Solved(world, shown));
     return new Guesses.End(side, List.of(changes), Money.of(moved), sure);
   }
@@ -52,13 +52,13 @@ class WhatToFindOutTest {
     Guesses.Tried little =
         new Guesses.Tried(
             guess(Guess.Kind.SKIPPED_MEALS, "", 0, 0, 10),
-            end(0, true),
-            end(5, true, new Changes.Dropped(order)));
+            end(0, Guesses.Sure.PROVEN),
+            end(5, Guesses.Sure.PROVEN, new Changes.Dropped(order)));
     Guesses.Tried much =
         new Guesses.Tried(
             guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", 8.5, 10, 11.5),
-            end(40, false, new Changes.Added(order)),
-            end(0, true));
+            end(40, Guesses.Sure.PERHAPS, new Changes.Added(order)),
+            end(0, Guesses.Sure.PROVEN));
     assertThat(said(new Guesses(List.of(little, much), List.of())))
         .contains(
             "WHAT TO FIND OUT",
@@ -66,6 +66,28 @@ class WhatToFindOutTest {
                 + " order by Sun 12 Jan 2031: 3 x Hopper, pack of 25; 80.00 EUR. Perhaps: this is not"
                 + " proven best. 11.5 g: The same next orders. - meals that are refused, 0 %"
                 + " assumed: 10 %: Dropped: Hillside Hatch");
+  }
+
+  /** Unmet meals of a plan that was looked for too shortly are no change. */
+  @Test
+  void of_an_end_that_is_not_known_no_change_is_told() {
+    Guess chest = guess(Guess.Kind.FREEZER_LITRES, "Chest", 2.7, 3, 3.3);
+    Guesses.End unknown = end(30, Guesses.Sure.PERHAPS).unknown();
+    assertThat(
+            said(
+                new Guesses(
+                    List.of(new Guesses.Tried(chest, unknown, end(5, Guesses.Sure.PERHAPS))),
+                    List.of())))
+        .contains(
+            "- litres of Chest, 3 l assumed: 2.7 l: Not known in the time: what was found is worse"
+                + " in meals or soft rules, and not proven best. 3.3 l:");
+    assertThat(
+            said(
+                new Guesses(
+                    List.of(new Guesses.Tried(chest, unknown, end(0, Guesses.Sure.PROVEN))),
+                    List.of())))
+        .contains("- not known in the time: litres of Chest.")
+        .doesNotContain("without effect");
   }
 
   @Test
@@ -78,10 +100,10 @@ class WhatToFindOutTest {
     assertThat(
             said(
                 new Guesses(
-                    List.of(new Guesses.Tried(ash, end(0, true), end(0, true))),
+                    List.of(new Guesses.Tried(ash, end(0, Guesses.Sure.PROVEN), end(0, Guesses.Sure.PROVEN))),
                     List.of(chest, prices, later, prey))))
         .contains(
-            "No guess that was tried would change the next orders.",
+            "No guess that was tried is known to change the next orders.",
             "- without effect: grams of Amber.",
             "- not tried: litres of Chest; prices of Corner Shop (invented), an old"
                 + " sheet; prices after the planning days; and 1 more.");
