@@ -32,7 +32,6 @@ public final class BudgetCost {
         .answerFrom(List.of(shown.plan().plan()), unlimited, 1)
         .filter(Answer.WithPlan.class::isInstance)
         .map(answer -> new Solved(unlimited, (Answer.WithPlan) answer))
-        .map(
-            without -> BudgetPrice.between(new Solved(world, shown).atBestAs(without), without));
+        .map(without -> BudgetPrice.between(new Solved(world, shown).atBestAs(without), without));
   }
 }

@@ -95,11 +95,15 @@ final class FindOut {
         .map(
             it ->
                 new Guesses.Tried(
-                    it.guess(), end(shown, it.guess(), it.low(), found), end(shown, it.guess(), it.high(), found)))
+                    it.guess(),
+                    end(shown, it.guess(), it.low(), found),
+                    end(shown, it.guess(), it.high(), found)))
         .toList();
   }
 
-  /** Empty where at one end no plan was found in its share of the time; the stricter comes first. */
+  /**
+   * Empty where at one end no plan was found in its share of the time; the stricter comes first.
+   */
   private static Optional<GuessEnds.Found> tried(
       Solved shown, Guess guess, List<Plan> known, Share share, int plansToMake) {
     boolean lowFirst = guess.kind() != Guess.Kind.PREY_LITRES;

@@ -28,7 +28,7 @@ public record Excess(Kind kind, String what, LocalDate day, Money amount) {
     MEALS_SUFFER,
     /** Pieces pass their use-by before anybody has eaten them. */
     TOO_OLD,
-    /** No later meal of these animals is this prey. */
+    /** No later meal is this prey: animals that took it take something heavier. */
     OUTGROWN,
     /** More than all meals in sight eat. */
     NOT_EATEN,
@@ -104,14 +104,8 @@ public record Excess(Kind kind, String what, LocalDate day, Money amount) {
     if (lastMeal.isAfter(lot.useBy())) {
       return new Excess(Kind.TOO_OLD, lot.item().id(), lot.useBy().plusDays(1), Money.ZERO);
     }
-    boolean othersLater =
-        world.demands().stream()
-            .anyMatch(
-                d ->
-                    d.meal().days().best().isAfter(lastMeal)
-                        && d.meal().prey().kinds().contains(lot.item().kind()));
     return new Excess(
-        othersLater ? Kind.OUTGROWN : Kind.NOT_EATEN,
+        Outgrowing.is(world, lot.item()) ? Kind.OUTGROWN : Kind.NOT_EATEN,
         lot.item().id(),
         lastMeal.plusDays(1),
         Money.ZERO);

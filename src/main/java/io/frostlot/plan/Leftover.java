@@ -21,7 +21,7 @@ public record Leftover(Lot lot, int pieces, Reason reason) {
     }
   }
 
-  /** Fewer than the smallest pack that was bought. */
+  /** Of the item as it was ordered, fewer are never eaten than the smallest pack bought holds. */
   public record PackSize(int holds) implements Reason {
     @Override
     public String id() {
@@ -29,7 +29,9 @@ public record Leftover(Lot lot, int pieces, Reason reason) {
     }
   }
 
-  /** Meals of the planning days could have been this prey, no later meal can. */
+  /**
+   * Animals that took it in the planning days take something heavier later, and no meal takes it.
+   */
   public record Outgrown() implements Reason {
     @Override
     public String id() {
@@ -45,7 +47,7 @@ public record Leftover(Lot lot, int pieces, Reason reason) {
     }
   }
 
-  /** None of these: more was there, or was bought for a better price, than is eaten. */
+  /** None of these: more is there than is eaten. */
   public record NotNeeded() implements Reason {
     @Override
     public String id() {

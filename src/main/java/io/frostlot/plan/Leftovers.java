@@ -3,8 +3,10 @@ package io.frostlot.plan;
 import io.frostlot.supply.Item;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -13,17 +15,19 @@ final class Leftovers {
   private final World world;
   private final Plan plan;
   private final LocalDate last;
-  private final Set<Item> takenInPlanning = new HashSet<>();
+  private final Levels levels;
   private final Set<Item> takenLater = new HashSet<>();
+  private final Map<Item, Boolean> outgrown = new HashMap<>();
 
   Leftovers(World world, Plan plan) {
     this.world = world;
     this.plan = plan;
     last = world.scenario().planning().to();
-    for (Demand demand : world.demands()) {
-      Set<Item> items = demand.tail() ? takenLater : takenInPlanning;
-      demand.options().forEach(option -> items.add(option.item()));
-    }
+    levels = new Levels(plan);
+    world.demands().stream()
+        .filter(Demand::tail)
+        .flatMap(demand -> demand.options().stream())
+        .forEach(option -> takenLater.add(option.item()));
   }
 
   /** By lot, what leaves within the planning days first. */
@@ -37,7 +41,7 @@ final class Leftovers {
       if (lot.useBy().isAfter(last)) {
         int later = eatenLater(lot);
         add(found, lot, later, new Leftover.KeptForLater());
-        add(found, lot, left.pieces() - later, reason(lot, left.pieces() - later));
+        add(found, lot, left.pieces() - later, reason(lot));
       } else {
         add(found, lot, left.pieces(), new Leftover.PastUseBy());
       }
@@ -60,15 +64,23 @@ final class Leftovers {
         .sum();
   }
 
-  private Leftover.Reason reason(Lot lot, int pieces) {
+  private Leftover.Reason reason(Lot lot) {
     OptionalInt pack = smallestPack(lot);
-    if (pack.isPresent() && pieces < pack.getAsInt()) {
+    if (pack.isPresent() && neverEaten(lot) < pack.getAsInt()) {
       return new Leftover.PackSize(pack.getAsInt());
     }
-    boolean tail = world.scenario().policy().tail().days() > 0;
-    return tail && takenInPlanning.contains(lot.item()) && !takenLater.contains(lot.item())
+    return !takenLater.contains(lot.item())
+            && outgrown.computeIfAbsent(lot.item(), item -> Outgrowing.is(world, item))
         ? new Leftover.Outgrown()
         : new Leftover.NotNeeded();
+  }
+
+  /** Pieces of the item that came with the lot's order, wherever they lie. */
+  private int neverEaten(Lot lot) {
+    return plan.lots().stream()
+        .filter(other -> other.item().equals(lot.item()) && other.origin().equals(lot.origin()))
+        .mapToInt(levels::neverEaten)
+        .sum();
   }
 
   /** Pieces of the smallest pack of the item in the order that the lot came with. */

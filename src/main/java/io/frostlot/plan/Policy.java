@@ -168,8 +168,8 @@ public record Policy(
   }
 
   /**
-   * Over any four meals in a row (all where there are fewer) and any eight weeks the grams fed to an
-   * animal should stay within these shares of its programme.
+   * Over any four meals in a row (all where there are fewer) and any eight weeks the grams fed to
+   * an animal should stay within these shares of its programme.
    *
    * @param asked false: any window of a meal will do
    */

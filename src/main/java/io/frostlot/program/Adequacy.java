@@ -20,9 +20,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * Over any four meals in a row (over all where there are fewer), and over any eight weeks, the grams
- * fed to an animal stay within a band of its programme; only meals that are met count (see {@link
- * MealRun}).
+ * Over any four meals in a row (over all where there are fewer), and over any eight weeks, the
+ * grams fed to an animal stay within a band of its programme; only meals that are met count (see
+ * {@link MealRun}).
  *
  * <p>For each run r with programme P (all in grams), least L, most M, over its meals m with target
  * t(m) and options of g(x): off(r) &gt;= 100 / P x sum of served(m, x) x (L / P x t(m) - g(x)), and

@@ -4,6 +4,7 @@ import io.frostlot.forecast.Meal;
 import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.MealSize;
 import io.frostlot.plan.Outcome;
+import io.frostlot.plan.WhyUnmet;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
 import java.time.LocalDate;
@@ -38,8 +39,9 @@ final class MealsNotMet implements Sections.Section {
 
   private static Table missed(PlanReport report) {
     Map<Row, List<Outcome.Missed>> rows = new LinkedHashMap<>();
+    WhyUnmet reasons = new WhyUnmet(report.world(), report.plan());
     for (Outcome.Missed missed : report.outcome().missed()) {
-      Row row = new Row(eater(missed.demand().meal()), nearest(report, missed));
+      Row row = new Row(eater(missed.demand().meal()), nearest(report, missed, reasons));
       rows.computeIfAbsent(row, it -> new ArrayList<>()).add(missed);
     }
     Table table = Table.of("animal", ">meals", "best days", ">grams", "nearest prey");
@@ -71,7 +73,7 @@ final class MealsNotMet implements Sections.Section {
     return meal.eater() + (meal.importance() == Importance.MUST ? " (must)" : "");
   }
 
-  private static String nearest(PlanReport report, Outcome.Missed missed) {
+  private static String nearest(PlanReport report, Outcome.Missed missed, WhyUnmet reasons) {
     if (missed.nearestItem().isEmpty()) {
       return "none of a kind that it takes";
     }
@@ -79,12 +81,26 @@ final class MealsNotMet implements Sections.Section {
     Grams largest = missed.demand().meal().prey().largestPiece();
     String why =
         !missed.demand().options().isEmpty()
-            ? "not there in time"
+            ? why(reasons.of(missed))
             : item.grams().most().compareTo(largest) > 0
                 ? "one may weigh %s g, more than its largest piece may"
                     .formatted(decimal(item.grams().most()))
                 : "does not fit";
-    return "%s, %s g: %s".formatted(report.names().of(item), decimal(item.grams().mean()), why);
+    return "%s, %s g%s%s"
+        .formatted(
+            report.names().of(item), decimal(item.grams().mean()), why.isEmpty() ? "" : ": ", why);
+  }
+
+  /** Empty where it is not known. */
+  private static String why(WhyUnmet.Reason reason) {
+    return switch (reason) {
+      case OTHERS_GET_IT -> "other meals get what is there";
+      case NO_FREEZER -> "no freezer may take it";
+      case NOT_IN_TIME -> "not there in time";
+      case TOO_OLD -> "too old by then";
+      case NOT_SOLD -> "none is left, and nobody sells it";
+      case UNKNOWN -> "";
+    };
   }
 
   private static String decimal(Grams grams) {

@@ -3,6 +3,7 @@ package io.frostlot.report;
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Leftover;
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.WhyThrown;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,7 +14,7 @@ import java.util.Map;
 /** What the keeper is to throw away, and why: one line for all lots of an item in a freezer. */
 final class ThrownAway implements Sections.Section {
 
-  /** What is thrown away for one reason shares a line. */
+  /** What is thrown away for one reason shares a line; none where it is not known. */
   private record What(String item, String freezer, String why) {}
 
   private record Thrown(LocalDate day, int pieces) {}
@@ -29,6 +30,7 @@ final class ThrownAway implements Sections.Section {
 
   private static Map<What, List<Thrown>> thrownAway(PlanReport report) {
     Map<What, List<Thrown>> thrown = new LinkedHashMap<>();
+    WhyThrown reasons = new WhyThrown(report.world(), report.plan());
     for (Discard discard : report.plan().discards()) {
       report.plan().lots().stream()
           .filter(lot -> lot.id().equals(discard.lotId()))
@@ -36,18 +38,28 @@ final class ThrownAway implements Sections.Section {
               lot ->
                   add(
                       thrown,
-                      what(report, lot, "to make room: no meal needs them"),
+                      what(report, lot, why(reasons.of(discard))),
                       new Thrown(discard.day(), discard.pieces())));
     }
     for (Leftover leftover : report.outcome().leftovers()) {
       if (leftover.reason() instanceof Leftover.PastUseBy) {
         add(
             thrown,
-            what(report, leftover.lot(), "past their use-by"),
+            what(report, leftover.lot(), ", past their use-by"),
             new Thrown(leftover.lot().useBy().plusDays(1), leftover.pieces()));
       }
     }
     return thrown;
+  }
+
+  private static String why(WhyThrown.Reason reason) {
+    return switch (reason) {
+      case NO_ROOM -> ", to make room: no meal needs them";
+      case NO_ROOM_BUT_NEEDED ->
+          ", to make room: later meals that could be of them get what comes then, or nothing";
+      case NOT_NEEDED -> ", since no meal needs them";
+      case UNKNOWN -> "";
+    };
   }
 
   private static What what(PlanReport report, Lot lot, String why) {
@@ -62,7 +74,7 @@ final class ThrownAway implements Sections.Section {
     List<LocalDate> days = when.stream().map(Thrown::day).toList();
     LocalDate first = Collections.min(days);
     LocalDate last = Collections.max(days);
-    return "%s %s from %s, %s, %s."
+    return "%s %s from %s, %s%s."
         .formatted(
             when.stream().mapToInt(Thrown::pieces).sum(),
             what.item(),

@@ -1,6 +1,7 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Leftover;
+import io.frostlot.plan.Lot;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ final class WhatIsLeft implements Sections.Section {
             .filter(leftover -> !(leftover.reason() instanceof Leftover.PastUseBy))
             .collect(
                 Collectors.groupingBy(
-                    leftover -> why(leftover.reason()), LinkedHashMap::new, Collectors.toList()));
+                    leftover -> why(leftover), LinkedHashMap::new, Collectors.toList()));
     page.heading("Left at the end, and why");
     if (kept.isEmpty()) {
       page.say("Nothing.");
@@ -36,15 +37,19 @@ final class WhatIsLeft implements Sections.Section {
         .collect(Collectors.joining("; "));
   }
 
-  private static String why(Leftover.Reason reason) {
+  private static String why(Leftover leftover) {
+    Leftover.Reason reason = leftover.reason();
     if (reason instanceof Leftover.PackSize pack) {
       return "Bought because a pack holds " + pack.holds();
     }
     if (reason instanceof Leftover.Outgrown) {
       return "Outgrown, no later meal takes it";
     }
-    return reason instanceof Leftover.KeptForLater
-        ? "Kept for meals after the planning days"
-        : "More than is eaten, in hand before or bought at the better price";
+    if (reason instanceof Leftover.KeptForLater) {
+      return "Kept for meals after the planning days";
+    }
+    return leftover.lot().origin() instanceof Lot.Ordered
+        ? "More than is eaten"
+        : "More than is eaten, in hand or ordered before";
   }
 }

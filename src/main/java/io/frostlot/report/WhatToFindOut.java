@@ -50,7 +50,9 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
     }
     String at = "      %s: ".formatted(value(guess, value));
     if (end.sure() == Guesses.Sure.UNKNOWN) {
-      page.hang(at, "Not known in the time: what was found is worse in meals or soft rules, and not proven best.");
+      page.hang(
+          at,
+          "Not known in the time: what was found is worse in meals or soft rules, and not proven best.");
       return;
     }
     OrderChangeText text = new OrderChangeText(report.wording(), report.names()::supplier);

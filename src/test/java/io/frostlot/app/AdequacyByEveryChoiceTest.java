@@ -25,9 +25,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * One or two animals that get 12 to 30 g, best 20 g, every other day, one to six times, from a shop with
- * any number of single pieces: the engine held to trying every choice at every meal, worked out here
- * in plain numbers. {@code -Dfrostlot.worlds=500} asks for more of them.
+ * One or two animals that get 12 to 30 g, best 20 g, every other day, one to six times, from a shop
+ * with any number of single pieces: the engine held to trying every choice at every meal, worked
+ * out here in plain numbers. {@code -Dfrostlot.worlds=500} asks for more of them.
  */
 class AdequacyByEveryChoiceTest {
   private static final int WORLDS = Integer.getInteger("frostlot.worlds", 16);

@@ -111,8 +111,7 @@ class GuessEndsTest {
   /** With 9 litres all are met, so with 11 and 11.8 they can be; with 8.7 it is not known. */
   @Test
   void what_can_be_had_in_less_room_shows_that_more_is_possible() {
-    Map<Guess.Kind, Guesses.Tried> tried =
-        tried(shown(2), false, it -> litres(it) == 9 ? 0 : 2);
+    Map<Guess.Kind, Guesses.Tried> tried = tried(shown(2), false, it -> litres(it) == 9 ? 0 : 2);
     assertThat(tried.get(Guess.Kind.FREEZER_LITRES).low().sure()).isEqualTo(Guesses.Sure.PERHAPS);
     assertThat(tried.get(Guess.Kind.FREEZER_LITRES).high().sure()).isEqualTo(Guesses.Sure.UNKNOWN);
     assertThat(tried.get(Guess.Kind.PREY_LITRES).low().sure()).isEqualTo(Guesses.Sure.UNKNOWN);

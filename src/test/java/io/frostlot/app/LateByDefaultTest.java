@@ -85,8 +85,7 @@ class LateByDefaultTest {
     put(
         "supplier-profiles/fair/prices.csv",
         "item,kind,least_g,mean_g,most_g,pack_count,price\nMouse,mouse,50,50,50,1,1.00\n");
-    World world =
-        World.of(((Reading.Accepted) ScenarioFolder.read(folder)).scenario());
+    World world = World.of(((Reading.Accepted) ScenarioFolder.read(folder)).scenario());
     Answer answer = Engine.solve(world, Limits.ofSeconds(60), Watch.NONE);
     assertThat(answer).isInstanceOf(Answer.Proven.class);
     return ((Answer.Proven) answer).plan();

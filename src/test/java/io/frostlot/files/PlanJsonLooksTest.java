@@ -109,7 +109,8 @@ class PlanJsonLooksTest {
     Guesses.Tried tried =
         new Guesses.Tried(
             new Guess(Guess.Kind.PIECE_GRAMS, "hillside/Hopper", new Guess.Ends(8.5, 10, 11.5)),
-            new Guesses.End(side, List.of(new Changes.Added(order)), Money.of(6), Guesses.Sure.PROVEN),
+            new Guesses.End(
+                side, List.of(new Changes.Added(order)), Money.of(6), Guesses.Sure.PROVEN),
             new Guesses.End(side, List.of(), Money.ZERO, Guesses.Sure.UNKNOWN));
     JsonNode plan = written(new Guesses(List.of(tried), List.of(tried.guess())));
     assertThat(plan.at("/guesses/tried/0/kind").asText()).isEqualTo("piece-grams");

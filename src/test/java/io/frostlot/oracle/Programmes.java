@@ -11,9 +11,9 @@ import java.util.TreeSet;
 
 /**
  * How far what is fed over four meals in a row, or all that an animal has where it has fewer, lies
- * outside its band of the programme, in percent of the programme, rounded up over all runs (a thousandth does not count); meals that are not met
- * count neither way. Planning days are fewer than eight weeks. Remembers by which option each meal
- * was served, in the counts of a state.
+ * outside its band of the programme, in percent of the programme, rounded up over all runs (a
+ * thousandth does not count); meals that are not met count neither way. Planning days are fewer
+ * than eight weeks. Remembers by which option each meal was served, in the counts of a state.
  *
  * <p>Where no choice of options comes to within the band, it is widened to the nearest that one
  * does, the heavier of two.

@@ -100,7 +100,9 @@ class WhatToFindOutTest {
     assertThat(
             said(
                 new Guesses(
-                    List.of(new Guesses.Tried(ash, end(0, Guesses.Sure.PROVEN), end(0, Guesses.Sure.PROVEN))),
+                    List.of(
+                        new Guesses.Tried(
+                            ash, end(0, Guesses.Sure.PROVEN), end(0, Guesses.Sure.PROVEN))),
                     List.of(chest, prices, later, prey))))
         .contains(
             "No guess that was tried is known to change the next orders.",
