@@ -53,7 +53,7 @@ class FragileAnimalsTest {
     String name = world.scenario().name();
     World asked = withAdequacy(world);
     Optional<Standing> expected = exhaustive(world);
-    Answer answer = Engine.solve(asked, Limits.ofSeconds(30), Watch.NONE);
+    Answer answer = Engine.solve(asked, Limits.ofSeconds(300), Watch.NONE);
     if (expected.isEmpty()) {
       assertThat(answer).as(name).isInstanceOf(Answer.Impossible.class);
       return;
