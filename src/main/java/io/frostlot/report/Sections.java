@@ -21,6 +21,7 @@ final class Sections {
           new MealsNotMet(),
           new GaveWay(),
           new MovedMeals(),
+          new NextMeals(),
           new EachAnimal(),
           new Warnings(),
           new Cautions(),

@@ -1,0 +1,65 @@
+package io.frostlot.report;
+
+import io.frostlot.plan.Demand;
+import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Lot;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What to thaw for whom in the next days, and from which freezer. */
+final class NextMeals implements Sections.Section {
+  private static final int DAYS = 7;
+
+  @Override
+  public void write(PlanReport report, Page page) {
+    LocalDate first = report.world().scenario().planning().from();
+    LocalDate last = first.plusDays(DAYS - 1);
+    Map<String, String> eaters =
+        report.world().demands().stream()
+            .map(Demand::meal)
+            .collect(Collectors.toMap(meal -> meal.id(), meal -> meal.eater(), (a, b) -> a));
+    List<Feeding> next =
+        report.plan().feedings().stream()
+            .filter(feeding -> !feeding.day().isAfter(last))
+            .sorted(
+                Comparator.comparing(Feeding::day)
+                    .thenComparing(feeding -> eaters.get(feeding.mealId()))
+                    .thenComparing(Feeding::mealId))
+            .toList();
+    if (next.isEmpty()) {
+      return;
+    }
+    page.heading("Meals of the next " + DAYS + " days");
+    Map<String, Lot> lots =
+        report.plan().lots().stream().collect(Collectors.toMap(Lot::id, Function.identity()));
+    Table table = Table.of("", "for", ">", "of", ">each", "from", "use by");
+    LocalDate before = LocalDate.MIN;
+    for (Feeding feeding : next) {
+      String day = feeding.day().equals(before) ? "" : Wording.day(feeding.day());
+      before = feeding.day();
+      table.row(
+          day,
+          eaters.get(feeding.mealId()),
+          feeding.pieces() + " x",
+          feeding.option().item().name(),
+          feeding.option().item().grams().mean().toString(),
+          from(feeding, lots, Lot::freezer),
+          from(feeding, lots, lot -> Wording.date(lot.useBy())));
+    }
+    page.table(table);
+    page.say(
+        "Thaw no more than is fed, and freeze none of it again. An animal that refuses, sheds or"
+            + " does not look well is not fed for the plan's sake.");
+  }
+
+  private static String from(Feeding feeding, Map<String, Lot> lots, Function<Lot, String> of) {
+    return feeding.draws().stream()
+        .map(draw -> of.apply(lots.get(draw.lotId())))
+        .distinct()
+        .collect(Collectors.joining("; "));
+  }
+}
