@@ -23,13 +23,19 @@ import java.util.stream.Stream;
 final class Attempt {
   private static final int MOST_MENDS = 5;
 
+  /** Money that is worth another look. */
+  private static final double LEAST_GAIN = 0.01;
+
   private final Program program;
   private final WholePacks wholePacks;
   private final Finishing finishing;
 
   Attempt(World world, Judging judging) {
-    Formulation usual = Formulation.of(Grain.DAYS.fit(world));
-    program = Rules.program(world, usual.withApart(judging.apart().animals()));
+    this(world, judging, Formulation.of(Grain.DAYS.fit(world)));
+  }
+
+  private Attempt(World world, Judging judging, Formulation formulation) {
+    program = Rules.program(world, formulation.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
     finishing = new Finishing(program, wholePacks, judging);
   }
@@ -88,6 +94,34 @@ final class Attempt {
       finished = false;
     }
     return new Result(best, bound, finished);
+  }
+
+  /**
+   * The best of what lies near a plan's packs (see {@link NearPacks}), as far as HiGHS finds it;
+   * empty where it finds nothing better, or the program is not a small one.
+   *
+   * @param world the plan's deliveries
+   */
+  static Optional<Answer.Judged> near(
+      Answer.Judged plan, World world, Judging judging, Scip.Budget budget, BooleanSupplier stop) {
+    NearPacks packs = NearPacks.of(plan);
+    Attempt attempt =
+        new Attempt(world, judging, Formulation.of(Grain.DAYS.fit(world)).near(packs));
+    if (!BranchAndBound.isSmall(attempt.program.model())) {
+      return Optional.empty();
+    }
+    Weights weights = Weights.of(judging.world());
+    Linear objective = weights.objective(attempt.program.model());
+    List<Model.Row> rows = packs.least(attempt.program);
+    rows.add(Model.extra(-Model.INFINITY, objective, weights.of(plan.standing()) - LEAST_GAIN));
+    double[][] found = {new double[0]};
+    Scip.End end =
+        Highs.minimise(
+            attempt.program.model(),
+            Scip.Task.of(objective, rows, false, budget),
+            new BranchAndBound.Watched(stop, point -> found[0] = point));
+    double[] point = end.found() ? end.point() : found[0];
+    return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, budget.rounds());
   }
 
   private static Optional<Answer.Judged> better(

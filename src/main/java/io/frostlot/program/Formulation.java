@@ -4,6 +4,7 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntBiFunction;
 
@@ -15,24 +16,40 @@ import java.util.function.ToIntBiFunction;
  * @param merged are meals that the program cannot tell apart one class?
  * @param tight are packs bounded by what one order could use, or only by all that is ever eaten?
  * @param apart animals whose meals share no class with those of others
+ * @param packs only what lies near these may be bought
  */
-record Formulation(Grain grain, boolean merged, boolean tight, Set<String> apart) {
-  static final Formulation USUAL = new Formulation(Grain.DAYS, true, true, Set.of());
+record Formulation(
+    Grain grain, boolean merged, boolean tight, Set<String> apart, Optional<NearPacks> packs) {
+  static final Formulation USUAL = of(Grain.DAYS);
 
   /** Each meal by itself, and wide constants in the on-off rows. */
-  static final Formulation PLAIN = new Formulation(Grain.DAYS, false, false, Set.of());
+  static final Formulation PLAIN =
+      new Formulation(Grain.DAYS, false, false, Set.of(), Optional.empty());
 
   static Formulation of(Grain grain) {
-    return new Formulation(grain, true, true, Set.of());
+    return new Formulation(grain, true, true, Set.of(), Optional.empty());
   }
 
   /** The same with animals whose meals share no class with those of others (see {@link Apart}). */
   Formulation withApart(Set<String> animals) {
-    return new Formulation(grain, merged, tight, animals);
+    return new Formulation(grain, merged, tight, animals, packs);
+  }
+
+  /** The same of what lies near some packs, which is a part and a much smaller program. */
+  Formulation near(NearPacks packs) {
+    return new Formulation(grain, merged, tight, apart, Optional.of(packs));
   }
 
   /** Most packs of a row in the order of a slot. */
   ToIntBiFunction<Slot, Pack> mostPacks(World world) {
+    ToIntBiFunction<Slot, Pack> most = ofAllPacks(world);
+    return packs
+        .<ToIntBiFunction<Slot, Pack>>map(
+            near -> (slot, pack) -> Math.min(near.most(slot, pack), most.applyAsInt(slot, pack)))
+        .orElse(most);
+  }
+
+  private ToIntBiFunction<Slot, Pack> ofAllPacks(World world) {
     if (!tight) {
       AnyPacks any = new AnyPacks(world);
       return (slot, pack) -> any.most(world.supplier(slot.supplier()), pack);

@@ -26,9 +26,6 @@ final class Improving implements Runnable {
   private static final long MOMENT_NANOS = TimeUnit.MILLISECONDS.toNanos(25);
   private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
-  /** As long as meals are unmet. */
-  private static final int MOST_FIRST_TURNS = 3;
-
   /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
   private static final int KEPT_BACK_A_LOSS = 8;
 
@@ -43,6 +40,7 @@ final class Improving implements Runnable {
   private final Judging judging;
   private final Solving solving;
   private final OptionalInt rounds;
+  private final Polishing polishing;
   private final RepackingTurns repacking;
   private final List<Answer.Judged> rough = new ArrayList<>();
   private long turned = System.nanoTime();
@@ -62,7 +60,8 @@ final class Improving implements Runnable {
     sets = new OrderSets(world, this::relaxed);
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
-    repacking = new RepackingTurns(world, best, solving, rounds);
+    polishing = new Polishing(best, solving);
+    repacking = new RepackingTurns(world, best, solving, polishing, rounds);
   }
 
   @Override
@@ -85,9 +84,7 @@ final class Improving implements Runnable {
       return;
     }
     if (!repacking.isForAll()) {
-      for (int n = 0; n < MOST_FIRST_TURNS && (n == 0 || solving.leavesMeals()); n++) {
-        repacking.turn(FIRST_TURN_NANOS);
-      }
+      repacking.lead(FIRST_TURN_NANOS);
       turned = System.nanoTime();
       first();
     }
@@ -169,6 +166,7 @@ final class Improving implements Runnable {
   }
 
   private void solve(SortedSet<Slot> slots) {
+    Optional<Answer.Judged> before = best.plan();
     int losses = solving.losses();
     double value = solving.solve(world.withSlots(List.copyOf(slots)));
     if (solving.losses() > losses && KEPT_BACK_A_LOSS * solving.losses() <= MOST_KEPT_BACK) {
@@ -178,6 +176,9 @@ final class Improving implements Runnable {
     sets.solved(slots, value);
     repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
     turned = System.nanoTime();
+    if (best.plan().equals(before)) {
+      polishing.near().ifPresent(this::offer);
+    }
   }
 
   /** The least that a set may come to when each of its orders is placed in a sketch. */

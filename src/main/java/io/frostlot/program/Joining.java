@@ -18,7 +18,8 @@ import java.util.function.LongSupplier;
  * Finds plans of a joint world, begun with what its keepers would order alone: solves the program
  * of a few deliveries as a whole, one set of them after another. First those near the ones known;
  * then the best plan's with those from which a relaxation would order; then the best plan's with
- * all of one supplier. What is left of the time goes to {@link Improving}.
+ * all of one supplier; after each what lies near the best plan's packs. What is left of the time
+ * goes to {@link Improving}.
  */
 final class Joining implements Runnable {
   private static final int NEAR_DAYS = 3;
@@ -34,6 +35,8 @@ final class Joining implements Runnable {
   private final OptionalInt rounds;
   private final Judging judging;
   private final Weights weights;
+  private final Solving solving;
+  private final Polishing polishing;
   private final Set<Set<Slot>> solved = new HashSet<>();
 
   /**
@@ -49,6 +52,8 @@ final class Joining implements Runnable {
     this.rounds = rounds;
     judging = new Judging(world, best.apart());
     weights = Weights.of(world);
+    solving = new Solving(judging, best, best::offer, millisLeft, rounds);
+    polishing = new Polishing(best, solving);
   }
 
   /** Are there several keepers, and more deliveries than one program is soon searched with? */
@@ -143,7 +148,6 @@ final class Joining implements Runnable {
 
   /** A first plan, where what is known cannot be followed here. */
   private void dive(Set<Slot> slots) {
-    Solving solving = new Solving(judging, best, best::offer, millisLeft, rounds);
     solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))) < Double.MAX_VALUE);
   }
 
@@ -160,5 +164,6 @@ final class Joining implements Runnable {
         .minimise(task, BranchAndBound::inTurn, () -> !goesOn(), best::offer)
         .plan()
         .ifPresent(best::offer);
+    polishing.near().ifPresent(best::offer);
   }
 }

@@ -1,32 +1,27 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 
 /**
  * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
- * where it stopped, and begins anew from the best plan where it has cooled down, or others meet
- * more meals. What it finds is judged and replayed like any plan.
+ * where it stopped, and begins anew from what lies near the best plan, or from that itself, where
+ * it has cooled down, or others meet more meals.
  */
 final class RepackingTurns {
-  /** Share of the usual warmth with which every second search begins. */
+  /** Share of the usual warmth with which it goes on from a plan that has been cold before. */
   private static final double TEPID = 0.25;
 
   private static final int STEPS = 12_000;
   private static final int COUNTED_STEPS = 4000;
   private static final int BRIEFLY = 300;
-  private static final int STEPS_A_ROUND = 300;
   private static final double COOLING_NANOS = 15e9;
 
   /** So that it has cooled down before the time is over. */
-  private static final double OF_THE_REST = 0.6;
+  private static final double OF_THE_REST = 0.5;
 
   private static final double LEAST_NANOS = 2e9;
 
@@ -38,31 +33,22 @@ final class RepackingTurns {
 
   private static final double LEAST = 0.25;
   private static final double MOST = 8;
-  private static final long JUDGE_AFTER_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
 
-  /** So many times as long as it takes to judge. */
-  private static final int SELDOM = 20;
+  /** Turns before others begin, as long as meals are unmet. */
+  private static final int FIRST_TURNS = 3;
 
-  private static final long SPELL_NANOS = TimeUnit.SECONDS.toNanos(1);
-
-  /** So many times as long as it takes to feed a plan anew. */
-  private static final int SELDOM_FED = 10;
+  /** Runs before others begin, where rounding is hard. */
+  private static final int LEAD = 2;
 
   private final World world;
   private final Best best;
   private final Solving solving;
+  private final Polishing polishing;
   private final OptionalInt rounds;
   private Optional<TrialWorld> trials = Optional.empty();
-  private Optional<Repacking> now = Optional.empty();
+  private Optional<RepackingRun> now = Optional.empty();
   private Optional<Answer.Judged> first = Optional.empty();
-  private Optional<Answer.Judged> from = Optional.empty();
-  private Optional<Plan> unjudged = Optional.empty();
-  private long judgeFrom;
-  private Optional<Answer.Judged> unfed = Optional.empty();
-  private long feedFrom;
-  private long turned;
-  private long worked;
-  private long begun;
+  private int begun;
   private boolean tepid;
   private double share = 1;
 
@@ -71,10 +57,11 @@ final class RepackingTurns {
    *
    * @param best told every plan that is better
    */
-  RepackingTurns(World world, Best best, Solving solving, OptionalInt rounds) {
+  RepackingTurns(World world, Best best, Solving solving, Polishing polishing, OptionalInt rounds) {
     this.world = world;
     this.best = best;
     this.solving = solving;
+    this.polishing = polishing;
     this.rounds = rounds;
   }
 
@@ -101,8 +88,28 @@ final class RepackingTurns {
   }
 
   private void briefly(Answer.Judged start) {
-    begin(Optional.of(start), of -> new Cooling(of.warmth(), BRIEFLY, () -> 0));
-    now.ifPresent(search -> run(search, ENDLESS));
+    begin(
+        Optional.of(start),
+        new RepackingRun.Pace(trials().warmth(), BRIEFLY, Double.POSITIVE_INFINITY));
+    now.ifPresent(run -> run.run(System.nanoTime() + ENDLESS));
+  }
+
+  /**
+   * Before others begin: a moment, some more of them as long as meals are unmet; and where the
+   * programs of sets of deliveries are not small, which is where rounding is hard, until it is cold
+   * and, unless it has left meals unmet, has gone on from what lies near.
+   */
+  void lead(long nanos) {
+    for (int turns = 0; turns == 0 || isLeading(turns); turns++) {
+      turn(nanos);
+    }
+  }
+
+  private boolean isLeading(int turns) {
+    boolean lacks = best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
+    boolean hard = timed() && isPolished() && !solving.isSmall();
+    boolean more = lacks ? turns < FIRST_TURNS || (hard && begun < LEAD) : hard && begun <= LEAD;
+    return more && share >= MOST && solving.goesOn();
   }
 
   /**
@@ -116,50 +123,57 @@ final class RepackingTurns {
       return Optional.empty();
     }
     Optional<Answer.Judged> before = best.plan();
-    if (now.filter(search -> !search.isCold() && !isLeftBehind()).isEmpty()) {
-      begin();
-    }
-    now.ifPresent(search -> runInSpells(search, (long) (share * others)));
+    long end = System.nanoTime() + (long) (share * others);
+    do {
+      if (now.filter(run -> !run.isCold() && !isLeftBehind(run)).isEmpty()) {
+        begin();
+      }
+      now.ifPresent(run -> run.run(end));
+    } while (isPolished() && now.isPresent() && mayGoOn(end));
     return best.plan().filter(plan -> !before.equals(Optional.of(plan)));
   }
 
-  /** Do others meet more meals? Where they only found less money it does as well to go on. */
-  private boolean isLeftBehind() {
-    return unmet(best.plan()) < unmet(from);
+  private boolean isLeftBehind(RepackingRun run) {
+    return best.plan().filter(run::isLeftBehind).isPresent();
   }
 
-  private static int unmet(Optional<Answer.Judged> plan) {
-    return plan.map(it -> it.standing().unmet()).orElse(Integer.MAX_VALUE);
+  private boolean mayGoOn(long end) {
+    return timed() && solving.goesOn() && System.nanoTime() < end;
   }
 
   private void begin() {
-    if (now.filter(Repacking::isCold).isPresent()) {
+    Optional<Answer.Judged> near = Optional.empty();
+    if (now.isEmpty()) {
+      boolean lacks = best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
+      share = lacks && !hasManyMeals() ? MOST : share;
+    } else {
+      near = isPolished() ? polishing.near().or(polishing::fedAnew) : near;
+      near.ifPresent(best::offer);
+    }
+    if (now.filter(RepackingRun::isCold).isPresent()) {
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();
-    } else if (now.isEmpty() && unmet(best.plan()) > 0 && !hasManyMeals()) {
-      share = MOST;
     }
-    double warm = tepid ? TEPID : 1;
+    double warm = tepid || near.isPresent() ? TEPID : 1;
     tepid = !tepid;
     double nanos =
         Math.min(COOLING_NANOS, Math.max(LEAST_NANOS, OF_THE_REST * solving.nanosLeft()));
+    int steps = timed() ? STEPS : COUNTED_STEPS;
     begin(
-        best.plan(),
-        of ->
-            new Cooling(
-                warm * of.warmth(),
-                timed() ? STEPS : COUNTED_STEPS,
-                () -> timed() ? worked() / nanos : 0));
+        near.or(best::plan),
+        new RepackingRun.Pace(
+            warm * trials().warmth(), steps, timed() ? nanos : Double.POSITIVE_INFINITY));
   }
 
-  private void begin(Optional<Answer.Judged> start, Function<TrialWorld, Cooling> cooling) {
-    from = start;
-    worked = 0;
+  private void begin(Optional<Answer.Judged> start, RepackingRun.Pace pace) {
     TrialWorld of = trials();
+    RepackingRun.Around around =
+        new RepackingRun.Around(best, solving, polishing, timed(), isPolished());
     now =
-        start
-            .flatMap(plan -> TrialPlan.of(of, plan.plan()))
-            .map(plan -> new Repacking(of, plan, cooling.apply(of), begun++));
+        start.flatMap(
+            from ->
+                TrialPlan.of(of, from.plan())
+                    .map(plan -> new RepackingRun(around, of, from, plan, pace, begun++)));
   }
 
   /** Made when first asked for. */
@@ -173,74 +187,11 @@ final class RepackingTurns {
     return world.demands().size() > MANY_MEALS;
   }
 
+  private boolean isPolished() {
+    return !hasManyMeals() && !trials().hasMoreRuns();
+  }
+
   private boolean timed() {
     return rounds.isEmpty();
-  }
-
-  /** Nanoseconds of all turns of the present search. */
-  private double worked() {
-    return worked + (double) (turned == 0 ? 0 : System.nanoTime() - turned);
-  }
-
-  /**
-   * Now and then what it has found is fed anew: a local search does that nearly as well as can be.
-   * In worlds too large for that, or of too many runs, all at once: each spell ends with judging.
-   */
-  private void runInSpells(Repacking search, long nanos) {
-    long end = System.nanoTime() + nanos;
-    boolean feeds = !hasManyMeals() && !trials().hasMoreRuns();
-    do {
-      run(search, Math.min(feeds ? SPELL_NANOS : ENDLESS, end - System.nanoTime()));
-      if (feeds && (!timed() || search.isCold() || System.nanoTime() > feedFrom)) {
-        feedAnew();
-      }
-    } while (timed() && solving.goesOn() && !search.isCold() && System.nanoTime() < end);
-  }
-
-  private void feedAnew() {
-    long begin = System.nanoTime();
-    unfed.flatMap(solving::fedAnew).ifPresent(this::offer);
-    unfed = Optional.empty();
-    long end = System.nanoTime();
-    feedFrom = end + SELDOM_FED * (end - begin);
-  }
-
-  private void run(Repacking search, long nanos) {
-    turned = System.nanoTime();
-    long end = turned + nanos;
-    int last = search.steps() + STEPS_A_ROUND;
-    BooleanSupplier on =
-        () ->
-            solving.goesOn()
-                && !search.isCold()
-                && (timed() ? System.nanoTime() < end : search.steps() < last);
-    search.run(
-        on,
-        () -> {
-          unjudged = Optional.of(search.plan().plan());
-          if (timed() && System.nanoTime() > judgeFrom) {
-            judge();
-          }
-        });
-    judge();
-    worked += System.nanoTime() - turned;
-    turned = 0;
-  }
-
-  private void judge() {
-    long begin = System.nanoTime();
-    Optional<Answer.Judged> some = unjudged.flatMap(trials().judge()::judge);
-    unjudged = Optional.empty();
-    long end = System.nanoTime();
-    judgeFrom = end + Math.max(JUDGE_AFTER_NANOS, SELDOM * (end - begin));
-    some.ifPresent(this::offer);
-    unfed = some.or(() -> unfed);
-  }
-
-  private void offer(Answer.Judged plan) {
-    best.offer(plan);
-    if (from.filter(own -> own.standing().compareTo(plan.standing()) <= 0).isEmpty()) {
-      from = Optional.of(plan);
-    }
   }
 }

@@ -19,6 +19,7 @@ import java.util.function.LongSupplier;
 final class Solving {
   private static final long ROUND_MILLIS = 6000;
   private static final long POLISH_MILLIS = 3000;
+  private static final long NEAR_MILLIS = 8000;
   private static final long MINUTE_MILLIS = 60_000;
 
   /** A dive in a program of fewer columns takes no time worth sparing. */
@@ -79,6 +80,14 @@ final class Solving {
     return best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
   }
 
+  /** Is the program of the best plan's deliveries a small one? */
+  boolean isSmall() {
+    return best.plan()
+        .map(plan -> judging.world().withSlots(deliveries(plan)).withoutMoves())
+        .filter(part -> BranchAndBound.isSmall(Rules.program(part).model()))
+        .isPresent();
+  }
+
   /** What the best plan weighs. */
   double value() {
     return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
@@ -111,11 +120,21 @@ final class Solving {
 
   /** The same orders, with the animals fed as well as can be; empty where that was not found. */
   Optional<Answer.Judged> fedAnew(Answer.Judged plan) {
-    List<Slot> slots = plan.plan().orders().stream().map(Order::slot).sorted().toList();
-    Attempt attempt = new Attempt(judging.world().withSlots(slots).withoutMoves(), judging);
+    World part = judging.world().withSlots(deliveries(plan)).withoutMoves();
+    Attempt attempt = new Attempt(part, judging);
     Linear objective = weights.objective(attempt.program().model());
     double[] point = attempt.pointOf(plan, objective, budget());
     return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, rounds);
+  }
+
+  private static List<Slot> deliveries(Answer.Judged plan) {
+    return plan.plan().orders().stream().map(Order::slot).sorted().toList();
+  }
+
+  /** What HiGHS finds near the packs of a plan (see {@link NearPacks}); empty where not better. */
+  Optional<Answer.Judged> near(Answer.Judged plan) {
+    World part = judging.world().withSlots(deliveries(plan)).withoutMoves();
+    return Attempt.near(plan, part, judging, budget(NEAR_MILLIS), () -> !goesOn());
   }
 
   /** Does some work, for a moment each time that it solves a program. */

@@ -60,7 +60,10 @@ class FormulationsTest {
     for (boolean tight : List.of(true, false)) {
       for (boolean rows : List.of(true, false)) {
         Program program =
-            Rules.program(world, new Formulation(Grain.DAYS, true, tight, java.util.Set.of()));
+            Rules.program(
+                world,
+                new Formulation(
+                    Grain.DAYS, true, tight, java.util.Set.of(), java.util.Optional.empty()));
         if (rows) {
           new CoverRows(program).add();
           OrderRoom.add(world, program);
