@@ -74,11 +74,11 @@ final class FreezerUse implements Sections.Section {
         .filter(it -> it.freezer().equals(load.freezer()) && it.count() > 0)
         .map(
             it ->
-                " Its worst day to fail: %s, %s, %s to buy again at list price."
+                " Its worst day to fail: %s, %s, %s."
                     .formatted(
                         Wording.day(it.day()),
                         Wording.count(it.count(), "piece", "pieces"),
-                        report.wording().money(it.worth())))
+                        report.wording().toBuyAgain(it.worth())))
         .collect(Collectors.joining());
   }
 

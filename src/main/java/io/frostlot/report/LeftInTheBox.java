@@ -46,10 +46,10 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
                   .filter(it -> it.difference().sameMeals())
                   .map(
                       it ->
-                          "; the best addition, %s, %s"
+                          "; the best addition found, %s, %s"
                               .formatted(packs(report, it), costs(report, it)))
                   .collect(Collectors.joining());
-      case SAVES -> "The best addition is " + verdict(report, addition.get(0));
+      case SAVES -> "The best addition found is " + verdict(report, addition.get(0));
       case CANNOT_TELL ->
           addition.isEmpty()
               ? "Cannot tell what is worth adding: no plan with more in it was found in the time"

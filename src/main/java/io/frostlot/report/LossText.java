@@ -21,10 +21,10 @@ record LossText(Wording wording) {
   void write(FreezerFinding.Loss loss, Page page) {
     page.heading("If " + loss.freezer().name() + " fails on " + Wording.day(loss.day()));
     page.say(
-        "%s at risk, %s to buy again at list price; %s full. %s"
+        "%s at risk, %s; %s full. %s"
             .formatted(
                 Wording.count(loss.pieces(), "piece is", "pieces are"),
-                wording.money(loss.money()),
+                wording.toBuyAgain(loss.money()),
                 Wording.percent(loss.share()),
                 cold(loss.hours())));
     Table table = Table.of("item", ">pieces", ">worth", ">fit elsewhere", ">eat first", ">left");

@@ -86,6 +86,13 @@ record Wording(Currency currency) {
     return bare(amount) + NO_BREAK + currency.getCurrencyCode();
   }
 
+  /** What prey is worth at list price, where it is known. */
+  String toBuyAgain(Money worth) {
+    return worth.isZero()
+        ? "and nobody here sells the like, so its worth is not known"
+        : money(worth) + " to buy again at list price";
+  }
+
   /** Less than half of the least coin. */
   boolean isNothing(double amount) {
     return Math.abs(amount) < Math.pow(10, -Math.max(0, currency.getDefaultFractionDigits())) / 2;

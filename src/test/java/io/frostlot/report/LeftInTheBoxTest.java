@@ -59,14 +59,14 @@ class LeftInTheBoxTest {
             "Hillside Hatch (invented), by Sun 12 Jan 2031: room for 1 kg. No pack fits into it.");
     assertThat(said(BoxRoom.Verdict.SAVES, List.of(hoppers("3.20", Interval.between(3.2, 4)))))
         .contains(
-            "The best addition is 1 x Hopper, pack of 25: the same meals, and it saves 3.20 EUR");
+            "The best addition found is 1 x Hopper, pack of 25: the same meals, and it saves 3.20 EUR");
   }
 
   @Test
   void nothing_is_said_only_where_that_is_certain() {
     assertThat(said(BoxRoom.Verdict.NOTHING, List.of(hoppers("-2", Interval.between(-2, -2)))))
         .contains(
-            "Nothing that fits saves money; the best addition, 1 x Hopper, pack of 25, costs 2.00 EUR"
+            "Nothing that fits saves money; the best addition found, 1 x Hopper, pack of 25, costs 2.00 EUR"
                 + " more.");
     assertThat(said(BoxRoom.Verdict.NOTHING, List.of())).contains("Nothing that fits saves money.");
     assertThat(said(BoxRoom.Verdict.CANNOT_TELL, List.of(hoppers("-2", Interval.between(-2, 5)))))
