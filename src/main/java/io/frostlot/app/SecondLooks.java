@@ -17,7 +17,7 @@ import java.util.Queue;
  * time that is left.
  */
 public final class SecondLooks {
-  private static final Duration LEAST = Duration.ofSeconds(8);
+  private static final Duration LEAST = Duration.ofSeconds(15);
   private final Share share;
   private final Queue<Look> looks;
 

@@ -54,10 +54,10 @@ class SecondLooksTest {
 
   @Test
   void they_take_half_as_long_again_as_the_plan_took() {
-    Limits thirty = Limits.ofSeconds(30);
-    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(20))).isEqualTo(Limits.ofSeconds(10));
-    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(8));
-    assertThat(SecondLooks.share(thirty, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(15));
+    Limits minute = Limits.ofSeconds(60);
+    assertThat(SecondLooks.share(minute, Duration.ofSeconds(40))).isEqualTo(Limits.ofSeconds(20));
+    assertThat(SecondLooks.share(minute, Duration.ofSeconds(1))).isEqualTo(Limits.ofSeconds(15));
+    assertThat(SecondLooks.share(minute, Duration.ofSeconds(80))).isEqualTo(Limits.ofSeconds(30));
     assertThat(SecondLooks.share(Limits.ofSeconds(2), Duration.ofSeconds(2)))
         .isEqualTo(Limits.ofSeconds(1));
   }
