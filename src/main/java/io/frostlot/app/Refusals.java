@@ -40,7 +40,10 @@ final class Refusals {
   static List<Demand> without(List<Demand> demands, double share) {
     Refusals refusals = new Refusals(share);
     refusals.refuse(demands);
-    return demands.stream().flatMap(demand -> refusals.left(demand).stream()).toList();
+    return demands.stream()
+        .flatMap(
+            demand -> demand.without(refusals.refused.getOrDefault(demand.meal().id(), 0)).stream())
+        .toList();
   }
 
   /** What one has had so far, refused or not. */
@@ -89,19 +92,5 @@ final class Refusals {
             .reduce((one, later) -> later.due() < one.due() - ROUNDING ? one : later)
             .orElseThrow();
     refused.merge(first.taken.pop(), 1, Integer::sum);
-  }
-
-  private List<Demand> left(Demand demand) {
-    Meal meal = demand.meal();
-    int left = meal.count() - refused.getOrDefault(meal.id(), 0);
-    if (left == meal.count()) {
-      return List.of(demand);
-    }
-    if (left < 1) {
-      return List.of();
-    }
-    Meal fewer =
-        new Meal(meal.id(), meal.eater(), left, meal.days(), meal.prey(), meal.importance());
-    return List.of(new Demand(fewer, demand.options(), demand.tail(), demand.tailPrice()));
   }
 }

@@ -114,13 +114,9 @@ final class Settled {
 
   private Stream<Demand> stillWanted(Demand demand) {
     Meal meal = demand.meal();
-    int count = meal.count() - served.getOrDefault(meal.id(), 0);
-    if (count < 1 || meal.days().latest().isBefore(now)) {
-      return Stream.empty();
-    }
-    Meal rest =
-        new Meal(meal.id(), meal.eater(), count, meal.days(), meal.prey(), meal.importance());
-    return Stream.of(new Demand(rest, demand.options(), demand.tail(), demand.tailPrice()));
+    return meal.days().latest().isBefore(now)
+        ? Stream.empty()
+        : demand.without(served.getOrDefault(meal.id(), 0)).stream();
   }
 
   /**

@@ -92,8 +92,7 @@ public final class PlanJson {
   private List<String> warnings(Answer answer) {
     List<String> warnings = new ArrayList<>(inputs.warnings());
     if (answer instanceof Answer.WithPlan withPlan) {
-      OtherPrey.of(inputs.world(), withPlan.plan().plan())
-          .forEach(it -> warnings.add(it.sentence()));
+      warnings.addAll(OtherPrey.sentences(inputs.world(), withPlan.plan().plan()));
     }
     return warnings;
   }

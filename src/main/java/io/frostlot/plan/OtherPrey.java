@@ -36,6 +36,11 @@ public record OtherPrey(String animal, SizeBand kept, List<SizeBand> given, int 
         .toList();
   }
 
+  /** What should be looked at of all of them. */
+  public static List<String> sentences(World world, Plan plan) {
+    return of(world, plan).stream().map(OtherPrey::sentence).toList();
+  }
+
   private static Optional<OtherPrey> of(
       SizeBand kept, List<Demand> meals, Map<String, Feeding> feedings) {
     List<SizeBand> given =
@@ -56,7 +61,7 @@ public record OtherPrey(String animal, SizeBand kept, List<SizeBand> given, int 
   }
 
   /** What should be looked at. */
-  public String sentence() {
+  String sentence() {
     return "%s keeps to %s (changes: never), and at %s of %s is to get %s: nothing that it keeps to"
             .formatted(
                 animal,

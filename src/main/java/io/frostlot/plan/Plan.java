@@ -56,6 +56,13 @@ public record Plan(
     return byMeal;
   }
 
+  /** Lots by their ids. */
+  public Map<String, Lot> lotsById() {
+    Map<String, Lot> byId = new HashMap<>(2 * lots.size());
+    lots.forEach(lot -> byId.putIfAbsent(lot.id(), lot));
+    return byId;
+  }
+
   /** Meals served, by meal id. */
   public Map<String, Integer> served() {
     Map<String, Integer> served = new HashMap<>(2 * feedings.size());

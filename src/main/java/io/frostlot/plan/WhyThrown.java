@@ -15,7 +15,7 @@ public final class WhyThrown {
   private final World world;
   private final Plan plan;
   private final Levels levels;
-  private final Map<String, Lot> lots = new HashMap<>();
+  private final Map<String, Lot> lots;
   private final Map<String, List<Feeding>> feedings;
   private final Map<String, Set<LocalDate>> overfull = new HashMap<>();
 
@@ -35,7 +35,7 @@ public final class WhyThrown {
     this.world = world;
     this.plan = plan;
     levels = new Levels(plan);
-    plan.lots().forEach(lot -> lots.put(lot.id(), lot));
+    lots = plan.lotsById();
     feedings = plan.feedings().stream().collect(Collectors.groupingBy(Feeding::mealId));
   }
 

@@ -114,14 +114,12 @@ final class Attempt {
     Linear objective = weights.objective(attempt.program.model());
     List<Model.Row> rows = packs.least(attempt.program);
     rows.add(Model.extra(-Model.INFINITY, objective, weights.of(plan.standing()) - LEAST_GAIN));
-    double[][] found = {new double[0]};
     Scip.End end =
         Highs.minimise(
             attempt.program.model(),
             Scip.Task.of(objective, rows, false, budget),
-            new BranchAndBound.Watched(stop, point -> found[0] = point));
-    double[] point = end.found() ? end.point() : found[0];
-    return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, budget.rounds());
+            new BranchAndBound.Watched(stop, point -> {}));
+    return end.found() ? attempt.finish(objective, end.point(), budget.rounds()) : Optional.empty();
   }
 
   private static Optional<Answer.Judged> better(

@@ -7,8 +7,6 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * A piece that is eaten after its best before is charged, reckoned, once, in the tail too.
@@ -62,8 +60,7 @@ final class PastBest implements Rule {
     if (perPiece().isZero()) {
       return;
     }
-    Map<String, Lot> lots =
-        plan.lots().stream().collect(Collectors.toMap(Lot::id, Function.identity(), (a, b) -> a));
+    Map<String, Lot> lots = plan.lotsById();
     long late = 0;
     for (Feeding feeding : plan.feedings()) {
       for (Feeding.Draw draw : feeding.draws()) {

@@ -106,10 +106,12 @@ final class RepackingTurns {
   }
 
   private boolean isLeading(int turns) {
-    boolean lacks = best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
-    boolean hard = timed() && isPolished() && !solving.isSmall();
-    boolean more = lacks ? turns < FIRST_TURNS || (hard && begun < LEAD) : hard && begun <= LEAD;
-    return more && share >= MOST && solving.goesOn();
+    if (share < MOST || !solving.goesOn()) {
+      return false;
+    }
+    boolean lacks = solving.leavesMeals();
+    return (lacks && turns < FIRST_TURNS)
+        || (begun <= (lacks ? LEAD - 1 : LEAD) && timed() && isPolished() && !solving.isSmall());
   }
 
   /**
@@ -142,14 +144,14 @@ final class RepackingTurns {
   }
 
   private void begin() {
-    Optional<Answer.Judged> near = Optional.empty();
-    if (now.isEmpty()) {
-      boolean lacks = best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
-      share = lacks && !hasManyMeals() ? MOST : share;
-    } else {
-      near = isPolished() ? polishing.near().or(polishing::fedAnew) : near;
-      near.ifPresent(best::offer);
+    if (now.isEmpty() && solving.leavesMeals() && !hasManyMeals()) {
+      share = MOST;
     }
+    Optional<Answer.Judged> near =
+        now.isPresent() && isPolished()
+            ? polishing.near().or(polishing::fedAnew)
+            : Optional.empty();
+    near.ifPresent(best::offer);
     if (now.filter(RepackingRun::isCold).isPresent()) {
       share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
       first = best.plan();

@@ -8,7 +8,6 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import java.time.LocalDate;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -71,8 +70,7 @@ final class ShelfLife implements Rule {
 
   @Override
   public void judge(Plan plan, Books books) {
-    Map<String, Lot> lots =
-        plan.lots().stream().collect(Collectors.toMap(Lot::id, Function.identity(), (a, b) -> a));
+    Map<String, Lot> lots = plan.lotsById();
     for (Lot lot : plan.lots()) {
       LocalDate useBy = world.keeps(lot).useBy();
       if (!lot.useBy().equals(useBy)) {

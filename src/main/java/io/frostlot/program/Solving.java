@@ -83,7 +83,7 @@ final class Solving {
   /** Is the program of the best plan's deliveries a small one? */
   boolean isSmall() {
     return best.plan()
-        .map(plan -> judging.world().withSlots(deliveries(plan)).withoutMoves())
+        .map(this::part)
         .filter(part -> BranchAndBound.isSmall(Rules.program(part).model()))
         .isPresent();
   }
@@ -120,21 +120,21 @@ final class Solving {
 
   /** The same orders, with the animals fed as well as can be; empty where that was not found. */
   Optional<Answer.Judged> fedAnew(Answer.Judged plan) {
-    World part = judging.world().withSlots(deliveries(plan)).withoutMoves();
-    Attempt attempt = new Attempt(part, judging);
+    Attempt attempt = new Attempt(part(plan), judging);
     Linear objective = weights.objective(attempt.program().model());
     double[] point = attempt.pointOf(plan, objective, budget());
     return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, rounds);
   }
 
-  private static List<Slot> deliveries(Answer.Judged plan) {
-    return plan.plan().orders().stream().map(Order::slot).sorted().toList();
+  /** The deliveries of a plan, nothing moved. */
+  private World part(Answer.Judged plan) {
+    List<Slot> slots = plan.plan().orders().stream().map(Order::slot).sorted().toList();
+    return judging.world().withSlots(slots).withoutMoves();
   }
 
   /** What HiGHS finds near the packs of a plan (see {@link NearPacks}); empty where not better. */
   Optional<Answer.Judged> near(Answer.Judged plan) {
-    World part = judging.world().withSlots(deliveries(plan)).withoutMoves();
-    return Attempt.near(plan, part, judging, budget(NEAR_MILLIS), () -> !goesOn());
+    return Attempt.near(plan, part(plan), judging, budget(NEAR_MILLIS), () -> !goesOn());
   }
 
   /** Does some work, for a moment each time that it solves a program. */

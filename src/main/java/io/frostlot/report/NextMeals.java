@@ -18,24 +18,20 @@ final class NextMeals implements Sections.Section {
   public void write(PlanReport report, Page page) {
     LocalDate first = report.world().scenario().planning().from();
     LocalDate last = first.plusDays(DAYS - 1);
-    Map<String, String> eaters =
-        report.world().demands().stream()
-            .map(Demand::meal)
-            .collect(Collectors.toMap(meal -> meal.id(), meal -> meal.eater(), (a, b) -> a));
+    Map<String, Demand> demands = report.world().demandsById();
     List<Feeding> next =
         report.plan().feedings().stream()
             .filter(feeding -> !feeding.day().isAfter(last))
             .sorted(
                 Comparator.comparing(Feeding::day)
-                    .thenComparing(feeding -> eaters.get(feeding.mealId()))
+                    .thenComparing(feeding -> eater(feeding, demands))
                     .thenComparing(Feeding::mealId))
             .toList();
     if (next.isEmpty()) {
       return;
     }
     page.heading("Meals of the next " + DAYS + " days");
-    Map<String, Lot> lots =
-        report.plan().lots().stream().collect(Collectors.toMap(Lot::id, Function.identity()));
+    Map<String, Lot> lots = report.plan().lotsById();
     Table table = Table.of("", "for", ">", "of", ">each", "from", "use by");
     LocalDate before = LocalDate.MIN;
     for (Feeding feeding : next) {
@@ -43,7 +39,7 @@ final class NextMeals implements Sections.Section {
       before = feeding.day();
       table.row(
           day,
-          eaters.get(feeding.mealId()),
+          eater(feeding, demands),
           feeding.pieces() + " x",
           feeding.option().item().name(),
           feeding.option().item().grams().mean().toString(),
@@ -54,6 +50,10 @@ final class NextMeals implements Sections.Section {
     page.say(
         "Thaw no more than is fed, and freeze none of it again. An animal that refuses, sheds or"
             + " does not look well is not fed for the plan's sake.");
+  }
+
+  private static String eater(Feeding feeding, Map<String, Demand> demands) {
+    return demands.get(feeding.mealId()).meal().eater();
   }
 
   private static String from(Feeding feeding, Map<String, Lot> lots, Function<Lot, String> of) {

@@ -34,8 +34,8 @@ public final class ShareReport {
     summary(page);
     warnings.forEach(page::point);
     shared.parts().stream()
-        .flatMap(part -> OtherPrey.of(part.world(), part.plan()).stream())
-        .forEach(it -> page.point(it.sentence()));
+        .flatMap(part -> OtherPrey.sentences(part.world(), part.plan()).stream())
+        .forEach(page::point);
     orders(page, "Ordered together", true);
     orders(page, "Ordered by each alone", false);
     whoPays(page);

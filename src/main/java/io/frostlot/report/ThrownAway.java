@@ -31,15 +31,12 @@ final class ThrownAway implements Sections.Section {
   private static Map<What, List<Thrown>> thrownAway(PlanReport report) {
     Map<What, List<Thrown>> thrown = new LinkedHashMap<>();
     WhyThrown reasons = new WhyThrown(report.world(), report.plan());
+    Map<String, Lot> lots = report.plan().lotsById();
     for (Discard discard : report.plan().discards()) {
-      report.plan().lots().stream()
-          .filter(lot -> lot.id().equals(discard.lotId()))
-          .forEach(
-              lot ->
-                  add(
-                      thrown,
-                      what(report, lot, why(reasons.of(discard))),
-                      new Thrown(discard.day(), discard.pieces())));
+      add(
+          thrown,
+          what(report, lots.get(discard.lotId()), why(reasons.of(discard))),
+          new Thrown(discard.day(), discard.pieces()));
     }
     for (Leftover leftover : report.outcome().leftovers()) {
       if (leftover.reason() instanceof Leftover.PastUseBy) {

@@ -10,7 +10,7 @@ final class Warnings implements Sections.Section {
   @Override
   public void write(PlanReport report, Page page) {
     List<String> warnings = new ArrayList<>(report.inputs().warnings());
-    OtherPrey.of(report.world(), report.plan()).forEach(it -> warnings.add(it.sentence()));
+    warnings.addAll(OtherPrey.sentences(report.world(), report.plan()));
     String guessed =
         report.plan().orders().stream()
             .flatMap(order -> order.lines().stream())
