@@ -77,7 +77,9 @@ public final class ExplainPlan {
                 it ->
                     found.accept(
                         new ExplainFinding.RuleCost(
-                            loosened.says(), List.of(questions.between(plan, it)))));
+                            loosened.says(),
+                            plan.answer().plan().books().shortfalls(loosened.rules()),
+                            List.of(questions.between(plan, it, loosened.rules())))));
       }
     }
     for (Bought bought : dearest(plan)) {

@@ -14,6 +14,7 @@ import io.frostlot.supply.Supplier;
 import io.frostlot.units.Litres;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -22,38 +23,48 @@ import java.util.stream.Stream;
  * A world in which one rule is away, or asks for one unit less, all else the same.
  *
  * @param says what is changed, such as "without days away"
+ * @param rules ids of the rules that give way otherwise and are asked for no more
  */
-record Loosened(String says, World world) {
+record Loosened(String says, Set<String> rules, World world) {
   private static final Litres ANY = new Litres(100_000_000_000L);
   private static final int MORE_DAYS = 7;
+  private static final Set<String> MARGINS =
+      Set.of("safety-cover", "safety-margin", "second-freezer");
+
+  private Loosened(String says, World world) {
+    this(says, Set.of(), world);
+  }
 
   /** One for each rule that can bind in a world. */
   static List<Loosened> of(World world) {
     Scenario scenario = world.scenario();
     List<Loosened> all = new ArrayList<>();
-    all.add(
-        new Loosened(
-            "with any room in the freezers", freezers(world, it -> it.withRoom(litres -> ANY))));
+    all.add(new Loosened("with any room in the freezers", freezers(world, Loosened::ofAnySize)));
     all.add(
         new Loosened(
             "with one litre more in each freezer",
             freezers(world, it -> it.withRoom(litres -> litres.plus(new Litres(1_000_000))))));
     all.add(new Loosened("with prey that keeps a week longer", freezers(world, Loosened::longer)));
     if (!scenario.away().isEmpty()) {
-      all.add(new Loosened("without days away", never(world)));
+      all.add(new Loosened("without days away", neverAway(world)));
     }
     Policy policy = scenario.policy();
     if (!policy.safety().equals(Policy.Safety.NONE)) {
-      all.add(new Loosened("without safety margins", careless(world)));
+      all.add(new Loosened("without safety margins", MARGINS, careless(world)));
     }
-    addAnimals(world, "with anything on the plate that an animal accepts", Loosened::anyPlate, all);
-    addAnimals(
-        world,
-        "without limits on late meals",
-        animal -> animal.withProgramme(animal.programme().withoutLateLimits()),
-        all);
+    Stream.of(
+            new Loosened(
+                "with anything on the plate that an animal accepts",
+                Set.of("kind-shares", "seldom-changes"),
+                animals(world, Loosened::anyPlate)),
+            new Loosened(
+                "without limits on late meals",
+                Set.of("late-limits"),
+                animals(world, it -> it.withProgramme(it.programme().withoutLateLimits()))))
+        .filter(wish -> !wish.world().equals(world))
+        .forEach(all::add);
     if (!policy.ordering().budget().isNone()) {
-      all.add(new Loosened("without the budget", unlimited(world)));
+      all.add(new Loosened("without the budget", Set.of("budget"), unlimited(world)));
     }
     if (scenario.suppliers().stream().anyMatch(it -> !it.terms().minimum().from().isZero())) {
       all.add(new Loosened("without minimum orders", suppliers(world, Loosened::anyOrder)));
@@ -70,23 +81,15 @@ record Loosened(String says, World world) {
 
   /** The world without any of these rules. */
   static World all(World world) {
-    World all = freezers(world, it -> longer(it).withRoom(litres -> ANY));
+    World all = freezers(world, it -> ofAnySize(longer(it)));
     World any =
         animals(
-            unlimited(careless(never(all))),
+            unlimited(careless(neverAway(all))),
             it -> anyPlate(it.withProgramme(it.programme().withoutLateLimits())));
     return suppliers(any, it -> plenty(anyOrder(it)));
   }
 
-  /** Other wishes for animals, where any animal has such; what it could eat stays as it is. */
-  private static void addAnimals(
-      World world, String says, UnaryOperator<Animal> change, List<Loosened> all) {
-    World changed = animals(world, change);
-    if (!changed.equals(world)) {
-      all.add(new Loosened(says, changed));
-    }
-  }
-
+  /** Other wishes for animals; what it could eat stays as it is. */
   static World animals(World world, UnaryOperator<Animal> change) {
     Scenario scenario = world.scenario();
     List<Animal> changed = scenario.collection().animals().stream().map(change).toList();
@@ -105,6 +108,10 @@ record Loosened(String says, World world) {
     return world.withScenario(scenario.withLarder(scenario.larder().withFreezers(changed)));
   }
 
+  static Freezer ofAnySize(Freezer freezer) {
+    return freezer.withRoom(litres -> ANY);
+  }
+
   private static Freezer longer(Freezer freezer) {
     Freezer.Life life = freezer.life();
     return freezer.withLife(
@@ -112,7 +119,7 @@ record Loosened(String says, World world) {
             life.days() + MORE_DAYS, life.smallBelow(), life.smallDays() + MORE_DAYS, life.best()));
   }
 
-  private static World never(World world) {
+  static World neverAway(World world) {
     Scenario there = world.scenario().withAway(List.of());
     Stream<Slot> more =
         there.suppliers().stream()

@@ -1,5 +1,6 @@
 package io.frostlot.app;
 
+import io.frostlot.plan.Difference;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -26,6 +27,18 @@ final class Looseness {
   /** Does one allow all that the other does, as far as was stated? */
   boolean isLooser(int one, int other) {
     return looserThan(other).contains(one);
+  }
+
+  /**
+   * The same where it is known that the question which allows more is not dearer.
+   *
+   * @param difference from one to the other, with the same meals
+   */
+  Difference signed(Difference difference, int one, int other) {
+    if (isLooser(other, one)) {
+      return difference.within(0, Double.POSITIVE_INFINITY);
+    }
+    return isLooser(one, other) ? difference.within(Double.NEGATIVE_INFINITY, 0) : difference;
   }
 
   /** All that allow what this one does. */

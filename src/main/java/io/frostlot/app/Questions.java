@@ -91,6 +91,11 @@ public final class Questions implements AutoCloseable {
         : new Habits(planner).monthly(world, new Limits(left(), limits.rounds()), watch);
   }
 
+  /** Share of all time that is left. */
+  double shareLeft() {
+    return Math.max(0, (double) left().toMillis() / limits.millis());
+  }
+
   private Duration left() {
     return limits.time().minusNanos(System.nanoTime() - start);
   }
@@ -174,25 +179,26 @@ public final class Questions implements AutoCloseable {
    * looser.
    */
   Difference between(Solved before, Solved after) {
-    int one = id(before.world());
-    int other = id(after.world());
-    Difference difference = Difference.between(bounded(before), bounded(after));
-    if (!isSigned(before, after)) {
-      return difference;
-    }
-    if (looseness.isLooser(other, one)) {
-      return difference.within(0, Double.POSITIVE_INFINITY);
-    }
-    return looseness.isLooser(one, other)
-        ? difference.within(Double.NEGATIVE_INFINITY, 0)
+    return between(before, after, Set.of());
+  }
+
+  /**
+   * The same besides what the rules fall short of that one of the two worlds does without.
+   *
+   * @param away their ids
+   */
+  Difference between(Solved before, Solved after, Set<String> away) {
+    Difference difference = Difference.besides(away, bounded(before), bounded(after));
+    return isSigned(difference, before, after)
+        ? looseness.signed(difference, id(before.world()), id(after.world()))
         : difference;
   }
 
   /** Is it certain that neither can be better before money? */
-  private static boolean isSigned(Solved before, Solved after) {
+  private static boolean isSigned(Difference difference, Solved before, Solved after) {
     Standing standing = before.standing();
     boolean lacks = standing.unmet() > 0 || standing.shortfall() > 0;
-    return standing.sameBeforeMoney(after.standing())
+    return difference.before().standing().sameBeforeMoney(difference.after().standing())
         && (!lacks || (before.answer().bound().isPresent() && after.answer().bound().isPresent()));
   }
 
@@ -212,8 +218,7 @@ public final class Questions implements AutoCloseable {
 
   /** May questions be asked again, up to that share of all time? */
   boolean mayGoOn(double until) {
-    boolean early = 1 - (double) left().toMillis() / limits.millis() < until;
-    return early && !over() && limits.rounds().isEmpty();
+    return 1 - shareLeft() < until && !over() && limits.rounds().isEmpty();
   }
 
   /** What is known by now. */

@@ -8,18 +8,19 @@ import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
- * Says what each rule that gives way costs, whether the scenario asks for it or not: the days are
- * planned with it and without it. Of adequacy it also says what each animal is then fed.
+ * Says what each rule that gives way costs, whether the scenario asks for it or not, and each other
+ * that it uses: the days are planned with it and without it. Of adequacy it also says what each
+ * animal is then fed.
  */
 public final class WishCosts {
   private static final double PRESENT = 0.32;
-  private static final double EACH = 0.04;
 
-  /** It is the hardest to plan for. */
-  private static final double ADEQUACY = 0.2;
+  /** What is left of the time is shared out; adequacy, where not asked for, is the hardest. */
+  private static final double ADEQUACY = 5;
 
   private final Questions questions;
   private final World base;
@@ -42,33 +43,49 @@ public final class WishCosts {
   }
 
   private void explain(Solved plan) {
-    for (Wish wish : Wish.of(base, dearest(plan))) {
-      questions.looser(wish.without(), wish.with());
+    List<Wish> wishes = Wish.of(base, dearest(plan));
+    double parts = wishes.stream().mapToDouble(WishCosts::parts).sum();
+    for (Wish wish : wishes) {
+      double share = questions.shareLeft() * parts(wish) / parts;
+      parts -= parts(wish);
+      stateFreer(wish);
       questions.learn(plan.plan());
-      Optional<Solved> with = questions.ask(wish.with(), isAdequacy(wish) ? ADEQUACY : EACH);
-      Optional<Solved> without = questions.ask(wish.without(), EACH);
+      Optional<Solved> with = questions.ask(wish.with(), share);
+      Optional<Solved> without = questions.ask(wish.without(), share);
       if (with.isPresent() && without.isPresent()) {
-        found.accept(
-            new ExplainFinding.WishCost(
-                wish.says(),
-                wish.asked(),
-                with.get(),
-                without.get(),
-                questions.between(with.get(), without.get())));
-        if (isAdequacy(wish)) {
-          found.accept(new ExplainFinding.FedWithout(fed(with.get()), fed(without.get())));
-        }
+        tell(wish, with.get(), without.get());
       }
+    }
+  }
+
+  private static double parts(Wish wish) {
+    return wish.isAdequacy() && !wish.asked() ? ADEQUACY : 1;
+  }
+
+  private void stateFreer(Wish wish) {
+    switch (wish.bearing().freer()) {
+      case WITH -> questions.looser(wish.with(), wish.without());
+      case WITHOUT -> questions.looser(wish.without(), wish.with());
+      case NEITHER -> {}
+    }
+  }
+
+  private void tell(Wish wish, Solved with, Solved without) {
+    Set<String> rules = wish.bearing().rules();
+    found.accept(
+        new ExplainFinding.WishCost(
+            wish.bearing().wished(),
+            with.answer().plan().books().shortfalls(rules),
+            with,
+            without,
+            questions.between(with, without, rules)));
+    if (wish.isAdequacy()) {
+      found.accept(new ExplainFinding.FedWithout(fed(with), fed(without)));
     }
   }
 
   private static List<Fed> fed(Solved solved) {
     return Fed.of(solved.world(), solved.plan());
-  }
-
-  private static boolean isAdequacy(Wish wish) {
-    return !wish.without().scenario().policy().adequacy().asked()
-        && wish.with().scenario().policy().adequacy().asked();
   }
 
   private static Money dearest(Solved plan) {

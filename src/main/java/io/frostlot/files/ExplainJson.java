@@ -3,6 +3,7 @@ package io.frostlot.files;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Solved;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -35,6 +36,7 @@ public final class ExplainJson {
               of(ExplainFinding.RuleCost.class, findings),
               (one, rule) -> {
                 one.text("changed", rule.without());
+                lacking(one, rule.lacking());
                 rule.difference().forEach(it -> differences.write(one, "difference", it));
               });
           json.list("suppliers", of(ExplainFinding.WhySupplier.class, findings), this::supplier)
@@ -86,10 +88,23 @@ public final class ExplainJson {
   }
 
   private void wish(JsonLines json, ExplainFinding.WishCost wish) {
-    json.text("wish", wish.says()).yes("asked", wish.asked());
+    json.text("wish", wish.wish().says()).yes("asked", wish.wish().asked());
+    switch (wish.wish().sake()) {
+      case ANIMAL -> json.text("sake", "animal");
+      case PEOPLE -> json.text("sake", "people");
+      case KEEPER -> {}
+    }
+    lacking(json, wish.lacking());
     json.object("with", one -> planned(one, wish.with()))
         .object("without", one -> planned(one, wish.without()));
     differences.write(json, "difference", wish.difference());
+  }
+
+  /** What the rule itself falls short of; it counts in no difference. */
+  private static void lacking(JsonLines json, List<Shortfall> own) {
+    if (!own.isEmpty()) {
+      json.number("ownShortfall", own.stream().mapToLong(Shortfall::amount).sum());
+    }
   }
 
   private void planned(JsonLines json, Solved solved) {
@@ -130,8 +145,8 @@ public final class ExplainJson {
   private static List<String> side(ExplainFinding.WishCost wish, String side, Solved solved) {
     Books books = solved.answer().plan().books();
     return List.of(
-        wish.says(),
-        Boolean.toString(wish.asked()),
+        wish.wish().says(),
+        Boolean.toString(wish.wish().asked()),
         side,
         Integer.toString(solved.plan().orders().size()),
         books.total(Books.Account.CASH).toString(),

@@ -53,7 +53,13 @@ final class FreezersFile {
               + " closed box apart from food, and the rules of your place allow it, type"
               + " policy.preySealedFromFood in scenario.json.");
     }
-    return new Freezer.Access(
-        row.yes("in_use") && !kept, food ? Freezer.Company.FOOD : Freezer.Company.NONE, limits);
+    return new Freezer.Access(row.yes("in_use") && !kept, company(food, kept), limits);
+  }
+
+  private static Freezer.Company company(boolean food, boolean kept) {
+    if (kept) {
+      return Freezer.Company.FOOD_UNSEALED;
+    }
+    return food ? Freezer.Company.FOOD : Freezer.Company.NONE;
   }
 }

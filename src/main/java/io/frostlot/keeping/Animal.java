@@ -102,6 +102,14 @@ public record Animal(
       }
     }
 
+    public Diet withLargest(PieceLimit other) {
+      return new Diet(kinds, other, mostPieces, plate);
+    }
+
+    public Diet withMostPieces(int other) {
+      return new Diet(kinds, largest, other, plate);
+    }
+
     public Diet withPlate(Plate other) {
       return new Diet(kinds, largest, mostPieces, other);
     }
@@ -113,6 +121,14 @@ public record Animal(
    * @param days how far a meal may move
    */
   public record Programme(Schedule schedule, MealSize size, Importance importance, Leeway days) {
+    public Programme withSize(MealSize other) {
+      return new Programme(schedule, other, importance, days);
+    }
+
+    public Programme withDays(Leeway other) {
+      return new Programme(schedule, size, importance, other);
+    }
+
     /** The same with late meals that nothing limits. */
     public Programme withoutLateLimits() {
       return withLateLimits(List.of());
@@ -120,8 +136,7 @@ public record Animal(
 
     /** The same with other limits on late meals. */
     public Programme withLateLimits(List<Lateness> limits) {
-      Leeway limited = new Leeway(days.early(), days.late(), limits);
-      return new Programme(schedule, size, importance, limited);
+      return withDays(new Leeway(days.early(), days.late(), limits));
     }
   }
 

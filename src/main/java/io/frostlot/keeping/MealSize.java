@@ -2,12 +2,16 @@ package io.frostlot.keeping;
 
 import io.frostlot.units.Grams;
 import io.frostlot.units.Percent;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** How much an animal is given at a meal, by its body mass. */
 public sealed interface MealSize {
   /** The window of one meal for an animal of the given mass. */
   Window windowFor(Grams bodyMass);
+
+  /** The same where a meal may be lighter and heavier by a tenth of its target. */
+  MealSize wider();
 
   /** Least, intended and most grams of one meal. */
   record Window(Grams least, Grams target, Grams most) {
@@ -29,6 +33,12 @@ public sealed interface MealSize {
       }
     }
 
+    Tolerance wider() {
+      BigDecimal least = leastOfTarget.value().subtract(BigDecimal.TEN).max(BigDecimal.ZERO);
+      return new Tolerance(
+          new Percent(least), new Percent(mostOfTarget.value().add(BigDecimal.TEN)));
+    }
+
     Window around(Grams target) {
       return new Window(
           target.times(leastOfTarget.fraction().doubleValue()),
@@ -40,6 +50,11 @@ public sealed interface MealSize {
   /** A share of body mass; of a fixed mass where the programme aims at one. */
   record ShareOfMass(Percent share, Tolerance tolerance) implements MealSize {
     @Override
+    public MealSize wider() {
+      return new ShareOfMass(share, tolerance.wider());
+    }
+
+    @Override
     public Window windowFor(Grams bodyMass) {
       return tolerance.around(bodyMass.times(share.fraction().doubleValue()));
     }
@@ -47,6 +62,11 @@ public sealed interface MealSize {
 
   /** The same grams whatever the animal weighs. */
   record Fixed(Grams target, Tolerance tolerance) implements MealSize {
+    @Override
+    public MealSize wider() {
+      return new Fixed(target, tolerance.wider());
+    }
+
     @Override
     public Window windowFor(Grams bodyMass) {
       return tolerance.around(target);
@@ -56,7 +76,19 @@ public sealed interface MealSize {
   /** A table by body mass; below its first step the first holds, above the last step the last. */
   record ByMass(List<Step> steps) implements MealSize {
     /** From this body mass on, meals of least to most grams. */
-    public record Step(Grams fromMass, Grams least, Grams most) {}
+    public record Step(Grams fromMass, Grams least, Grams most) {
+      private Step wider() {
+        long middle = (least.milligrams() + most.milligrams()) / 2;
+        long tenth = Math.min(least.milligrams(), middle / 10);
+        return new Step(
+            fromMass, new Grams(least.milligrams() - tenth), new Grams(most.milligrams() + tenth));
+      }
+    }
+
+    @Override
+    public MealSize wider() {
+      return new ByMass(steps.stream().map(Step::wider).toList());
+    }
 
     public ByMass {
       steps = List.copyOf(steps);

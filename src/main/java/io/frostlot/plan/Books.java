@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -143,6 +144,20 @@ public final class Books {
   /** By how much rules that give way fall short, one for each that does. */
   public List<Shortfall> shortfalls() {
     return List.copyOf(shortfalls);
+  }
+
+  /**
+   * By how much some of them fall short, together.
+   *
+   * @param rules their ids
+   */
+  public long lacking(Set<String> rules) {
+    return shortfalls(rules).stream().mapToLong(Shortfall::amount).sum();
+  }
+
+  /** By how much each of some rules falls short, where it does. */
+  public List<Shortfall> shortfalls(Set<String> rules) {
+    return shortfalls.stream().filter(shortfall -> rules.contains(shortfall.rule())).toList();
   }
 
   public void unmet(int meals, boolean must) {

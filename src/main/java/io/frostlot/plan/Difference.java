@@ -1,6 +1,7 @@
 package io.frostlot.plan;
 
 import io.frostlot.units.Money;
+import java.util.Set;
 
 /**
  * What one answer has over another, meals first.
@@ -17,6 +18,11 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
   public record Side(Standing standing, int lateMeals) {
     public static Side of(Solved solved) {
       return new Side(solved.standing(), solved.lateMeals());
+    }
+
+    private Side besides(Set<String> rules, Solved solved) {
+      long own = solved.answer().plan().books().lacking(rules);
+      return new Side(standing.withShortfall(standing.shortfall() - own), lateMeals);
     }
   }
 
@@ -39,6 +45,21 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
         Side.of(part),
         inHand.standing().money().minus(part.standing().money()),
         Interval.dearer(part.answer(), inHand.answer()).negated());
+  }
+
+  /**
+   * The same where some rules' own shortfall counts in neither: they are what is taken away, so
+   * that by how much they fall short says nothing of what the meals are like without them.
+   *
+   * @param rules their ids
+   */
+  public static Difference besides(Set<String> rules, Solved before, Solved after) {
+    Difference all = between(before, after);
+    return new Difference(
+        all.before().besides(rules, before),
+        all.after().besides(rules, after),
+        all.found,
+        all.saves);
   }
 
   /** Are the meals, margins and days the same, so that money may be compared? */

@@ -34,23 +34,48 @@ public sealed interface ExplainFinding {
    * What a rule costs.
    *
    * @param without what is changed, such as "without the safety margin"
+   * @param lacking what that rule itself falls short of in the plan, which counts in no difference
    * @param difference from the plan to the best one then; none where none was found in time
    */
-  record RuleCost(String without, List<Difference> difference) implements ExplainFinding {
+  record RuleCost(String without, List<Shortfall> lacking, List<Difference> difference)
+      implements ExplainFinding {
     public RuleCost {
+      lacking = List.copyOf(lacking);
       difference = List.copyOf(difference);
     }
   }
 
   /**
-   * A rule that gives way, or a reckoned charge: the best plans found with it and without it.
+   * A rule, something allowed, or a reckoned charge: the best plans found with it and without it.
    *
-   * @param says what is wished for, such as "3 days of cover"
-   * @param asked does the scenario ask for it?
+   * @param wish what is wished for
+   * @param lacking what its rules themselves fall short of, which counts in no difference
    * @param difference from with it to without it
    */
-  record WishCost(String says, boolean asked, Solved with, Solved without, Difference difference)
-      implements ExplainFinding {}
+  record WishCost(
+      Wished wish, List<Shortfall> lacking, Solved with, Solved without, Difference difference)
+      implements ExplainFinding {
+    public WishCost {
+      lacking = List.copyOf(lacking);
+    }
+  }
+
+  /**
+   * What is wished for.
+   *
+   * @param says such as "3 days of cover"
+   * @param asked does the scenario ask for it?
+   */
+  record Wished(String says, boolean asked, Sake sake) {}
+
+  /** For whose sake something is wished for. */
+  enum Sake {
+    KEEPER,
+    /** Dropping it may harm an animal, whatever it costs. */
+    ANIMAL,
+    /** Not keeping to it may make people ill. */
+    PEOPLE
+  }
 
   /**
    * What each animal is fed where adequacy is asked for and where it is not, the same animals in

@@ -52,6 +52,10 @@ public record Policy(
     return new Policy(demand, other, freezerCheck, charges, safety, adequacy, ordering, moves);
   }
 
+  public Policy withFreezerCheck(FreezerCheck other) {
+    return new Policy(demand, tail, other, charges, safety, adequacy, ordering, moves);
+  }
+
   public Policy withCharges(Charges other) {
     return new Policy(demand, tail, freezerCheck, other, safety, adequacy, ordering, moves);
   }
@@ -123,6 +127,14 @@ public record Policy(
 
     public Charges withEffort(Money ofAnOrder, Money ofADeliveryDay) {
       return new Charges(holding, ofAnOrder, ofADeliveryDay, lateMeal, pastBest);
+    }
+
+    public Charges withHolding(HoldingCharge other) {
+      return new Charges(other, order, deliveryDay, lateMeal, pastBest);
+    }
+
+    public Charges withLateMeal(Money other) {
+      return new Charges(holding, order, deliveryDay, other, pastBest);
     }
 
     public Charges withPastBest(Money other) {

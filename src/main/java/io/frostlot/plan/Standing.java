@@ -24,6 +24,10 @@ public record Standing(int unmetMust, int unmetOther, long shortfall, Money mone
     return unmetMust + unmetOther;
   }
 
+  public Standing withShortfall(long other) {
+    return new Standing(unmetMust, unmetOther, other, money);
+  }
+
   /** Equal in everything that comes before money. */
   public boolean sameBeforeMoney(Standing other) {
     return unmetMust == other.unmetMust

@@ -46,7 +46,7 @@ final class Cautions implements Sections.Section {
             .anyMatch(supplier -> !supplier.isPickUp());
     all(shipped || !report.world().scenario().larder().placed().isEmpty()).forEach(page::point);
     report.world().scenario().larder().freezers().stream()
-        .filter(freezer -> freezer.access().company() == Freezer.Company.FOOD)
+        .filter(freezer -> freezer.access().company() != Freezer.Company.NONE)
         .filter(freezer -> freezer.inUse() || holdsPrey(report.plan(), freezer))
         .map(freezer -> BESIDE_FOOD.formatted(freezer.name()))
         .forEach(page::point);

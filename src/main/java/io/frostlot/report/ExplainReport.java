@@ -43,7 +43,13 @@ public record ExplainReport(World world, int width) {
     } else if (finding instanceof ExplainFinding.RuleCost rule) {
       rule.difference()
           .forEach(
-              it -> page.point(capital(rule.without()) + ": " + differences().verdict(it) + "."));
+              it ->
+                  page.point(
+                      capital(rule.without())
+                          + WishText.lacking(rule.lacking())
+                          + ": "
+                          + differences().verdict(it)
+                          + "."));
     } else if (finding instanceof ExplainFinding.WishCost wish) {
       new WishText(world).write(wish, page);
     } else if (finding instanceof ExplainFinding.FedWithout fed) {

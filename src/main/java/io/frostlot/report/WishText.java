@@ -4,12 +4,25 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Fed;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
+import java.util.List;
 import java.util.stream.Collectors;
 
-/** What a rule that gives way costs, and what animals are fed with adequacy and without it. */
+/** What a rule costs, and what animals are fed with adequacy and without it. */
 record WishText(World world) {
+  private static final String ANIMAL =
+      " It is there for the animals' sake: no saving is a reason to drop it; ask a vet.";
+  private static final String FOR_ANIMALS =
+      " It would be for the animals' sake: no saving is a reason to go without it; ask a vet.";
+
+  /** Health authorities on feeder rodents, as in {@link Cautions}. */
+  private static final String PEOPLE =
+      " Frozen rodents can carry Salmonella and have made people ill: what it saves is no reason"
+          + " to put prey beside food. Keep it sealed in a closed box of its own, and keep to the"
+          + " rules of your place.";
+
   private Wording wording() {
     return new Wording(world.scenario().currency());
   }
@@ -17,16 +30,44 @@ record WishText(World world) {
   void write(ExplainFinding.WishCost wish, Page page) {
     page.gap();
     page.say(
-        "%s%s (%s): %s."
+        "%s (%s%s): %s.%s"
             .formatted(
-                Character.toUpperCase(wish.says().charAt(0)),
-                wish.says().substring(1),
-                wish.asked() ? "asked for" : "not asked for",
+                capital(wish.wish().says()),
+                wish.wish().asked() ? "asked for" : "not asked for",
+                lacking(wish.lacking()),
                 new Differences(wording())
                     .verdict(wish.difference())
-                    .replaceFirst("and it", "and without it the plan")));
-    page.point("with it: " + standing(wish.with()));
-    page.point("without it: " + standing(wish.without()));
+                    .replaceFirst("and it", "and without it the plan"),
+                sake(wish.wish())));
+    String with = standing(wish.with());
+    String without = standing(wish.without());
+    if (with.equals(without)) {
+      page.point("with it and without it: " + with);
+    } else {
+      page.point("with it: " + with);
+      page.point("without it: " + without);
+    }
+  }
+
+  private static String capital(String says) {
+    return Character.toUpperCase(says.charAt(0)) + says.substring(1);
+  }
+
+  /** What the rule itself falls short of, such as "; not kept: 3 percent short"; else nothing. */
+  static String lacking(List<Shortfall> own) {
+    return own.isEmpty()
+        ? ""
+        : own.stream()
+            .map(it -> Wording.amount(it) + " short")
+            .collect(Collectors.joining(", ", "; not kept in full: ", ""));
+  }
+
+  private static String sake(ExplainFinding.Wished wish) {
+    return switch (wish.sake()) {
+      case KEEPER -> "";
+      case ANIMAL -> wish.asked() ? ANIMAL : FOR_ANIMALS;
+      case PEOPLE -> PEOPLE;
+    };
   }
 
   /** Such as "2 orders, 88.00 EUR to pay, 120.40 EUR in all, proven best; budget short by 3". */

@@ -42,7 +42,9 @@ public record Freezer(String name, Litres usable, String kind, Life life, Access
   /** What else lies in a freezer. */
   public enum Company {
     NONE,
-    FOOD
+    FOOD,
+    /** Food, from which prey is not said to be kept sealed; only that keeps it out of use. */
+    FOOD_UNSEALED
   }
 
   /** Room that prey may take on some days. */

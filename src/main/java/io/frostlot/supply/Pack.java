@@ -54,6 +54,11 @@ public record Pack(
     return new Pack(item, pieces, price, available, packed, some);
   }
 
+  /** The same with all its pieces taken one for another. */
+  public Pack unsorted() {
+    return new Pack(item, pieces, price, available, packed, false);
+  }
+
   /** Pieces that may be eaten one for another. */
   public record Part(Item item, int pieces) {}
 

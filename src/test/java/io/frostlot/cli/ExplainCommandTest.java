@@ -97,14 +97,20 @@ class ExplainCommandTest {
                 + " 5.00 EUR. - with it: 2 orders, 14.00 EUR to pay, 40.00 EUR in all (proven"
                 + " best). - without it: 1 order, 9.00 EUR to pay, 35.00 EUR in all (proven"
                 + " best).",
-            "3 days of cover (not asked for): ",
+            "3 days of cover (not asked for; not kept in full: 3 piece-days short): the same meals"
+                + " for the same money. -",
+            "The largest piece of each animal (asked for): the same meals for the same money. It is"
+                + " there for the animals' sake: no saving is a reason to drop it; ask a vet. - with"
+                + " it and without it: 1 order,",
             "Ash 200 100 100-100 100 100-100");
     JsonNode json =
         new ObjectMapper().readTree(explain(shop("", 4), "--wishes", "--format", "json").out());
     assertThat(breaches(json)).isEmpty();
     assertThat(json.at("/wishes").findValuesAsText("wish"))
-        .hasSize(7)
+        .hasSize(13)
         .contains("a margin of 10 %", "adequacy, 97 % to 105 %");
+    assertThat(json.at("/wishes/0/sake").asText()).isEqualTo("animal");
+    assertThat(json.at("/wishes/1/ownShortfall").asInt()).isEqualTo(3);
     assertThat(json.at("/adequacy/with/0/plannedGrams").asInt()).isEqualTo(200);
     assertThat(explain(shop("", 4), "--wishes", "--format", "csv").out())
         .contains("at most 8.10 an order,false,with,2,14,40,");
