@@ -18,13 +18,18 @@ final class Simplex implements AutoCloseable {
   private static final String AFRESH =
       "use_preprocessing:true use_dual_simplex:false max_number_of_iterations:-1";
 
-  /** A run that needs more iterations has lost its way: it starts afresh. */
+  /** More have lost their way. */
   private static final int MOST_ITERATIONS = 20_000;
+
+  /** From a basis, of those that it took without one. */
+  private static final double PART = 0.25;
 
   private final Model model;
   private final Loaded loaded;
   private final LongSupplier millisLeft;
   private final Set<Integer> changed = new HashSet<>();
+  private long usual = MOST_ITERATIONS;
+  private boolean begun;
 
   /**
    * The end of one run.
@@ -46,7 +51,6 @@ final class Simplex implements AutoCloseable {
     this.millisLeft = millisLeft;
     loaded =
         new Loaded("GLOP", model, Scip.Task.of(objective, extra, true, Scip.Budget.ofMillis(0)));
-    set(INCREMENTAL + MOST_ITERATIONS);
   }
 
   private void set(String parameters) {
@@ -81,18 +85,15 @@ final class Simplex implements AutoCloseable {
   }
 
   End solve() {
-    long millis = millisLeft.getAsLong();
-    if (millis < 1) {
+    if (millisLeft.getAsLong() < 1) {
       return new End(new double[0], Double.NEGATIVE_INFINITY);
     }
-    loaded.solver().setTimeLimit(millis);
-    MPSolver.ResultStatus status = loaded.solver().solve();
-    if (!isSettled(status) && millisLeft.getAsLong() > 0) {
-      set(AFRESH);
-      loaded.solver().reset();
-      loaded.solver().setTimeLimit(millisLeft.getAsLong());
-      status = loaded.solver().solve();
-      set(INCREMENTAL + MOST_ITERATIONS);
+    MPSolver.ResultStatus status = MPSolver.ResultStatus.NOT_SOLVED;
+    if (begun) {
+      status = run(INCREMENTAL + (int) (PART * usual));
+    }
+    if (!isSettled(status)) {
+      status = fromTheBeginning();
     }
     if (status == MPSolver.ResultStatus.INFEASIBLE) {
       return new End(new double[0], Double.POSITIVE_INFINITY);
@@ -102,6 +103,29 @@ final class Simplex implements AutoCloseable {
     }
     double value = loaded.solver().objective().value();
     return new End(loaded.point(), Relaxation.safe(value));
+  }
+
+  /** Without a basis to go on from; the next run has one, unless this one needs preprocessing. */
+  private MPSolver.ResultStatus fromTheBeginning() {
+    loaded.solver().reset();
+    MPSolver.ResultStatus status = run(INCREMENTAL + MOST_ITERATIONS);
+    begun = isSettled(status);
+    if (begun) {
+      usual = loaded.solver().iterations();
+      return status;
+    }
+    loaded.solver().reset();
+    return run(AFRESH);
+  }
+
+  private MPSolver.ResultStatus run(String parameters) {
+    long millis = millisLeft.getAsLong();
+    if (millis < 1) {
+      return MPSolver.ResultStatus.NOT_SOLVED;
+    }
+    set(parameters);
+    loaded.solver().setTimeLimit(millis);
+    return loaded.solver().solve();
   }
 
   private static boolean isSettled(MPSolver.ResultStatus status) {
