@@ -24,10 +24,13 @@ final class Simplex implements AutoCloseable {
   /** From a basis, of those that it took without one. */
   private static final double PART = 0.25;
 
+  private static final long FEW_ITERATIONS = 500;
+
   private final Model model;
   private final Loaded loaded;
   private final LongSupplier millisLeft;
   private final Set<Integer> changed = new HashSet<>();
+  private final long few;
   private long usual = MOST_ITERATIONS;
   private boolean begun;
 
@@ -47,7 +50,17 @@ final class Simplex implements AutoCloseable {
   record Bounds(double least, double most) {}
 
   Simplex(Model model, Linear objective, List<Model.Row> extra, LongSupplier millisLeft) {
+    this(model, objective, extra, millisLeft, FEW_ITERATIONS);
+  }
+
+  /**
+   * Gives up sooner, or later, where it goes on from a basis.
+   *
+   * @param few iterations that it has there at least
+   */
+  Simplex(Model model, Linear objective, List<Model.Row> extra, LongSupplier millisLeft, long few) {
     this.model = model;
+    this.few = few;
     this.millisLeft = millisLeft;
     loaded =
         new Loaded("GLOP", model, Scip.Task.of(objective, extra, true, Scip.Budget.ofMillis(0)));
@@ -90,7 +103,7 @@ final class Simplex implements AutoCloseable {
     }
     MPSolver.ResultStatus status = MPSolver.ResultStatus.NOT_SOLVED;
     if (begun) {
-      status = run(INCREMENTAL + (int) (PART * usual));
+      status = run(INCREMENTAL + Math.max(few, (long) (PART * usual)));
     }
     if (!isSettled(status)) {
       status = fromTheBeginning();
