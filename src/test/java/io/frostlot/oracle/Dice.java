@@ -34,6 +34,11 @@ final class Dice {
     return features.contains(feature);
   }
 
+  /** Is the planning as long as eight weeks, so that adequacy asks something of these too? */
+  boolean isLong() {
+    return has(Feature.EIGHT_WEEKS) && has(Feature.ADEQUACY);
+  }
+
   Set<Feature> features() {
     return features;
   }

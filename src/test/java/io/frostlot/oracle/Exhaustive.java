@@ -8,6 +8,7 @@ import io.frostlot.plan.World;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Slot;
+import io.frostlot.units.Period;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,8 +36,8 @@ public final class Exhaustive {
 
   private record Node(Score score, Trail trail) {}
 
-  private Exhaustive(World world, boolean anyPiece) {
-    this.world = world;
+  private Exhaustive(World given, boolean anyPiece) {
+    world = given.withDemands(OracleMeals.of(given)).withSlots(received(given));
     this.anyPiece = anyPiece || !world.scenario().policy().charges().pastBest().isZero();
     tiny = new Tiny(world);
     limits = new TotalLimits(world);
@@ -45,6 +46,19 @@ public final class Exhaustive {
     spending =
         new Spending(
             tiny, world.demands().size() + limits.size() + margins.size() + programmes.size());
+  }
+
+  /** Deliveries that surely come on no day on which nobody can receive them. */
+  private static List<Slot> received(World world) {
+    List<Slot> received = new ArrayList<>(world.slots());
+    for (Period away : world.scenario().away()) {
+      received.removeIf(
+          slot ->
+              slot.arrivesEarliest()
+                  .datesUntil(slot.arrivesLatest().plusDays(1))
+                  .anyMatch(away::contains));
+    }
+    return received;
   }
 
   /** Empty where no plan keeps every rule. */

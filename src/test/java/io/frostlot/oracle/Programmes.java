@@ -5,21 +5,24 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Policy;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * How far what is fed over four meals in a row, or all that an animal has where it has fewer, lies
- * outside its band of the programme, in percent of the programme, rounded up over all runs (a
- * thousandth does not count); meals that are not met count neither way. Planning days are fewer
- * than eight weeks. Remembers by which option each meal was served, in the counts of a state.
+ * How far what is fed over four meals in a row, or all that an animal has where it has fewer, and
+ * over the meals of any eight weeks of the planning, each such run once, lies outside its band of
+ * the programme, in percent of the programme, rounded up over all runs (a thousandth does not
+ * count); meals that are not met count neither way. Remembers by which option each meal was served,
+ * in the counts of a state.
  *
  * <p>Where no choice of options comes to within the band, it is widened to the nearest that one
  * does, the heavier of two.
  */
 final class Programmes {
   private static final int IN_A_ROW = 4;
+  private static final int EIGHT_WEEKS = 56;
   private static final double NOTHING = 0.001;
   private final Tiny tiny;
   private final int first;
@@ -50,9 +53,21 @@ final class Programmes {
       }
     }
     int length = Math.min(IN_A_ROW, meals.size());
+    Set<List<Integer>> own = new LinkedHashSet<>();
     for (int i = 0; length > 0 && i + length <= meals.size(); i++) {
-      runs.add(meals.subList(i, i + length));
+      own.add(meals.subList(i, i + length));
     }
+    for (int from = 0; from + EIGHT_WEEKS <= tiny.planned; from++) {
+      int begun = from;
+      own.add(meals.stream().filter(index -> isIn(begun, index)).toList());
+    }
+    own.stream().filter(run -> !run.isEmpty()).forEach(runs::add);
+  }
+
+  /** Is a meal best within eight weeks from a day on? */
+  private boolean isIn(int from, int index) {
+    int best = tiny.day(tiny.world.demands().get(index).meal().days().best());
+    return from <= best && best < from + EIGHT_WEEKS;
   }
 
   /** Counts that they need: one for each demand; and those of wishes. */

@@ -5,6 +5,7 @@ import io.frostlot.forecast.Need;
 import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.Curve;
 import io.frostlot.keeping.FeedingDays;
+import io.frostlot.keeping.Handling;
 import io.frostlot.keeping.Importance;
 import io.frostlot.keeping.Lateness;
 import io.frostlot.keeping.MealSize;
@@ -17,10 +18,8 @@ import io.frostlot.storage.PlacedLot;
 import io.frostlot.storage.StockLot;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Grams;
-import io.frostlot.units.Litres;
 import io.frostlot.units.Percent;
 import io.frostlot.units.Period;
-import io.frostlot.units.SizeBand;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,45 +34,22 @@ final class TinyKeeper {
   private final Dice dice;
   private final Period planning;
   private final List<Item> items;
-  private final List<Freezer> freezers = new ArrayList<>();
+  private final TinyPlates plates;
+  private final List<Freezer> freezers;
+  private final List<Period> away;
 
   TinyKeeper(Dice dice, Period planning, List<Item> items) {
     this.dice = dice;
     this.planning = planning;
     this.items = items;
-    boolean second = dice.has(Feature.SECOND_FREEZER);
-    freezers.add(freezer("A", second ? dice.between(1, 2) : dice.between(2, 4), true));
-    if (second) {
-      freezers.add(freezer("B", dice.between(1, 2), !dice.oneIn(4)));
-    }
+    plates = new TinyPlates(dice, items);
+    freezers = new TinyFreezers(dice, planning).all();
+    away = dice.has(Feature.AWAY) ? List.of(dice.days(dice.between(0, 1))) : List.of();
   }
 
-  /** Holds so many big pieces, or half as many again small ones, and a bit. */
-  private Freezer freezer(String name, int bigPieces, boolean inUse) {
-    int life = dice.between(2, 5);
-    Freezer.Life lives =
-        dice.has(Feature.SMALL_PREY_LIFE)
-            ? new Freezer.Life(life, Grams.of(15), dice.between(1, life))
-            : Freezer.Life.of(life);
-    if (dice.has(Feature.BEST_BEFORE)) {
-      lives = lives.withBest(new Freezer.Best(dice.between(1, life)));
-    }
-    Litres usable = new Litres(bigPieces * 50_500L + dice.between(0, 30) * 1000L);
-    Freezer freezer = new Freezer(name, usable, "household", lives, inUse);
-    return dice.has(Feature.FREEZER_LIMIT)
-        ? freezer.withAccess(new Freezer.Access(inUse, Freezer.Company.NONE, limits(bigPieces)))
-        : freezer;
-  }
-
-  /** Room for a big piece or two less, now and then. */
-  private List<Freezer.Limit> limits(int bigPieces) {
-    List<Freezer.Limit> limits = new ArrayList<>();
-    for (int i = dice.between(0, 2); i > 0; i--) {
-      Litres litres = new Litres(dice.between(0, bigPieces - 1) * 50_500L);
-      LocalDate from = day(dice.between(-1, days() + 1));
-      limits.add(new Freezer.Limit(new Period(from, from.plusDays(dice.between(0, 3))), litres));
-    }
-    return limits;
+  /** When nothing can be received. */
+  List<Period> away() {
+    return away;
   }
 
   private LocalDate day(int offset) {
@@ -120,7 +96,7 @@ final class TinyKeeper {
         || dice.has(Feature.KIND_SHARES)
         || dice.has(Feature.SELDOM_CHANGES)) {
       Animal animal = daily();
-      animals.add(animal.withDiet(animal.diet().withPlate(plate())));
+      animals.add(animal.withDiet(animal.diet().withPlate(plates.any())));
       if (!dice.has(Feature.ADEQUACY) && dice.oneIn(2)) {
         animals.add(animals.get(0).named("animal 2"));
       }
@@ -132,6 +108,12 @@ final class TinyKeeper {
     if (dice.has(Feature.FEEDING_DAYS)) {
       animals.replaceAll(animal -> animal.withFeedingDays(feedingDays()));
     }
+    if (!away.isEmpty() && dice.oneIn(2)) {
+      animals.replaceAll(this::notFedEither);
+    }
+    if (dice.has(Feature.HANDLING)) {
+      animals.replaceAll(animal -> animal.withHandling(List.of(handling())));
+    }
     return new Scenario.Collection(animals, dice.has(Feature.NEED) ? List.of(need()) : List.of());
   }
 
@@ -140,12 +122,26 @@ final class TinyKeeper {
     return new FeedingDays("rack", Set.copyOf(dice.someOf(List.of(DayOfWeek.values()))), away);
   }
 
+  private Animal notFedEither(Animal animal) {
+    List<Period> all = new ArrayList<>(animal.feedingDays().away());
+    all.addAll(away);
+    return animal.withFeedingDays(animal.feedingDays().withAway(all));
+  }
+
+  /** On a day or two, of the planning or soon after. */
+  private Handling handling() {
+    int from = dice.between(0, days() + 2);
+    return new Handling(new Period(day(from), day(from + dice.between(0, 1))), "show");
+  }
+
   private Animal animal(String name) {
     boolean big = isBig(dice.oneOf(items));
     boolean two = dice.has(Feature.TWO_PIECES) && dice.oneIn(2);
     Grams target = Grams.of(big || two ? 20 : 10);
+    boolean never = dice.has(Feature.NEVER_CHANGES);
     MealSize.Tolerance tolerance =
-        new MealSize.Tolerance(Percent.of(dice.oneIn(4) ? "50" : "75"), Percent.of("125"));
+        new MealSize.Tolerance(
+            Percent.of(never || dice.oneIn(4) ? "50" : "75"), Percent.of(never ? "200" : "125"));
     Animal.Leeway leeway =
         dice.has(Feature.LEEWAY)
             ? new Animal.Leeway(dice.between(0, 1), dice.between(0, 2), limits())
@@ -153,11 +149,13 @@ final class TinyKeeper {
                 ? new Animal.Leeway(0, dice.between(1, 2), limits())
                 : Animal.Leeway.NONE;
     int spread = dice.has(Feature.SORTED_BAGS) && dice.oneIn(2) ? 1 : big ? 10 : 5;
+    Animal.Diet diet =
+        new Animal.Diet(Set.of("mouse", "rat"), Grams.of((big ? 20 : 10) + spread), two ? 2 : 1);
     return new Animal(
         name,
         new Curve.Constant(Grams.of(200)),
         planning.from(),
-        new Animal.Diet(Set.of("mouse", "rat"), Grams.of((big ? 20 : 10) + spread), two ? 2 : 1),
+        never ? diet.withPlate(new Plate(new TreeMap<>(), plates.never())) : diet,
         new Animal.Programme(
             new Schedule.Every(dice.between(2, 4), day(dice.between(0, 3))),
             new MealSize.Fixed(target, tolerance),
@@ -173,24 +171,10 @@ final class TinyKeeper {
         : List.of();
   }
 
-  /** Of the 56 meals of eight weeks, 2 % are one. */
-  private Plate plate() {
-    TreeMap<String, Percent> shares = new TreeMap<>();
-    if (dice.has(Feature.KIND_SHARES)) {
-      shares.put(dice.oneOf("mouse", "rat"), Percent.of(dice.oneOf("0", "2", "4")));
-    }
-    if (!dice.has(Feature.SELDOM_CHANGES)) {
-      return new Plate(shares, new Plate.Free());
-    }
-    Item item = dice.oneOf(items);
-    Set<SizeBand> before =
-        dice.oneIn(2) ? Set.of() : Set.of(SizeBand.of(item.kind(), item.grams().mean()));
-    return new Plate(
-        shares,
-        dice.oneIn(2) ? new Plate.Keep(before) : new Plate.Seldom(dice.between(2, 4), before));
-  }
-
-  /** Eats every day, now and then every other, more than the small and less than the big. */
+  /**
+   * Eats every day, now and then every other, or five or six times in eight weeks, more than the
+   * small and less than the big.
+   */
   private Animal daily() {
     Grams target = Grams.of(dice.between(13, 17));
     MealSize.Tolerance tolerance =
@@ -201,7 +185,9 @@ final class TinyKeeper {
         planning.from(),
         new Animal.Diet(Set.of("mouse", "rat"), Grams.of(30), dice.between(1, 2)),
         new Animal.Programme(
-            new Schedule.Every(dice.has(Feature.FEW_MEALS) ? 2 : 1, day(0)),
+            dice.isLong()
+                ? new Schedule.Every(dice.between(9, 12), day(dice.between(0, 3)))
+                : new Schedule.Every(dice.has(Feature.FEW_MEALS) ? 2 : 1, day(0)),
             new MealSize.Fixed(target, tolerance),
             dice.oneOf(Importance.values()),
             Animal.Leeway.NONE),

@@ -31,6 +31,10 @@ import java.util.TreeSet;
  */
 public final class TinyWorlds {
   private static final int MOST_SLOTS = 3;
+  private static final int EIGHT_WEEKS = 56;
+
+  /** In eight weeks there would be too much to try. */
+  private static final Set<Feature> SHORT_ONLY = EnumSet.of(Feature.MOVES, Feature.SORTED_BAGS);
 
   private TinyWorlds() {}
 
@@ -52,6 +56,13 @@ public final class TinyWorlds {
   }
 
   private static World of(Dice dice, long seed) {
+    if (dice.isLong()) {
+      dice.features().removeAll(SHORT_ONLY);
+    }
+    if (dice.has(Feature.NEVER_CHANGES) && dice.has(Feature.TWO_PIECES)) {
+      // meals are wider there: with halves of bags as well there would be too much to try
+      dice.features().remove(Feature.SORTED_BAGS);
+    }
     boolean two = dice.has(Feature.SECOND_FREEZER);
     if (two && dice.has(Feature.MOVES)) {
       dice.features().remove(Feature.SORTED_BAGS);
@@ -60,7 +71,8 @@ public final class TinyWorlds {
       // every piece of two freezers by itself: more than one supplier's are too many to try
       dice.features().remove(Feature.SECOND_SUPPLIER);
     }
-    Period planning = new Period(Dice.FIRST, Dice.FIRST.plusDays(dice.between(3, 4)));
+    int last = dice.between(3, 4) + (dice.isLong() ? EIGHT_WEEKS - 4 : 0);
+    Period planning = new Period(Dice.FIRST, Dice.FIRST.plusDays(last));
     List<Supplier> suppliers = new ArrayList<>();
     suppliers.add(new TinySupplier("east", dice).make(dice.between(1, 2)));
     if (dice.has(Feature.SECOND_SUPPLIER)) {
@@ -87,8 +99,14 @@ public final class TinyWorlds {
                 keeper.collection(),
                 keeper.larder(),
                 suppliers,
-                dice.oneIn(10) ? List.of(dice.days(0)) : List.of(),
+                away(dice, keeper),
                 policy(dice))));
+  }
+
+  private static List<Period> away(Dice dice, TinyKeeper keeper) {
+    List<Period> away = new ArrayList<>(dice.oneIn(10) ? List.of(dice.days(0)) : List.of());
+    away.addAll(keeper.away());
+    return away;
   }
 
   private static Supplier sorted(Supplier supplier) {

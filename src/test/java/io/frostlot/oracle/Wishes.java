@@ -10,16 +10,20 @@ import io.frostlot.units.Period;
 import io.frostlot.units.SizeBand;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * How far meals of an animal miss what it should have: late ones beyond a limit, kinds beyond their
- * share, changes of kind or size. Planning days are fewer than eight weeks. Remembers by which
- * option and how late each meal was served, in the counts of a state.
+ * share in any eight weeks of the planning, or in its days and some more where these are fewer,
+ * changes of kind or size. Remembers by which option and how late each meal was served, in the
+ * counts of a state.
  */
 final class Wishes {
   private static final int MOST_LATE = 8;
+  private static final int EIGHT_WEEKS = 56;
   private final Tiny tiny;
   private final int first;
   private final List<Animal> animals;
@@ -82,17 +86,34 @@ final class Wishes {
     return sum + changes(animal.diet().plate().change(), meals, state);
   }
 
+  /** Eight weeks with the same meals, of which the same number is right, are one. */
+  private record Weeks(List<Integer> meals, long allowed) {}
+
   private long beyondShare(
       Animal animal, String kind, Percent share, List<Integer> meals, State state) {
-    LocalDate from = tiny.date(0);
-    int due = animal.mealDays(new Period(from, from.plusDays(55))).size();
-    long allowed = (long) Math.floor(due * share.value().doubleValue() / 100 + 1e-9);
-    long served =
-        meals.stream()
-            .filter(index -> state.counts()[first + index] > 0)
-            .filter(index -> option(index, state).item().kind().equals(kind))
-            .count();
-    return Math.max(0, served - allowed);
+    Set<Weeks> all = new HashSet<>();
+    for (int day = 0; day == 0 || day + EIGHT_WEEKS <= tiny.planned; day++) {
+      LocalDate from = tiny.date(day);
+      Period weeks = new Period(from, from.plusDays(EIGHT_WEEKS - 1L));
+      int due = animal.mealDays(weeks).size();
+      long allowed = (long) Math.floor(due * share.value().doubleValue() / 100 + 1e-9);
+      all.add(
+          new Weeks(meals.stream().filter(index -> weeks.contains(best(index))).toList(), allowed));
+    }
+    long beyond = 0;
+    for (Weeks weeks : all) {
+      long served =
+          weeks.meals().stream()
+              .filter(index -> state.counts()[first + index] > 0)
+              .filter(index -> option(index, state).item().kind().equals(kind))
+              .count();
+      beyond += Math.max(0, served - weeks.allowed());
+    }
+    return beyond;
+  }
+
+  private LocalDate best(int index) {
+    return tiny.world.demands().get(index).meal().days().best();
   }
 
   private Option option(int index, State state) {

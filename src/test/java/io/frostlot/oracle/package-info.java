@@ -1,6 +1,9 @@
 /**
  * What must come out, found the long way: random tiny worlds, every order that could be placed in
- * them and every way of feeding, priced in plain arithmetic. Knows nothing of the integer program.
+ * them and every way of feeding, priced in plain arithmetic. Knows nothing of the integer program,
+ * and of the forecast only the records it hands over: which meals there are, on which days each may
+ * come and what would do is found again from the scenario ({@code OracleMeals}, {@code
+ * OracleDays}), and what would come while nobody receives is left out.
  *
  * <p>To let tiny worlds have something new that a rule is about:
  *
@@ -16,7 +19,8 @@
  *       example that remembers numbers in the counts of a {@code State});
  *   <li>where more pieces than can be eaten may pay because of it: {@code Candidates.mostUseful};
  *   <li>the rule into {@code EveryRuleMattersTest.SELDOM} where it takes more than a few dozen
- *       worlds to be noticed.
+ *       worlds to be noticed; what no rule is about, since meals, deliveries or freezers are made
+ *       ready with it, into {@code Forgetting}.
  * </ol>
  */
 @NullMarked

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -65,6 +66,25 @@ class EveryRuleMattersTest {
               .as(left)
               .isFalse();
         });
+  }
+
+  /** Of what comes before the program: meals, deliveries and freezers are made ready with it. */
+  @Test
+  void forgetting_anything_that_meals_and_freezers_are_made_of_is_noticed() {
+    Forgetting.ALL.forEach(
+        (what, forgetting) ->
+            assertThat(LongStream.range(0, MOST_WORLDS).anyMatch(seed -> tells(seed, forgetting)))
+                .as(what)
+                .isTrue());
+  }
+
+  private static boolean tells(long seed, Forgetting forgetting) {
+    World world = TinyWorlds.having(seed, forgetting.features());
+    Optional<Standing> expected = Exhaustive.best(world).map(Exhaustive.Found::standing);
+    assertThat(LevelByLevel.comesTo(expected, world, rule -> true))
+        .as("with everything, %s", world.scenario().name())
+        .isTrue();
+    return !LevelByLevel.comesTo(expected, world, forgetting.program().apply(world));
   }
 
   private static List<String> unnoticed(List<String> rules, Set<Feature> features) {
