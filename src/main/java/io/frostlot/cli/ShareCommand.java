@@ -135,7 +135,7 @@ final class ShareCommand implements Callable<Integer> {
         .print(
             switch (usual.format()) {
               case TEXT -> new ShareReport(shared, warnings).text(desk.terminal().columns());
-              case JSON -> ShareJson.text(shared);
+              case JSON -> ShareJson.text(shared, warnings);
               case CSV -> ShareTable.of(shared);
             });
     desk.terminal().out().flush();

@@ -5,20 +5,28 @@ import io.frostlot.plan.Order;
 import io.frostlot.plan.Range;
 import io.frostlot.plan.Shared;
 import io.frostlot.units.Money;
+import java.util.List;
 import java.util.Locale;
 
 /** A shared plan as JSON, described by {@code share.schema.json}; money as decimals in quotes. */
 public final class ShareJson {
   private final Shared shared;
+  private final List<String> warnings;
   private final int decimals;
 
-  private ShareJson(Shared shared) {
+  private ShareJson(Shared shared, List<String> warnings) {
     this.shared = shared;
+    this.warnings = List.copyOf(warnings);
     decimals = Math.max(0, shared.group().first().currency().getDefaultFractionDigits());
   }
 
-  public static String text(Shared shared) {
-    return JsonLines.document(new ShareJson(shared)::write);
+  /**
+   * One document.
+   *
+   * @param warnings sentences on what was accepted but should be looked at
+   */
+  public static String text(Shared shared, List<String> warnings) {
+    return JsonLines.document(new ShareJson(shared, warnings)::write);
   }
 
   private void write(JsonLines json) {
@@ -42,7 +50,8 @@ public final class ShareJson {
                         "notSettled",
                         found.unsettled(),
                         (some, names) -> some.texts("members", names))
-                    .text("leastPain", amount(found.pain())));
+                    .text("leastPain", amount(found.pain())))
+        .texts("warnings", warnings);
   }
 
   private void part(JsonLines json, Shared.Part part) {

@@ -17,7 +17,6 @@ import java.util.function.LongSupplier;
  */
 final class Bounding implements Runnable {
   private static final double WHOLE = 1e-5;
-  private static final int FEW_COLUMNS = 5000;
 
   /** To choose among equally good plans; more where proving took longer. */
   private static final long LEAST_TIES_MILLIS = 3000;
@@ -193,7 +192,7 @@ final class Bounding implements Runnable {
   private void money(Attempt attempt) {
     Model model = attempt.program().model();
     Linear money = model.objective(Level.MONEY);
-    int slices = rounds.isPresent() || model.columns().size() < FEW_COLUMNS ? 1 : 3;
+    int slices = rounds.isPresent() || BranchAndBound.isSmall(model) ? 1 : 3;
     for (int part = slices; part >= 1 && goesOn(); part--) {
       Attempt.Result result = solve(attempt, money, true, budget(part));
       best.prove(held.least(), result.bound());

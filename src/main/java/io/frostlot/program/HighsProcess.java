@@ -92,7 +92,8 @@ final class HighsProcess {
         "output_flag=false,threads=1,mip_rel_gap=0,mip_improving_solution_save=true"
             + ",mip_improving_solution_file="
             + answers.solutions()
-            + (question.nodes() > 0 ? ",mip_max_nodes=" + question.nodes() : "");
+            + ",mip_max_nodes="
+            + question.nodes();
     solver.setSolverSpecificParametersAsString(settings);
   }
 }

@@ -10,7 +10,7 @@ import java.nio.file.Path;
  *
  * @param model columns of which those that follow from others are whole too
  * @param milliseconds most, by the clock
- * @param nodes most of the branch and bound; 0: no limit
+ * @param nodes most of the branch and bound
  * @param answers folder for the answers
  */
 record HighsQuestion(Model model, Linear objective, long milliseconds, int nodes, Path answers) {
@@ -32,7 +32,7 @@ record HighsQuestion(Model model, Linear objective, long milliseconds, int nodes
     }
     model.rows().forEach(asked::add);
     task.extra().forEach(asked::add);
-    int nodes = task.budget().rounds().orElse(0) * Scip.NODES_IN_ROUND;
+    int nodes = Scip.nodes(task.budget().rounds());
     return new HighsQuestion(asked, task.objective(), task.budget().milliseconds(), nodes, answers);
   }
 

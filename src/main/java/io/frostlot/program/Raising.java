@@ -37,8 +37,7 @@ record Raising(
           () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
       Linear money = model.objective(Level.MONEY);
       try (Simplex simplex = new Simplex(model, money, levels.rows(model), millisLeft)) {
-        int nodes =
-            rounds.isPresent() ? rounds.getAsInt() * Scip.NODES_IN_ROUND : Integer.MAX_VALUE;
+        int nodes = Scip.nodes(rounds);
         Counting.Progress progress = new Counting.Progress(rise, whole);
         ended = new Counting(simplex, counts, this::cutoff).run(nodes, turned, progress);
       }

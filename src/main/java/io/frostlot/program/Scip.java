@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 
 /** Solves a {@link Model} with SCIP: branch and bound. */
 final class Scip {
-  static final int NODES_IN_ROUND = 100;
+  private static final int NODES_IN_ROUND = 100;
   private static final long LONG_MILLIS = 600_000;
   private static final double SLACK = 1e-6;
   private static volatile Solver inUse = Scip::solve;
@@ -63,7 +63,7 @@ final class Scip {
     }
   }
 
-  /** Time by the clock, and rounds of {@value Scip#NODES_IN_ROUND} nodes where they are counted. */
+  /** Time by the clock, and rounds of {@value NODES_IN_ROUND} nodes where they are counted. */
   record Budget(long milliseconds, OptionalInt rounds) {
     /** So long by the clock; where rounds are counted, as long as they take. */
     static Budget of(long milliseconds, OptionalInt rounds) {
@@ -146,8 +146,15 @@ final class Scip {
     }
   }
 
+  /** Of a branch and bound, at most. */
+  static int nodes(OptionalInt rounds) {
+    return rounds.isPresent()
+        ? (int) Math.min(Integer.MAX_VALUE, (long) rounds.getAsInt() * NODES_IN_ROUND)
+        : Integer.MAX_VALUE;
+  }
+
   private static void limitNodes(MPSolver solver, int rounds) {
-    String limit = "limits/nodes=" + (long) rounds * NODES_IN_ROUND;
+    String limit = "limits/nodes=" + nodes(OptionalInt.of(rounds));
     if (!solver.setSolverSpecificParametersAsString(limit)) {
       throw new IllegalStateException("SCIP does not take " + limit);
     }

@@ -106,7 +106,7 @@ final class Ties {
       boolean finished =
           new Counting(simplex, counts, cutoff)
               .run(
-                  rounds.isPresent() ? rounds.getAsInt() * Scip.NODES_IN_ROUND : Integer.MAX_VALUE,
+                  Scip.nodes(rounds),
                   () -> millisLeft.getAsLong() < Math.max(1, end),
                   new Counting.Progress(bound -> {}, whole));
       return finished || (small && search(amount, cutoff, whole));

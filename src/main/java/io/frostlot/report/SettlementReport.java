@@ -4,6 +4,7 @@ import io.frostlot.plan.Group;
 import io.frostlot.plan.Invoice;
 import io.frostlot.plan.Payment;
 import io.frostlot.plan.Settlement;
+import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 
 /** A letter about one settled invoice: the new sheet, and what differs from the one as ordered. */
@@ -16,6 +17,16 @@ public final class SettlementReport {
     wording = new Wording(settlement.group().first().currency());
   }
 
+  /** As on the price sheet of whoever has it. */
+  private String supplier(String id) {
+    return settlement.group().keepers().stream()
+        .flatMap(keeper -> keeper.scenario().suppliers().stream())
+        .filter(supplier -> supplier.id().equals(id))
+        .map(Supplier::name)
+        .findFirst()
+        .orElse(id);
+  }
+
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
     Page page = new Page(width);
@@ -24,7 +35,7 @@ public final class SettlementReport {
         "Frostlot: the order of "
             + Wording.date(head.ordered())
             + " from "
-            + head.supplier()
+            + supplier(head.supplier())
             + ", settled");
     page.say(
         settlement.group().name()

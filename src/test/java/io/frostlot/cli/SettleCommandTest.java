@@ -34,7 +34,10 @@ class SettleCommandTest {
 
     assertThat(run.exitCode()).as(run.err()).isZero();
     assertThat(run.out())
-        .contains("cy drops out.", "bo takes 10 Mouse of bag 2 from cy.")
+        .contains(
+            "from North (invented), settled",
+            "cy drops out.",
+            "bo takes 10 Mouse of bag 2 from cy.")
         .containsPattern("bo +15.00 +0.00 +10.50 +0.00 +25.50 +12.00 +13.50")
         .containsPattern("cy +0.00 +0.00 +0.00 +0.00 +0.00 +17.00 +-17.00")
         .contains("bo pays ann", "SHEET OF CY", "Collected and paid: ___");

@@ -45,6 +45,18 @@ class ShareCommandTest {
   }
 
   @Test
+  void json_says_what_should_be_looked_at() throws IOException {
+    Path profile = folder.resolve("supplier-profiles/north/profile.json");
+    String old = Files.readString(profile).replace("\"2031-01-01\"", "\"2028-01-01\"");
+    Files.writeString(profile, old);
+
+    JsonNode json = new ObjectMapper().readTree(share("--format", "json").out());
+
+    assertThat(json.at("/warnings")).hasSize(2);
+    assertThat(json.at("/warnings/0").asText()).startsWith("ann: ").contains("2028-01-01");
+  }
+
+  @Test
   void json_follows_its_schema() throws IOException {
     CommandRun run = share("--ways", "--format", "json");
 
@@ -58,6 +70,7 @@ class ShareCommandTest {
                 .validate(json))
         .isEmpty();
     assertThat(json.at("/members/1/pays").asText()).isEqualTo("15.00");
+    assertThat(json.at("/warnings")).isEmpty();
   }
 
   @Test
