@@ -13,11 +13,18 @@ final class PlacedFile {
   private final ScenarioFile scenario;
   private final LotPrey prey;
   private final Set<String> lotsInHand;
+  private final boolean nowhere;
 
-  PlacedFile(ScenarioFile scenario, LotPrey prey, Set<String> lotsInHand) {
+  /**
+   * For one scenario.
+   *
+   * @param nowhere may new prey be put into none of the freezers?
+   */
+  PlacedFile(ScenarioFile scenario, LotPrey prey, Set<String> lotsInHand, boolean nowhere) {
     this.scenario = scenario;
     this.prey = prey;
     this.lotsInHand = lotsInHand;
+    this.nowhere = nowhere;
   }
 
   /** The lots that are right. */
@@ -29,6 +36,14 @@ final class PlacedFile {
     Optional<Item> item = prey.of(row);
     if (lotsInHand.contains(row.text("lot"))) {
       row.wrong("lot", "a lot that is not in stock.csv too", "");
+    }
+    if (nowhere) {
+      row.wrong(
+          "lot",
+          Problem.quote(row.text("lot")) + ", which may be put into none of the freezers",
+          "one in freezers.csv that is in use and holds no food, or where prey is sealed from it"
+              + " policy.preySealedFromFood in scenario.json",
+          "");
     }
     LocalDate earliest = row.date("arrives_earliest");
     LocalDate latest = row.dateOr("arrives_latest", earliest);

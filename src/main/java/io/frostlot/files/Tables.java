@@ -64,7 +64,9 @@ record Tables(
     LotPrey prey = new LotPrey(scenario, offers);
     boolean known = freezers.whole() && !all.isEmpty() && freezers.rows().size() == all.size();
     List<StockLot> inHand = new StockFile(scenario, prey, all, known).read(stock);
-    List<PlacedLot> coming = new PlacedFile(scenario, prey, stock.texts("lot")).read(placed);
+    boolean nowhere = known && all.stream().noneMatch(Freezer::inUse);
+    List<PlacedLot> coming =
+        new PlacedFile(scenario, prey, stock.texts("lot"), nowhere).read(placed);
     return new Scenario.Larder(all, inHand, coming);
   }
 }

@@ -51,9 +51,16 @@ final class Stowing {
     return flows;
   }
 
-  /** Splits what comes over the lots that it may become, and the ways that these can go. */
+  /**
+   * Splits what comes over the lots that it may become, and the ways that these can go; what may
+   * lie nowhere, as where no freezer is in use, does not come.
+   */
   private void put(Stream<Lot> lots, Linear pieces) {
-    List<Way> ways = lots.flatMap(lot -> ways(lot).stream()).toList();
+    List<Lot> all = lots.toList();
+    if (all.isEmpty()) {
+      model.equal(EveryPiece.ID, pieces, 0);
+    }
+    List<Way> ways = all.stream().flatMap(lot -> ways(lot).stream()).toList();
     Linear left = pieces.copy();
     for (Way way : ways) {
       Linear share = pieces;

@@ -13,10 +13,15 @@ import static io.frostlot.program.SmallWorld.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.forecast.Option;
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
 import io.frostlot.supply.Delivery;
+import io.frostlot.units.Litres;
+import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Set;
@@ -48,6 +53,20 @@ class EveryPieceTest {
     SmallWorld four = new SmallWorld(1, SmallSupplier.selling(SINGLE)).stock("S", 3, 9).need(1, 4);
     refused(new ByHand(four.world()).eat("day 1", "S"), RULE);
     assertThat(optimum(four)).isEqualTo(costs("2"));
+  }
+
+  /** Two are under way, and the only freezer takes no new prey. */
+  @Test
+  void what_may_lie_nowhere_cannot_come() {
+    Freezer closed =
+        new Freezer(
+            "A", Litres.of(BigDecimal.TEN), "household", Freezer.Life.of(9), /* inUse= */ false);
+    SmallWorld world = new SmallWorld(2, SmallSupplier.selling(SINGLE)).freezers(closed).need(1, 1);
+    assertThat(Engine.solve(world.world(), Limits.ofSeconds(30), Watch.NONE))
+        .isInstanceOf(Answer.Proven.class);
+    World coming = world.placed(new PlacedLot("P", MOUSE, 2, day(1), day(1))).world();
+    assertThat(Engine.solve(coming, Limits.ofSeconds(30), Watch.NONE))
+        .isInstanceOf(Answer.Impossible.class);
   }
 
   private static SmallWorld mayComeLate(int mealDay) {
