@@ -11,6 +11,7 @@ import io.frostlot.plan.World;
 import io.frostlot.units.SizeBand;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,14 +20,16 @@ import java.util.TreeMap;
 
 /**
  * An animal keeps to its kind and size of prey, or changes at most once in some meals in a row; a
- * size that would do no more may be left at any time.
+ * size that would do no more may be left at any time. A meal that it misses is no change, and what
+ * it had before that still counts.
  *
- * <p>For each animal, meal i of its planning meals by best day, and band b (see {@link SizeBand})
- * among the options of meal i: left(i, b) &gt;= served(i - 1, b) - served(i, b) - missed(i); meal 0
- * is what it took before the planning days. A meal is a change where some left(i, b) is 1. It
- * keeps: beyond &gt;= sum of left over all i and b. At most one change in n meals: beyond &gt;= sum
- * of left over any n meals in a row and all b - 1. The sum of beyond, in changes, gives way before
- * a meal does.
+ * <p>For each animal, meal i of its planning meals by best day, and band b (see {@link SizeBand}):
+ * had(i, b) is what it had last before meal i, however many meals it missed since; had(0, b) is
+ * what it took before the planning days. had(i + 1, b) &gt;= served(i, b), and &gt;= had(i, b) -
+ * served(i, other bands). For b among the options of meal i: left(i, b) &gt;= had(i, b) - served(i,
+ * b) - missed(i). A meal is a change where some left(i, b) is 1. It keeps: beyond &gt;= sum of left
+ * over all i and b. At most one change in n meals: beyond &gt;= sum of left over any n meals in a
+ * row and all b - 1. The sum of beyond, in changes, gives way before a meal does.
  */
 final class SeldomChanges implements Counted {
   private final Map<String, Plate.Change> changes = new TreeMap<>();
@@ -105,25 +108,57 @@ final class SeldomChanges implements Counted {
 
   /** Changes at each meal, of all the animals. */
   private List<Linear> left(FedAlike alike, Set<SizeBand> before, Model model) {
+    List<Set<SizeBand>> bands = alike.demands().stream().map(SeldomChanges::bands).toList();
+    Map<SizeBand, Linear> had = new LinkedHashMap<>();
+    before.forEach(band -> had.put(band, Linear.constant(alike.count())));
     List<Linear> left = new ArrayList<>();
-    for (int i = 0; i < alike.meals().size(); i++) {
+    for (int i = 0; i < bands.size(); i++) {
       Decisions.Served now = alike.meals().get(i);
       Linear changes = new Linear();
-      for (SizeBand band : bands(alike.demands().get(i))) {
-        Linear staying = of(band, now).plus(1, now.missed());
-        Linear there =
-            i > 0
-                ? of(band, alike.meals().get(i - 1))
-                : Linear.constant(before.contains(band) ? alike.count() : 0);
-        if (i > 0 ? !there.hasNoTerms() : before.contains(band)) {
-          Var some = model.real(0, alike.count());
-          model.atLeast(id(), Linear.of(some).minus(there).plus(staying), 0);
-          changes.plus(1, some);
+      for (SizeBand band : bands.get(i)) {
+        if (had.containsKey(band)) {
+          Linear staying = of(band, now).plus(1, now.missed());
+          changes.plus(1, atLeast(had.get(band).copy().minus(staying), alike, model));
         }
       }
       left.add(changes);
+      Set<SizeBand> later = new LinkedHashSet<>();
+      bands.subList(i + 1, bands.size()).forEach(later::addAll);
+      had.keySet().retainAll(later);
+      later.retainAll(bands.get(i));
+      feed(alike, i, later, had, model);
     }
     return left;
+  }
+
+  /**
+   * What is had after a meal.
+   *
+   * @param served sizes that it may be of and that count later
+   */
+  private void feed(
+      FedAlike alike, int meal, Set<SizeBand> served, Map<SizeBand, Linear> had, Model model) {
+    Decisions.Served now = alike.meals().get(meal);
+    had.replaceAll(
+        (band, before) -> {
+          Linear others = now.weighed(choice -> choice.option().band().equals(band) ? 0 : 1);
+          return Linear.of(atLeast(before.copy().minus(others), alike, model));
+        });
+    for (SizeBand band : served) {
+      Linear own = of(band, now);
+      if (had.containsKey(band)) {
+        model.atLeast(id(), had.get(band).copy().minus(own), 0);
+      } else if (!own.hasNoTerms()) {
+        had.put(band, own);
+      }
+    }
+  }
+
+  /** Animals of which there are at least so many; no more, since they are charged. */
+  private Var atLeast(Linear animals, FedAlike alike, Model model) {
+    Var some = model.real(0, alike.count());
+    model.atLeast(id(), Linear.of(some).minus(animals), 0);
+    return some;
   }
 
   /** Meals that are served by a size. */
@@ -139,10 +174,12 @@ final class SeldomChanges implements Counted {
     Set<SizeBand> had = change.before();
     for (int i = 0; i < changed.length; i++) {
       Feeding feeding = feedings.get(meals.get(i).meal().id());
-      Set<SizeBand> has = feeding == null ? Set.of() : Set.of(feeding.option().band());
-      boolean other = feeding != null && !has.equals(had);
-      changed[i] = other && had.stream().anyMatch(bands(meals.get(i))::contains) ? 1 : 0;
-      had = has;
+      if (feeding != null) {
+        Set<SizeBand> has = Set.of(feeding.option().band());
+        boolean stays = has.equals(had) || had.stream().noneMatch(bands(meals.get(i))::contains);
+        changed[i] = stays ? 0 : 1;
+        had = has;
+      }
     }
     long sum = 0;
     for (Row row : rows(change, changed.length)) {

@@ -130,7 +130,6 @@ final class Wishes {
     for (int i = 0; i < changed.length; i++) {
       int index = meals.get(i);
       if (state.counts()[first + index] == 0) {
-        had = List.of();
         continue;
       }
       SizeBand has = option(index, state).band();

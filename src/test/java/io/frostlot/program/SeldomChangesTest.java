@@ -23,6 +23,7 @@ import io.frostlot.supply.Pack;
 import io.frostlot.units.Grams;
 import io.frostlot.units.Money;
 import io.frostlot.units.SizeBand;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -42,14 +43,20 @@ class SeldomChangesTest {
   private static final SizeBand MOUSE_BAND = SizeBand.of("mouse", Grams.of(25));
   private static final SizeBand RAT_BAND = SizeBand.of("rat", Grams.of(33));
 
+  private static Delivery on(int... days) {
+    return new Delivery.Show(
+        new Delivery.Lead(0, false, 0, List.of()),
+        Arrays.stream(days).mapToObj(SmallWorld::day).toList());
+  }
+
   private static SmallWorld world(Plate.Change change, String... animals) {
-    Delivery shows =
-        new Delivery.Show(new Delivery.Lead(0, false, 0, List.of()), List.of(day(4), day(8)));
+    return world(SmallSupplier.selling(ONE_MOUSE), on(4, 8), change, animals);
+  }
+
+  private static SmallWorld world(
+      SmallSupplier mice, Delivery rats, Plate.Change change, String... animals) {
     SmallWorld world =
-        new SmallWorld(
-                8,
-                SmallSupplier.selling(ONE_MOUSE),
-                SmallSupplier.named("show", ONE_RAT).delivery(shows))
+        new SmallWorld(8, mice, SmallSupplier.named("show", ONE_RAT).delivery(rats))
             .freezers(SmallWorld.freezer("A", "1000", Freezer.Life.of(1)));
     for (String name : animals) {
       world.animal(Eaters.onEvenDays(name, new Plate(new TreeMap<>(), change)));
@@ -120,6 +127,29 @@ class SeldomChangesTest {
         .eat("Ash " + day(2), "O1")
         .eat("Ash " + day(6), "O2")
         .eat("Ash " + day(8), "O3");
+  }
+
+  /**
+   * Mice come on day 2 only and rats on day 8 only: the two meals between are missed, and the rat
+   * is a change from the mouse all the same, of each of two animals. Without the mouse, what it had
+   * before the planning days counts. In two meals in a row one change is right, and in four one of
+   * two: rat before, mouse on day 2, rat on day 8.
+   */
+  @Test
+  void what_it_had_before_meals_that_it_missed_counts() {
+    SmallSupplier once = SmallSupplier.selling(ONE_MOUSE).delivery(on(2));
+    Plate.Change keep = new Plate.Keep(Set.of());
+    assertThat(optimum(world(once, on(8), keep, "Ash")))
+        .isEqualTo(new Standing(0, 2, 1, Money.of(3)));
+    assertThat(optimum(world(once, on(8), keep, "Ash", "Bay")))
+        .isEqualTo(new Standing(0, 4, 2, Money.of(6)));
+    SmallSupplier none = SmallSupplier.selling(ONE_MOUSE).delivery(on(99));
+    assertThat(optimum(world(none, on(8), new Plate.Keep(Set.of(MOUSE_BAND)), "Ash")))
+        .isEqualTo(new Standing(0, 3, 1, Money.of(1)));
+    assertThat(optimum(world(once, on(8), new Plate.Seldom(2, Set.of(RAT_BAND)), "Ash")))
+        .isEqualTo(new Standing(0, 2, 0, Money.of(3)));
+    assertThat(optimum(world(once, on(8), new Plate.Seldom(4, Set.of(RAT_BAND)), "Ash")))
+        .isEqualTo(new Standing(0, 2, 1, Money.of(3)));
   }
 
   private static Set<Option> options(String kind, int last, int grams, Item... items) {
