@@ -56,6 +56,28 @@ class ExplainCommandTest {
             "two of them away together");
   }
 
+  /**
+   * Four mice and a trip cost 9.00 in January, half as much again as the budget of 6.00; that
+   * nothing falls short without it makes the meals no better.
+   */
+  @Test
+  void what_the_rule_itself_falls_short_of_is_no_worse_meal() throws IOException {
+    OneMouseShop poor = shop(", \"budget\": {\"perMonth\": \"6.00\"}", 4);
+    assertThat(explain(poor).out().replaceAll("\\s+", " "))
+        .contains(
+            "- Without the budget; not kept in full: 50 percent short: the same meals for the same"
+                + " money.");
+    assertThat(explain(poor, "--wishes").out().replaceAll("\\s+", " "))
+        .contains(
+            "The budget (asked for; not kept in full: 50 percent short): the same meals for the same"
+                + " money.");
+    JsonNode rules =
+        new ObjectMapper().readTree(explain(poor, "--format", "json").out()).at("/rules/3");
+    assertThat(rules.at("/changed").asText()).isEqualTo("without the budget");
+    assertThat(rules.at("/ownShortfall").asInt()).isEqualTo(50);
+    assertThat(rules.at("/difference/sameMeals").asBoolean()).isTrue();
+  }
+
   private static Set<ValidationMessage> breaches(JsonNode json) {
     return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
         .getSchema(
