@@ -8,6 +8,7 @@ import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -27,6 +28,10 @@ public final class WhyUnmet {
     NOT_IN_TIME,
     /** What can be there in time does not keep until then. */
     TOO_OLD,
+    /**
+     * Beside what others eat no freezer has room for it when it could come, or until it is eaten.
+     */
+    NO_ROOM,
     /** Nobody sells it, and what there was is gone. */
     NOT_SOLD,
     /** None of these. */
@@ -71,19 +76,35 @@ public final class WhyUnmet {
     if (inTime.isEmpty()) {
       return Reason.NOT_IN_TIME;
     }
-    boolean keeps =
-        inTime.stream()
-            .anyMatch(slot -> freezers.stream().anyMatch(it -> keeps(it, item, slot, days)));
-    return keeps ? Reason.UNKNOWN : Reason.TOO_OLD;
+    List<Coming> keeping =
+        inTime.stream().flatMap(slot -> coming(item, slot, days, freezers).stream()).toList();
+    if (keeping.isEmpty()) {
+      return Reason.TOO_OLD;
+    }
+    RoomBeside room = new RoomBeside(world, plan, levels);
+    return keeping.stream().anyMatch(it -> room.mayTake(item, it))
+        ? Reason.UNKNOWN
+        : Reason.NO_ROOM;
   }
 
-  private static boolean keeps(Freezer freezer, Item item, Slot slot, Meal.Days days) {
+  /** A delivery from which the meal could be fed, the first day on which, and where it keeps. */
+  record Coming(Slot slot, LocalDate eaten, List<Freezer> freezers) {}
+
+  private static Optional<Coming> coming(
+      Item item, Slot slot, Meal.Days days, List<Freezer> freezers) {
+    List<Freezer> keeping =
+        freezers.stream().filter(it -> fed(it, item, slot, days).isPresent()).toList();
+    return keeping.stream()
+        .flatMap(it -> fed(it, item, slot, days).stream())
+        .findFirst()
+        .map(day -> new Coming(slot, day, keeping));
+  }
+
+  private static Optional<LocalDate> fed(Freezer freezer, Item item, Slot slot, Meal.Days days) {
     LocalDate useBy = freezer.keeps(item, slot.arrivesEarliest()).useBy();
-    return within(slot.arrivesLatest(), useBy, days);
-  }
-
-  private static boolean within(LocalDate from, LocalDate to, Meal.Days days) {
-    return !to.isBefore(from) && days.first(new Period(from, to)).isPresent();
+    return useBy.isBefore(slot.arrivesLatest())
+        ? Optional.empty()
+        : days.first(new Period(slot.arrivesLatest(), useBy));
   }
 
   private boolean isThere(Lot lot, Meal.Days days) {

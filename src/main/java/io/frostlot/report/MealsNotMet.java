@@ -98,6 +98,7 @@ final class MealsNotMet implements Sections.Section {
       case NO_FREEZER -> "no freezer may take it";
       case NOT_IN_TIME -> "not there in time";
       case TOO_OLD -> "too old by then";
+      case NO_ROOM -> "no room in a freezer when it could come";
       case NOT_SOLD -> "none is left, and nobody sells it";
       case UNKNOWN -> "";
     };

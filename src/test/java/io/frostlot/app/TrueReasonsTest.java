@@ -136,10 +136,42 @@ class TrueReasonsTest {
     assertThat(letter()).contains("Mouse, 20 g: too old by then");
   }
 
-  /** Half a piece finds room: that it does not come has no reason that is known. */
+  /** Half a piece finds room. */
+  @Test
+  void what_finds_no_room_in_an_empty_freezer_is_said_to_find_none() throws IOException {
+    put("freezers.csv", "name,usable_litres,kind\nChest,0.02,household\n");
+    assertThat(letter()).contains("16-24 Mouse, 20 g: no room in a freezer when it could come");
+  }
+
+  /**
+   * On the 8th, the one day before the 10th on which the shop is open, ten mice or ten rats of 20 g
+   * find room, 0.44 of 0.5 litres; the mice are for Ada, which must eat. A week later there are two
+   * mice at most left to eat, which leave room for rats.
+   */
+  @Test
+  void what_finds_no_room_beside_what_others_eat_is_said_to_find_none() throws IOException {
+    animals(
+        "Ada,200,2031-01-02,7,2031-01-10,20,40,mouse,must,",
+        "Rex,200,2031-01-02,60,2031-01-10,20,40,rat,may-slide,");
+    prices(MICE + "Rat,rat,18,20,22,10,30\n", "");
+    put("freezers.csv", "name,usable_litres,kind\nChest,0.5,household\n");
+    assertThat(letter())
+        .contains("Rex 1 10 Jan 2031 16-24 Rat, 20 g: no room in a freezer when it could come");
+  }
+
+  /** Until the 15th there is room for one mouse, then for two packs. */
+  @Test
+  void what_finds_room_only_when_it_comes_is_said_to_find_none() throws IOException {
+    put("freezer-limits.csv", "freezer,days,litres\nChest,2031-01-09/2031-01-12,0.04\n");
+    assertThat(letter())
+        .contains("Ada (must) 1 10 Jan 2031 16-24 Mouse, 20 g: no room in a freezer when it");
+  }
+
+  /** Two packs reach the least value of an order, and one finds room: what lacks is no one rule. */
   @Test
   void where_no_reason_is_known_none_is_told() throws IOException {
-    put("freezers.csv", "name,usable_litres,kind\nChest,0.02,household\n");
+    prices(MICE, "}, \"minimumOrder\": {\"from\": \"60.00\"");
+    put("freezers.csv", "name,usable_litres,kind\nChest,0.5,household\n");
     assertThat(letter()).contains("16-24 Mouse, 20 g An animal");
   }
 

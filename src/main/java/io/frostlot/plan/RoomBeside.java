@@ -1,0 +1,92 @@
+package io.frostlot.plan;
+
+import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+
+/**
+ * Room in freezers beside what is eaten of a plan; what is never eaten could be thrown away. Where
+ * prey might be spread over freezers in a way that is not looked at, there is room.
+ */
+final class RoomBeside {
+  private final World world;
+  private final Plan plan;
+  private final Levels levels;
+  private final boolean afterMeals;
+  private final NavigableSet<LocalDate> checks = new TreeSet<>();
+
+  RoomBeside(World world, Plan plan, Levels levels) {
+    this.world = world;
+    this.plan = plan;
+    this.levels = levels;
+    afterMeals = world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
+    plan.lots().forEach(lot -> checks.add(lot.earliest()));
+    world
+        .scenario()
+        .larder()
+        .freezers()
+        .forEach(freezer -> freezer.limitedFrom(world.scenario().planning()).forEach(checks::add));
+  }
+
+  /**
+   * Might the smallest pack of an item find room on the day on which it comes, and a piece of it in
+   * one freezer until it is eaten?
+   */
+  boolean mayTake(Item item, WhyUnmet.Coming coming) {
+    LocalDate arrives = coming.slot().arrivesEarliest();
+    boolean eatenAtOnce = afterMeals && coming.eaten().equals(arrives);
+    long free =
+        world.scenario().larder().freezers().stream()
+            .filter(Freezer::inUse)
+            .mapToLong(freezer -> Math.max(0, free(freezer, arrives)))
+            .sum();
+    long needed = smallest(item, coming.slot().supplier());
+    return eatenAtOnce || (needed <= free && keepsRoom(item, coming));
+  }
+
+  private boolean keepsRoom(Item item, WhyUnmet.Coming coming) {
+    LocalDate arrives = coming.slot().arrivesEarliest();
+    List<LocalDate> looked =
+        checks.subSet(arrives, true, coming.eaten(), !afterMeals).stream().toList();
+    return coming.freezers().stream()
+        .anyMatch(
+            freezer ->
+                free(freezer, arrives) >= item.litres().microlitres()
+                    && looked.stream()
+                        .allMatch(day -> free(freezer, day) >= item.litres().microlitres()));
+  }
+
+  /** Microlitres of the smallest pack in which an item comes. */
+  private long smallest(Item item, String supplier) {
+    return world.supplier(supplier).sheet().packs().stream()
+        .filter(pack -> pack.piecesOf(item) > 0)
+        .mapToLong(RoomBeside::litres)
+        .min()
+        .orElse(0);
+  }
+
+  private static long litres(Pack pack) {
+    return pack.parts().stream()
+        .mapToLong(part -> part.pieces() * part.item().litres().microlitres())
+        .sum();
+  }
+
+  /** Microlitres beside what is there and will be eaten; below zero where that is too much. */
+  private long free(Freezer freezer, LocalDate day) {
+    long used =
+        plan.lots().stream()
+            .filter(lot -> lot.freezerOn(day).equals(freezer.name()))
+            .mapToLong(lot -> eaten(lot, day) * lot.item().litres().microlitres())
+            .sum();
+    return freezer.usableOn(day).microlitres() - used;
+  }
+
+  private long eaten(Lot lot, LocalDate day) {
+    int there = afterMeals ? levels.atNight(lot, day) : levels.beforeMeals(lot, day);
+    return Math.max(0, there - levels.neverEaten(lot));
+  }
+}
