@@ -6,6 +6,7 @@ import io.frostlot.supply.Pack;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -49,15 +50,16 @@ final class RoomBeside {
   }
 
   private boolean keepsRoom(Item item, WhyUnmet.Coming coming) {
-    LocalDate arrives = coming.slot().arrivesEarliest();
-    List<LocalDate> looked =
-        checks.subSet(arrives, true, coming.eaten(), !afterMeals).stream().toList();
-    return coming.freezers().stream()
-        .anyMatch(
-            freezer ->
-                free(freezer, arrives) >= item.litres().microlitres()
-                    && looked.stream()
-                        .allMatch(day -> free(freezer, day) >= item.litres().microlitres()));
+    TreeSet<LocalDate> looked = new TreeSet<>(Set.of(coming.slot().arrivesEarliest()));
+    looked.addAll(checks.subSet(looked.first(), true, coming.eaten(), !afterMeals));
+    List<Freezer> freezers = coming.freezers();
+    return world.scenario().policy().moves().everyDays() > 0
+        ? looked.stream().allMatch(day -> freezers.stream().anyMatch(it -> holds(it, item, day)))
+        : freezers.stream().anyMatch(it -> looked.stream().allMatch(day -> holds(it, item, day)));
+  }
+
+  private boolean holds(Freezer freezer, Item item, LocalDate day) {
+    return free(freezer, day) >= item.litres().microlitres();
   }
 
   /** Microlitres of the smallest pack in which an item comes. */

@@ -9,6 +9,7 @@ import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -47,7 +48,8 @@ final class DemandClasses {
       boolean must,
       boolean tail,
       Money tailPrice,
-      MealTies.Tie tie) {
+      MealTies.Tie tie,
+      List<LocalDate> reserved) {
     DemandClass of(List<Alike> alike) {
       return new DemandClass(keeper, alike, choices, must, tail, tailPrice, tie);
     }
@@ -95,7 +97,8 @@ final class DemandClasses {
         part.alike().isMust(),
         first.tail(),
         first.tailPrice(),
-        part.apart().tie());
+        part.apart().tie(),
+        timeline.isExact() ? timeline.reserves().asked(first) : List.of());
   }
 
   /** Every meal a class by itself. */

@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Option;
 import io.frostlot.keeping.Importance;
 import io.frostlot.plan.Demand;
@@ -8,9 +9,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,7 +17,9 @@ import java.util.stream.Stream;
 /**
  * What animals that must eat need outside any one freezer, and on which nights that is looked at:
  * once a week, or once in as many days as should be covered where these are fewer, so that every
- * must-meal after the first of these nights is looked at.
+ * must-meal after the first of these nights is looked at. Asked for are meals that are due by the
+ * last of the days that should be covered, may still come, and were not eaten by that night: so one
+ * that is eaten late still needs its food, and one that was eaten early needs none.
  */
 final class Reserves {
   private static final int WEEK = 7;
@@ -78,26 +79,31 @@ final class Reserves {
     return meals.stream().anyMatch(meal -> items(meal).contains(item.id()));
   }
 
-  /**
-   * Pieces that a keeper's must-meals of the days after a night need, by the items that would do.
-   *
-   * @return by ids of items; a meal counts as the fewest pieces with which it could be met
-   */
-  Map<Set<String>, Integer> after(LocalDate night, String keeper) {
-    Map<Set<String>, Integer> needs = new HashMap<>();
-    for (Demand meal : meals) {
-      LocalDate best = meal.meal().days().best();
-      if (best.isAfter(night)
-          && !best.isAfter(night.plusDays(days))
-          && world.joint().keeperOf(meal).equals(keeper)) {
-        int fewest = meal.options().stream().mapToInt(Option::pieces).min().orElseThrow();
-        needs.merge(items(meal), fewest * meal.meal().count(), Integer::sum);
-      }
-    }
-    return needs;
+  /** A keeper's must-meals that may still come after a night and are due soon enough then. */
+  Stream<Demand> openAfter(LocalDate night, String keeper) {
+    return meals.stream()
+        .filter(meal -> isOpenAfter(night, meal) && world.joint().keeperOf(meal).equals(keeper));
   }
 
-  private static Set<String> items(Demand demand) {
+  private boolean isOpenAfter(LocalDate night, Demand demand) {
+    Meal.Days own = demand.meal().days();
+    return own.latest().isAfter(night) && !own.best().isAfter(night.plusDays(days));
+  }
+
+  /** Nights after which a meal is asked for where it was not eaten by then; meals differ by it. */
+  List<LocalDate> asked(Demand demand) {
+    return demand.tail() || demand.meal().importance() != Importance.MUST
+        ? List.of()
+        : nights().stream().filter(night -> isOpenAfter(night, demand)).toList();
+  }
+
+  /** The fewest pieces with which a meal could be met. */
+  static int fewest(Demand demand) {
+    return demand.options().stream().mapToInt(Option::pieces).min().orElseThrow();
+  }
+
+  /** Ids of the items that would do. */
+  static Set<String> items(Demand demand) {
     return demand.options().stream().map(it -> it.item().id()).collect(Collectors.toSet());
   }
 }

@@ -9,9 +9,10 @@ import java.util.List;
 
 /**
  * What animals that must eat lack where one of two freezers fails on a night: the most, over all
- * sets of their meals of the days after, by which the pieces that these need exceed those in the
- * other freezers that would do for any of them (Hall 1935; Koenig's theorem). Every week is looked
- * at, or every so many days as should be covered where these are fewer.
+ * sets of their meals that are due by the last of the days after, may still come and were not eaten
+ * yet, by which the pieces that these need exceed those in the other freezers that would do for any
+ * of them (Hall 1935; Koenig's theorem). Every week is looked at, or every so many days as should
+ * be covered where these are fewer.
  */
 final class Reserves {
   private final Tiny tiny;
@@ -38,40 +39,40 @@ final class Reserves {
     return (state, trail, next) -> {
       long lacking = 0;
       for (int failing : looked ? inUse : List.<Integer>of()) {
-        lacking += lacking(state.cells(), failing, day);
+        lacking += lacking(state, failing, day);
       }
       next.add(state, new Score(0, 0, lacking, 0), trail);
     };
   }
 
-  private long lacking(Cells cells, int failing, int day) {
-    List<Demand> meals =
-        tiny.world.demands().stream()
-            .filter(demand -> !demand.tail() && !demand.options().isEmpty())
-            .filter(demand -> demand.meal().importance() == Importance.MUST)
-            .filter(demand -> tiny.day(demand.meal().days().best()) > day)
-            .filter(demand -> tiny.day(demand.meal().days().best()) <= day + days)
-            .toList();
+  private long lacking(State state, int failing, int day) {
+    List<Integer> meals = new ArrayList<>();
+    for (int index = 0; index < tiny.world.demands().size(); index++) {
+      Demand demand = tiny.world.demands().get(index);
+      if (!demand.tail()
+          && !demand.options().isEmpty()
+          && demand.meal().importance() == Importance.MUST
+          && tiny.day(demand.meal().days().latest()) > day
+          && tiny.day(demand.meal().days().best()) <= day + days) {
+        meals.add(index);
+      }
+    }
     long most = 0;
     for (int set = 1; set < 1 << meals.size(); set++) {
       List<Demand> some = new ArrayList<>();
+      long needed = 0;
       for (int m = 0; m < meals.size(); m++) {
         if ((set >> m & 1) == 1) {
-          some.add(meals.get(m));
+          Demand demand = tiny.world.demands().get(meals.get(m));
+          int left = demand.meal().count() - state.counts()[meals.get(m)];
+          needed +=
+              (long) left * demand.options().stream().mapToInt(Option::pieces).min().orElseThrow();
+          some.add(demand);
         }
       }
-      most = Math.max(most, needed(some) - there(some, cells, failing, day));
+      most = Math.max(most, needed - there(some, state.cells(), failing, day));
     }
     return most;
-  }
-
-  private static long needed(List<Demand> meals) {
-    return meals.stream()
-        .mapToLong(
-            meal ->
-                (long) meal.meal().count()
-                    * meal.options().stream().mapToInt(Option::pieces).min().orElseThrow())
-        .sum();
   }
 
   private long there(List<Demand> meals, Cells cells, int failing, int day) {

@@ -12,7 +12,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.forecast.Meal;
 import io.frostlot.forecast.Need;
+import io.frostlot.forecast.Option;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Feeding;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.Shortfall;
@@ -154,6 +156,60 @@ class SecondFreezerTest {
     stock(small, prey("Light mouse", "mouse", 20), light);
     stock(small, MOUSE, heavy);
     assertThat(optimum(small)).isEqualTo(new Standing(lacking, 0, lacking + 2, Money.ZERO));
+  }
+
+  private static Need due(int earliest, int best, int latest) {
+    Meal.Days days = new Meal.Days(day(earliest), day(best), day(latest));
+    return new Need("due " + best, "mouse", Grams.of(20), Grams.of(30), 1, days);
+  }
+
+  private static SmallWorld due(Need... needs) {
+    SmallWorld small =
+        new SmallWorld(6, SmallSupplier.selling(SINGLE).delivery(on(1)))
+            .freezers(lasting("A", "100"), lasting("B", "100"))
+            .safety(Policy.Safety.NONE.withSecondFreezer(new Policy.SecondFreezer(2)));
+    for (Need need : needs) {
+      small.need(need);
+    }
+    return small;
+  }
+
+  /**
+   * On the night of day 2 one mouse should lie in either freezer for the meal of day 4. Another
+   * meal is due on day 2: eaten then, it is one mouse more, three in all. Where it waits until day
+   * 3 its own mouse does not stand in for the other meal's: two in either freezer, four.
+   */
+  @Test
+  void a_meal_that_is_eaten_late_still_needs_its_food() {
+    assertThat(optimum(due(due(2, 2, 3), due(4, 4, 4))))
+        .isEqualTo(new Standing(0, 0, 0, Money.of(6)));
+    assertThat(optimum(due(due(3, 3, 3), due(4, 4, 4))))
+        .isEqualTo(new Standing(0, 0, 0, Money.of(8)));
+    ByHand late = new ByHand(due(due(2, 2, 3), due(4, 4, 4)).world());
+    late.order(1, packs(SINGLE, 2));
+    Lot both = late.lot("O1");
+    late.put(both.withPieces(1));
+    late.put(
+        new Lot(
+            "O2",
+            both.item(),
+            1,
+            "B",
+            both.earliest(),
+            both.latest(),
+            both.useBy(),
+            both.origin()));
+    Feeding onDayThree =
+        new Feeding("due 2", day(3), new Option(MOUSE, 1), 1, List.of(new Feeding.Draw("O1", 1)));
+    assertThat(allowed(late.eat(onDayThree).eat("due 4", "O2")).standing())
+        .isEqualTo(new Standing(0, 0, 2, Money.of(4)));
+  }
+
+  /** Due on day 4 and eaten on day 2, it is one mouse, in any freezer; on day 4, one in either. */
+  @Test
+  void a_meal_that_was_eaten_early_needs_no_more() {
+    assertThat(optimum(due(due(2, 4, 4)))).isEqualTo(new Standing(0, 0, 0, Money.of(2)));
+    assertThat(optimum(due(due(3, 4, 4)))).isEqualTo(new Standing(0, 0, 0, Money.of(4)));
   }
 
   private static void stock(SmallWorld small, Item item, int pieces) {
