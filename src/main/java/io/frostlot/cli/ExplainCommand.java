@@ -36,8 +36,8 @@ final class ExplainCommand implements Callable<Integer> {
   @Option(
       names = "--wishes",
       description =
-          "Say instead what each rule that gives way costs, planned with it and without it, whether"
-              + " the scenario asks for it or not, and what adequacy does to each animal.")
+          "Say instead what each thing costs that a keeper may wish for, planned with it and without"
+              + " it, and what adequacy does to each animal.")
   private boolean wishes;
 
   @Mixin private Asked asked = new Asked();

@@ -3,12 +3,17 @@ package io.frostlot.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.keeping.Animal;
+import io.frostlot.keeping.Handling;
 import io.frostlot.keeping.Lateness;
+import io.frostlot.keeping.PieceLimit;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
+import io.frostlot.units.Grams;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
+import io.frostlot.units.Period;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +81,37 @@ class WishTest {
     assertThat(without(week)).isEqualTo(own);
     assertThat(without(wish(asking(asking), "3 days of cover"))).isEqualTo(asking);
     assertThat(wish(room, "food for 14 days in a second freezer").asked()).isFalse();
+  }
+
+  private static Wish.Freer freer(World world, String says) {
+    return wish(world, says).bearing().freer();
+  }
+
+  /** More days about the same best day, or more prey where nothing is asked of it, allow more. */
+  @Test
+  void which_side_allows_all_that_the_other_does_is_said_only_where_it_is_so() {
+    World room = HandmadeRoom.world();
+    String largest = "the largest piece of each animal";
+    assertThat(freer(room, "meals that may come early or late")).isEqualTo(Wish.Freer.WITH);
+    assertThat(freer(room, "bags sorted at home into two halves")).isEqualTo(Wish.Freer.NEITHER);
+    World small =
+        Loosened.animals(
+            room, it -> it.withDiet(it.diet().withLargest(new PieceLimit.OfGrams(Grams.of(25)))));
+    World less = small.projectedAgain(small.scenario());
+    assertThat(freer(less, largest)).isEqualTo(Wish.Freer.WITHOUT);
+    Policy adequate =
+        room.scenario()
+            .policy()
+            .withAdequacy(new Policy.Adequacy(true, Percent.of("97"), Percent.of("105")));
+    World weighed = less.withScenario(less.scenario().withPolicy(adequate));
+    assertThat(freer(weighed, largest)).isEqualTo(Wish.Freer.NEITHER);
+    Handling show =
+        new Handling(
+            new Period(LocalDate.parse("2031-01-13"), LocalDate.parse("2031-01-13")), "a show");
+    World handled = Loosened.animals(room, it -> it.withHandling(List.of(show)));
+    String clear = "no meal on the three days before an animal is handled";
+    assertThat(freer(handled.projectedAgain(handled.scenario()), clear))
+        .isEqualTo(Wish.Freer.NEITHER);
   }
 
   @Test
