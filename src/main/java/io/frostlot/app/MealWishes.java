@@ -4,9 +4,13 @@ import io.frostlot.keeping.Animal;
 import io.frostlot.keeping.FeedingDays;
 import io.frostlot.keeping.Lateness;
 import io.frostlot.keeping.Schedule;
+import io.frostlot.plan.Demand;
 import io.frostlot.plan.ExplainFinding;
+import io.frostlot.plan.Scenario;
 import io.frostlot.plan.World;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -78,9 +82,22 @@ record MealWishes(World world) {
    */
   static Wish otherMeals(World world, Wish.Bearing bearing, UnaryOperator<Animal> change) {
     List<Animal> changed = world.scenario().collection().animals().stream().map(change).toList();
-    World other = world.projectedAgain(world.scenario().withAnimals(changed));
+    World other = projected(world, world.scenario().withAnimals(changed));
     World without = other.demands().equals(world.demands()) ? world : other;
     return new Wish(bearing.freer(FreerMeals.of(world, without)), world, without);
+  }
+
+  /**
+   * The meals of another scenario. Of the days after only those that the world has too: where
+   * nothing would do as such a meal it is left out there, and to buy it here would cost more.
+   */
+  static World projected(World world, Scenario other) {
+    World all = world.projectedAgain(other);
+    Set<String> meals = world.demandsById().keySet();
+    List<Demand> some = new ArrayList<>(all.demands());
+    return some.removeIf(demand -> demand.tail() && !meals.contains(demand.meal().id()))
+        ? all.withDemands(some)
+        : all;
   }
 
   private static Animal leeway(Animal animal, int early, int late) {

@@ -47,7 +47,8 @@ record PlaceWishes(World world) {
         from ->
             from.withSheet(
                 from.sheet().withPacks(from.sheet().packs().stream().map(change).toList()));
-    return world.projectedAgain(
+    return MealWishes.projected(
+        world,
         world.scenario().withSuppliers(world.scenario().suppliers().stream().map(packed).toList()));
   }
 
