@@ -15,6 +15,9 @@ import java.util.function.DoubleSupplier;
  * Each node is one linear program, solved from the basis of the one before.
  */
 final class Counting {
+  /** Money that a node without a solution is taken to bring where there is no plan to compare. */
+  private static final double MUCH = 100;
+
   private final Simplex simplex;
   private final Counts counts;
   private final DoubleSupplier cutoff;
@@ -23,6 +26,7 @@ final class Counting {
           Comparator.comparingDouble(Node::bound)
               .thenComparing(node -> -node.changes().size())
               .thenComparingLong(Node::number));
+  private final Gains gains = new Gains();
   private double settled = Double.POSITIVE_INFINITY;
   private long numbered;
 
@@ -83,33 +87,45 @@ final class Counting {
     double below = Math.floor(node.value());
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.POSITIVE_INFINITY;
-    look(node.bound(), with(node.changes(), new Change(node.column(), least, below)), progress);
-    look(node.bound(), with(node.changes(), new Change(node.column(), below + 1, most)), progress);
+    Change down = new Change(node.column(), least, below);
+    Change up = new Change(node.column(), below + 1, most);
+    double lower = look(node.bound(), with(node.changes(), down), progress);
+    double higher = look(node.bound(), with(node.changes(), up), progress);
+    gains.learn(node.column(), node.value(), gain(node, lower), gain(node, higher));
   }
 
-  /** Solves one relaxation, the next one near it, so that the simplex method has not far to go. */
-  private void look(double atLeast, List<Change> changes, Progress progress) {
+  /** No more than is of use: a node without a solution, or beyond the cutoff, is as good as any. */
+  private double gain(Node from, double bound) {
+    double most = cutoff.getAsDouble() - from.bound();
+    double useful = Double.isInfinite(most) ? MUCH : Math.max(0, most);
+    return Math.min(useful, bound - from.bound());
+  }
+
+  /**
+   * Solves one relaxation, the next one near it, so that the simplex method has not far to go.
+   *
+   * @return its bound; infinite where there is no solution
+   */
+  private double look(double atLeast, List<Change> changes, Progress progress) {
     simplex.reset();
     changes.forEach(change -> simplex.tighten(change.column(), change.least(), change.most()));
     Simplex.End end = simplex.solve();
-    if (end.isImpossible()) {
-      return;
-    }
     double bound = Math.max(atLeast, end.bound());
-    if (bound >= cutoff.getAsDouble()) {
-      return;
+    if (end.isImpossible() || bound >= cutoff.getAsDouble()) {
+      return bound;
     }
     Optional<Var> column =
-        end.point().length == 0 ? Optional.empty() : counts.furthestFromWhole(end.point());
+        end.point().length == 0 ? Optional.empty() : counts.toBranchOn(end.point(), gains);
     if (column.isPresent()) {
       double value = end.point()[column.get().index()];
       open.add(new Node(bound, changes, column.get(), value, numbered++));
-      return;
+      return bound;
     }
     settled = Math.min(settled, bound);
     if (end.point().length > 0) {
       progress.whole().accept(end.point());
     }
+    return bound;
   }
 
   private static List<Change> with(List<Change> changes, Change change) {

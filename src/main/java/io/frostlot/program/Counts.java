@@ -33,9 +33,9 @@ final class Counts {
   /**
    * A whole number.
    *
-   * @param turn counts of a lower one are branched on first
+   * @param turn counts of a lower one promise more before any was branched on
    */
-  private record Count(int column, int turn) {}
+  record Count(int column, int turn) {}
 
   /** The counts of a program; adds their columns and rows to its model. */
   Counts(Program program) {
@@ -112,13 +112,12 @@ final class Counts {
     return total;
   }
 
-  /** The column to branch on at a point: of the first turn, the furthest from whole. */
-  Optional<Var> furthestFromWhole(double[] point) {
+  /** The column to branch on at a point: the most promising; empty where all are whole. */
+  Optional<Var> toBranchOn(double[] point, Gains gains) {
+    Gains.Promise promise = gains.promise();
     return counts.stream()
         .filter(count -> distance(point[count.column()]) > WHOLE)
-        .min(
-            Comparator.comparingInt(Count::turn)
-                .thenComparingDouble(count -> -distance(point[count.column()])))
+        .max(Comparator.comparingDouble(count -> promise.of(count, point[count.column()])))
         .map(count -> new Var(count.column()));
   }
 
