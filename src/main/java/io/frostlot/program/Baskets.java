@@ -8,6 +8,7 @@ final class Baskets {
   private final PledgeCounts pledged;
   private final int[][] packs;
   private final double[] costs;
+  private final OverBudget budget;
 
   /** Nothing is bought. */
   Baskets(Deliveries deliveries) {
@@ -15,6 +16,7 @@ final class Baskets {
     pledged = deliveries.pledged();
     packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
     costs = new double[packs.length];
+    budget = deliveries.budget();
   }
 
   /** Of each row. */
@@ -47,7 +49,17 @@ final class Baskets {
   }
 
   void keepCost(int delivery, double cost) {
+    budget.change(delivery, invoice(costs[delivery]), invoice(cost));
     costs[delivery] = cost;
+  }
+
+  private double invoice(double cost) {
+    return cost > 0 ? cost - deliveries.effort() : 0;
+  }
+
+  /** Whole percent by which orders pass the budget. */
+  long overBudget() {
+    return budget.over();
   }
 
   /** What it costs now; infinite where it cannot be had so. */

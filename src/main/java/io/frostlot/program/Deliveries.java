@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
@@ -79,7 +80,7 @@ final class Deliveries {
   }
 
   /**
-   * An order and what it costs with the effort for it; empty where it cannot be.
+   * An order and what it costs; empty where it cannot be.
    *
    * @param packs of each row, some of them not 0
    */
@@ -105,9 +106,19 @@ final class Deliveries {
     if (Arrays.stream(packs).allMatch(count -> count == 0)) {
       return 0;
     }
-    double day = world.scenario().policy().charges().deliveryDay().toDouble();
     return order(delivery, packs)
-        .map(priced -> priced.cost() + day)
+        .map(priced -> priced.invoice() + effort())
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Money that is reckoned for an order and its day. */
+  double effort() {
+    Policy.Charges charges = world.scenario().policy().charges();
+    return charges.order().plus(charges.deliveryDay()).toDouble();
+  }
+
+  /** The budget, with nothing ordered. */
+  OverBudget budget() {
+    return new OverBudget(world, all);
   }
 }

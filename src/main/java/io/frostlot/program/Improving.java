@@ -24,6 +24,10 @@ final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
   private static final long MOMENT_NANOS = TimeUnit.MILLISECONDS.toNanos(25);
+
+  /** More of local search where something falls short. */
+  private static final int MOMENTS = 10;
+
   private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
   /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
@@ -74,7 +78,7 @@ final class Improving implements Runnable {
     }
     atOnce();
     if (Bounding.isSmall(world)) {
-      repacking.turn(MOMENT_NANOS);
+      moment();
       if (solving.briefly(this::isBegun) || solving.isSearchedByHighs()) {
         return;
       }
@@ -92,6 +96,14 @@ final class Improving implements Runnable {
       repacking.alone(rough);
     } else {
       bySets();
+    }
+  }
+
+  /** Of local search; longer where something falls short: programs find all else soon. */
+  private void moment() {
+    repacking.turn(MOMENT_NANOS);
+    for (int n = 0; n < MOMENTS && solving.goesOn() && solving.fallsShort(); n++) {
+      repacking.turn(FIRST_TURN_NANOS);
     }
   }
 

@@ -33,8 +33,8 @@ final class OrderPrices {
 
   private record Key(Slot slot, Map<Pack, Integer> packs) {}
 
-  /** An order and what it costs with the effort for it, without that for its day. */
-  record Priced(Order order, double cost) {}
+  /** An order and what its invoice comes to. */
+  record Priced(Order order, double invoice) {}
 
   OrderPrices(World world) {
     this.world = world;
@@ -59,7 +59,7 @@ final class OrderPrices {
     Optional<Priced> best = Optional.empty();
     for (Set<String> promotions : promotions(supplier, key.slot())) {
       Optional<Priced> priced = priced(order(supplier, key.slot(), packs, promotions));
-      if (priced.isPresent() && (best.isEmpty() || priced.get().cost() < best.get().cost())) {
+      if (priced.isPresent() && (best.isEmpty() || priced.get().invoice() < best.get().invoice())) {
         best = priced;
       }
     }
@@ -120,10 +120,7 @@ final class OrderPrices {
     Books books = new Books();
     rules.forEach(rule -> rule.judge(plan, books));
     return books.breaches().isEmpty()
-        ? Optional.of(
-            new Priced(
-                order,
-                books.withoutTail().plus(world.scenario().policy().charges().order()).toDouble()))
+        ? Optional.of(new Priced(order, books.withoutTail().toDouble()))
         : Optional.empty();
   }
 }

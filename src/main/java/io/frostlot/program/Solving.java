@@ -80,6 +80,11 @@ final class Solving {
     return best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
   }
 
+  /** Does something fall short in the best plan? */
+  boolean fallsShort() {
+    return best.plan().filter(plan -> plan.standing().shortfall() > 0).isPresent();
+  }
+
   /** Is the program of the best plan's deliveries a small one? */
   boolean isSmall() {
     return best.plan()

@@ -107,7 +107,7 @@ final class Trial {
 
   /** What it came to when it was weighed last, or when it was changed since. */
   Amounts amounts() {
-    return amounts.plusShortfall(stocks.lacking());
+    return amounts.plusShortfall((double) stocks.lacking() + baskets.overBudget());
   }
 
   boolean fits() {
