@@ -89,9 +89,9 @@ public record Joint(
     return new Joint(rest, Map.of(), ALONE.cutting, ALONE.collecting, several);
   }
 
-  /** May what is under way go into a freezer? */
+  /** May what is under way go into a freezer: one from which its keeper's animals eat? */
   public boolean isOwn(String placedLot, Freezer freezer) {
-    return keepers.getOrDefault(placedLot, "").equals(keeperOf(freezer));
+    return feeds(freezer, keepers.getOrDefault(placedLot, ""));
   }
 
   /** Is it an order from which every keeper may get pieces? */
