@@ -60,7 +60,7 @@ record Loosened(String says, Set<String> rules, World world) {
             new Loosened(
                 "without limits on late meals",
                 Set.of("late-limits"),
-                animals(world, it -> it.withProgramme(it.programme().withoutLateLimits()))))
+                animals(world, Loosened::anyLateness)))
         .filter(wish -> !wish.world().equals(world))
         .forEach(all::add);
     if (!policy.ordering().budget().isNone()) {
@@ -82,10 +82,7 @@ record Loosened(String says, Set<String> rules, World world) {
   /** The world without any of these rules. */
   static World all(World world) {
     World all = freezers(world, it -> ofAnySize(longer(it)));
-    World any =
-        animals(
-            unlimited(careless(neverAway(all))),
-            it -> anyPlate(it.withProgramme(it.programme().withoutLateLimits())));
+    World any = animals(unlimited(careless(neverAway(all))), it -> anyPlate(anyLateness(it)));
     return suppliers(any, it -> plenty(anyOrder(it)));
   }
 
@@ -94,6 +91,10 @@ record Loosened(String says, Set<String> rules, World world) {
     Scenario scenario = world.scenario();
     List<Animal> changed = scenario.collection().animals().stream().map(change).toList();
     return world.withScenario(scenario.withAnimals(changed));
+  }
+
+  static Animal anyLateness(Animal animal) {
+    return animal.withProgramme(animal.programme().withoutLateLimits());
   }
 
   static Animal anyPlate(Animal animal) {

@@ -49,9 +49,7 @@ record MealWishes(World world) {
   }
 
   private Wish lateMeals() {
-    World without =
-        Loosened.animals(
-            world, animal -> animal.withProgramme(animal.programme().withoutLateLimits()));
+    World without = Loosened.animals(world, Loosened::anyLateness);
     boolean asked = !without.equals(world);
     List<Lateness> few = List.of(new Lateness(Lateness.Counted.MEALS, LATE_MEALS));
     String says =

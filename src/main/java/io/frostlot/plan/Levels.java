@@ -52,6 +52,11 @@ public final class Levels {
     }
   }
 
+  /** Pieces at the time of day at which freezers are checked. */
+  public int checked(Lot lot, LocalDate day, Policy.FreezerCheck check) {
+    return check == Policy.FreezerCheck.END_OF_DAY ? atNight(lot, day) : beforeMeals(lot, day);
+  }
+
   /** Pieces of a lot that take room after the delivery of a day and before its meals. */
   public int beforeMeals(Lot lot, LocalDate day) {
     return left(lot, day, false);

@@ -56,6 +56,11 @@ public record Plan(
     return byMeal;
   }
 
+  /** All feedings of each meal, by its id. */
+  public Map<String, List<Feeding>> feedingsOfMeals() {
+    return feedings.stream().collect(Collectors.groupingBy(Feeding::mealId));
+  }
+
   /** Lots by their ids. */
   public Map<String, Lot> lotsById() {
     Map<String, Lot> byId = new HashMap<>(2 * lots.size());

@@ -2,7 +2,6 @@ package io.frostlot.plan;
 
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
@@ -66,15 +65,9 @@ final class RoomBeside {
   private long smallest(Item item, String supplier) {
     return world.supplier(supplier).sheet().packs().stream()
         .filter(pack -> pack.piecesOf(item) > 0)
-        .mapToLong(RoomBeside::litres)
+        .mapToLong(pack -> pack.room().microlitres())
         .min()
         .orElse(0);
-  }
-
-  private static long litres(Pack pack) {
-    return pack.parts().stream()
-        .mapToLong(part -> part.pieces() * part.item().litres().microlitres())
-        .sum();
   }
 
   /** Microlitres beside what is there and will be eaten; below zero where that is too much. */
@@ -88,7 +81,7 @@ final class RoomBeside {
   }
 
   private long eaten(Lot lot, LocalDate day) {
-    int there = afterMeals ? levels.atNight(lot, day) : levels.beforeMeals(lot, day);
+    int there = levels.checked(lot, day, world.scenario().policy().freezerCheck());
     return Math.max(0, there - levels.neverEaten(lot));
   }
 }

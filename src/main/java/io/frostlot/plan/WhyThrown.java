@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Says why pieces are thrown away by decision. */
 public final class WhyThrown {
@@ -36,7 +35,7 @@ public final class WhyThrown {
     this.plan = plan;
     levels = new Levels(plan);
     lots = plan.lotsById();
-    feedings = plan.feedings().stream().collect(Collectors.groupingBy(Feeding::mealId));
+    feedings = plan.feedingsOfMeals();
   }
 
   /** Of pieces of a lot of the plan. */
@@ -93,13 +92,10 @@ public final class WhyThrown {
   }
 
   private long taken(String freezer, LocalDate day) {
-    boolean atNight = world.scenario().policy().freezerCheck() == Policy.FreezerCheck.END_OF_DAY;
+    Policy.FreezerCheck check = world.scenario().policy().freezerCheck();
     return plan.lots().stream()
         .filter(lot -> lot.freezerOn(day).equals(freezer))
-        .mapToLong(
-            lot ->
-                (atNight ? levels.atNight(lot, day) : levels.beforeMeals(lot, day))
-                    * lot.item().litres().microlitres())
+        .mapToLong(lot -> levels.checked(lot, day, check) * lot.item().litres().microlitres())
         .sum();
   }
 

@@ -74,7 +74,7 @@ final class Basket {
 
   private int most(Pack pack) {
     long most = (long) available.applyAsInt(pack) - packs.getOrDefault(pack, 0);
-    long litres = litres(pack);
+    long litres = pack.room().microlitres();
     most = litres == 0 ? most : Math.min(most, room / litres);
     long[] size = BoxFit.sizes(pack);
     for (int d = 0; d < size.length; d++) {
@@ -83,19 +83,13 @@ final class Basket {
     return (int) Math.max(0, most);
   }
 
-  private static long litres(Pack pack) {
-    return pack.parts().stream()
-        .mapToLong(part -> part.pieces() * part.item().litres().microlitres())
-        .sum();
-  }
-
   private void add(Pack pack, int count) {
     if (count < 1) {
       return;
     }
     packs.merge(pack, count, Integer::sum);
     pack.parts().forEach(part -> has(part.item(), count * part.pieces()));
-    room -= count * litres(pack);
+    room -= count * pack.room().microlitres();
     long[] size = BoxFit.sizes(pack);
     for (int d = 0; d < size.length; d++) {
       boxRoom[d] -= count * size[d];

@@ -127,7 +127,7 @@ final class FreezerSpace implements Rule {
       if (!lot.freezerOn(day).equals(freezer.name())) {
         continue;
       }
-      int pieces = afterMeals() ? levels.atNight(lot, day) : levels.beforeMeals(lot, day);
+      int pieces = levels.checked(lot, day, world.scenario().policy().freezerCheck());
       microlitres += (long) Math.max(0, pieces) * lot.item().litres().microlitres();
     }
     return new Litres(microlitres);

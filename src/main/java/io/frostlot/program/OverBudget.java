@@ -10,9 +10,6 @@ import java.util.Map;
 
 /** By how many whole percent orders pass a budget: {@link WithinBudget} in plain numbers. */
 final class OverBudget {
-  /** As in {@link WholePercent}. */
-  private static final double NOTHING = 1e-3;
-
   private final double perOrder;
   private final double perMonth;
   private final int[] monthOf;
@@ -60,6 +57,6 @@ final class OverBudget {
   }
 
   private static long percent(double total, double limit) {
-    return (long) Math.max(0, Math.ceil(100 * (total - limit) / limit - NOTHING));
+    return WholePercent.of(100 * (total / limit - 1));
   }
 }

@@ -27,6 +27,7 @@ final class Reserves {
   private final int days;
   private final List<String> keepers;
   private final List<Demand> meals;
+  private final List<LocalDate> nights;
 
   Reserves(World world) {
     this.world = world;
@@ -36,14 +37,16 @@ final class Reserves {
             ? List.of()
             : world.keepers().stream().filter(keeper -> inUse(keeper).count() > 1).toList();
     days = keepers.isEmpty() ? 0 : asked;
-    meals =
-        days == 0
-            ? List.of()
-            : world.demands().stream()
-                .filter(demand -> !demand.tail() && !demand.options().isEmpty())
-                .filter(demand -> demand.meal().importance() == Importance.MUST)
-                .filter(demand -> keepers.contains(world.joint().keeperOf(demand)))
-                .toList();
+    meals = days == 0 ? List.of() : world.demands().stream().filter(this::isCovered).toList();
+    nights = nights(Math.min(days, WEEK));
+  }
+
+  /** Is it a meal that must be met, of one with two freezers? */
+  private boolean isCovered(Demand demand) {
+    return !demand.tail()
+        && !demand.options().isEmpty()
+        && demand.meal().importance() == Importance.MUST
+        && keepers.contains(world.joint().keeperOf(demand));
   }
 
   /** Days that should be covered; none where nobody has two freezers in use. */
@@ -63,8 +66,11 @@ final class Reserves {
   }
 
   List<LocalDate> nights() {
+    return nights;
+  }
+
+  private List<LocalDate> nights(int step) {
     Period planning = world.scenario().planning();
-    int step = Math.min(days, WEEK);
     return step == 0
         ? List.of()
         : planning
@@ -82,19 +88,19 @@ final class Reserves {
   /** A keeper's must-meals that may still come after a night and are due soon enough then. */
   Stream<Demand> openAfter(LocalDate night, String keeper) {
     return meals.stream()
-        .filter(meal -> isOpenAfter(night, meal) && world.joint().keeperOf(meal).equals(keeper));
+        .filter(meal -> isDue(night, meal) && world.joint().keeperOf(meal).equals(keeper));
   }
 
-  private boolean isOpenAfter(LocalDate night, Demand demand) {
+  private boolean isDue(LocalDate night, Demand demand) {
     Meal.Days own = demand.meal().days();
     return own.latest().isAfter(night) && !own.best().isAfter(night.plusDays(days));
   }
 
   /** Nights after which a meal is asked for where it was not eaten by then; meals differ by it. */
   List<LocalDate> asked(Demand demand) {
-    return demand.tail() || demand.meal().importance() != Importance.MUST
-        ? List.of()
-        : nights().stream().filter(night -> isOpenAfter(night, demand)).toList();
+    return isCovered(demand)
+        ? nights.stream().filter(night -> isDue(night, demand)).toList()
+        : List.of();
   }
 
   /** The fewest pieces with which a meal could be met. */

@@ -157,8 +157,7 @@ final class SecondFreezer implements Rule {
       return;
     }
     Levels levels = new Levels(plan);
-    Map<String, List<Feeding>> fed =
-        plan.feedings().stream().collect(Collectors.groupingBy(Feeding::mealId));
+    Map<String, List<Feeding>> fed = plan.feedingsOfMeals();
     List<Shortfall.Part> parts = new ArrayList<>();
     for (String keeper : reserves.keepers()) {
       List<Lot> own = new ArrayList<>(plan.lots());

@@ -27,4 +27,9 @@ final class WholePercent {
         .max(BigDecimal.ZERO)
         .longValueExact();
   }
+
+  /** The same in plain numbers, for searching. */
+  static long of(double percent) {
+    return (long) Math.max(0, Math.ceil(percent - NOTHING.doubleValue()));
+  }
 }

@@ -45,7 +45,7 @@ public record ExplainReport(World world, int width) {
           .forEach(
               it ->
                   page.point(
-                      capital(rule.without())
+                      Wording.capital(rule.without())
                           + WishText.lacking(rule.lacking())
                           + ": "
                           + differences().verdict(it)
@@ -108,9 +108,5 @@ public record ExplainReport(World world, int width) {
                 world.supplier(why.supplier()).name(),
                 differences().verdict(why.difference()),
                 instead.isEmpty() ? "" : "; instead " + instead));
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

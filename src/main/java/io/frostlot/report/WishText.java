@@ -32,7 +32,7 @@ record WishText(World world) {
     page.say(
         "%s (%s%s): %s.%s"
             .formatted(
-                capital(wish.wish().says()),
+                Wording.capital(wish.wish().says()),
                 wish.wish().asked() ? "asked for" : "not asked for",
                 lacking(wish.lacking()),
                 new Differences(wording())
@@ -47,10 +47,6 @@ record WishText(World world) {
       page.point("with it: " + with);
       page.point("without it: " + without);
     }
-  }
-
-  private static String capital(String says) {
-    return Character.toUpperCase(says.charAt(0)) + says.substring(1);
   }
 
   /** What the rule itself falls short of, such as "; not kept: 3 percent short"; else nothing. */

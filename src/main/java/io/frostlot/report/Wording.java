@@ -167,4 +167,9 @@ record Wording(Currency currency) {
   static String fromTo(LocalDate from, LocalDate to) {
     return from.equals(to) ? date(from) : date(from) + " to " + date(to);
   }
+
+  /** Words as a sentence begins with them. */
+  static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
 }

@@ -54,6 +54,14 @@ public record Pack(
     return new Pack(item, pieces, price, available, packed, some);
   }
 
+  /** Room that all its pieces take in freezers. */
+  public Litres room() {
+    return new Litres(
+        parts().stream()
+            .mapToLong(part -> part.pieces() * part.item().litres().microlitres())
+            .sum());
+  }
+
   /** The same with all its pieces taken one for another. */
   public Pack unsorted() {
     return new Pack(item, pieces, price, available, packed, false);
