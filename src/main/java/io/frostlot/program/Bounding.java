@@ -5,7 +5,6 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
@@ -76,6 +75,10 @@ final class Bounding implements Runnable {
         && BranchAndBound.isSmall(Rules.program(world).model());
   }
 
+  private Exact exact(World part) {
+    return new Exact(part, new Judging(world, best.apart()), best::offer, rounds);
+  }
+
   private boolean goesOn() {
     return millisLeft.getAsLong() > 0 && !best.isProven() && !best.isImpossible();
   }
@@ -85,27 +88,22 @@ final class Bounding implements Runnable {
   }
 
   private void exactly() {
-    Attempt attempt = new Attempt(world, new Judging(world, best.apart()));
-    Program program = attempt.program();
-    new CoverRows(program).add();
-    OrderRoom.add(world, program);
+    Exact exact = exact(world);
+    Attempt attempt = exact.attempt();
     held.clear();
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
       if (!hold(level, attempt)) {
         return;
       }
     }
-    Linear objective = Weights.of(world).objective(program.model());
-    Consumer<double[]> whole =
-        point -> attempt.finish(objective, point, rounds).ifPresent(best::offer);
-    if (raising.count(program, whole) && goesOn()) {
+    if (raising.count(exact) && goesOn()) {
       money(attempt);
     }
   }
 
   /** Bounds from relaxations only: {@link Coarse}, and for the shortfall {@link FirstWeeks}. */
   private void coarsely() {
-    Coarse coarse = new Coarse(world);
+    Coarse coarse = new Coarse(world, this::exact);
     Model model = coarse.program().model();
     if (world.scenario().policy().demand() == Policy.Demand.ALL && isImpossible(model)) {
       return;
@@ -119,7 +117,7 @@ final class Bounding implements Runnable {
     if (world.keepers().size() > 1) {
       raising.search(coarse.program());
     } else {
-      raising.count(coarse.program(), point -> {});
+      raising.count(coarse);
     }
   }
 

@@ -8,10 +8,11 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Period;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * A relaxation of the world, for a bound on a large room: deliveries come on their days, but a
@@ -26,20 +27,57 @@ import java.util.Set;
  * freezers that are in use are taken for one that has their room and the longest of their lives. So
  * the least money of the relaxation is a bound for the world. Where there are several keepers, all
  * eat from one freezer for each life, but who eats what is told apart, for bags that may not be cut
- * ({@link BagsInAll}) and orders that are collected later ({@link ToHaveFirst}).
+ * ({@link BagsInAll}) and orders that are collected later ({@link ToHaveFirst}). Parts of few
+ * deliveries are written down finer, and at last exactly.
  */
-final class Coarse {
+final class Coarse implements Written {
   private static final List<Grain> GRAINS =
       List.of(Grain.DELIVERIES, Grain.ofStep(7), Grain.ofStep(14), Grain.ofStep(28));
 
   private static final int MOST_COLUMNS = 11_000;
-  private final Program program;
 
+  /** Of so small a part the exact program, which has three times as many, is soon solved too. */
+  private static final int FEW_COLUMNS = 2500;
+
+  private final World world;
+  private final World pooled;
+  private final Grain grain;
+  private final Program program;
+  private final Function<World, Written> exact;
+
+  /** Days of a shop that are taken for one; in other cases a delivery is no other's. */
   private record Visit(String supplier, int week) {}
 
-  /** As fine as may be without being too large a program to solve often. */
+  /** The same, of whose parts nothing becomes a plan. */
   Coarse(World world) {
-    program = Grain.isLarge(world) ? fromCoarsest(Pool.of(world)) : fromFinest(pooled(world));
+    this(world, Exact::of);
+  }
+
+  /**
+   * As fine as may be without being too large a program to solve often.
+   *
+   * @param exact writes a part of the world down as it is
+   */
+  Coarse(World world, Function<World, Written> exact) {
+    this.world = world;
+    this.exact = exact;
+    boolean large = Grain.isLarge(world);
+    pooled = large || world.keepers().size() == 1 ? Pool.of(world) : Pool.byLife(world);
+    program = large ? fromCoarsest(pooled) : fromFinest(pooled);
+    grain = program.decisions().timeline().grain();
+    strengthen();
+  }
+
+  private Coarse(World world, World pooled, Grain grain, Function<World, Written> exact) {
+    this.world = world;
+    this.pooled = pooled;
+    this.grain = grain;
+    this.exact = exact;
+    program = of(pooled, grain);
+    strengthen();
+  }
+
+  private void strengthen() {
     new CoverRows(program).add();
     OrderRoom.add(world, program);
     boolean isKnownWhoEats = !program.decisions().world().joint().equals(Joint.ALONE);
@@ -47,10 +85,6 @@ final class Coarse {
       new BagsInAll(world, program).add();
       new ToHaveFirst(world, program).add();
     }
-  }
-
-  private static World pooled(World world) {
-    return world.keepers().size() > 1 ? Pool.byLife(world) : Pool.of(world);
   }
 
   private static Program fromFinest(World pooled) {
@@ -84,15 +118,17 @@ final class Coarse {
       return Rules.program(world, grain);
     }
     Timeline timeline = new Timeline(world, grain);
-    Set<Visit> visits = new HashSet<>();
-    List<Slot> slots = new ArrayList<>();
-    for (Slot slot : world.slots()) {
-      Visit visit = new Visit(slot.supplier(), timeline.at(slot.arrivesEarliest()));
-      if (!isPlainShop(world.supplier(slot.supplier())) || visits.add(visit)) {
-        slots.add(slot);
-      }
-    }
+    Set<Object> visits = new HashSet<>();
+    List<Slot> slots =
+        world.slots().stream().filter(slot -> visits.add(visit(world, timeline, slot))).toList();
     return Rules.program(world.withSlots(slots).withPledges(kept(world)), grain);
+  }
+
+  /** What is told apart: visits of a plain shop where days are taken for one, else deliveries. */
+  private static Object visit(World world, Timeline timeline, Slot slot) {
+    return timeline.grain().step() > 1 && isPlainShop(world.supplier(slot.supplier()))
+        ? new Visit(slot.supplier(), timeline.at(slot.arrivesEarliest()))
+        : slot;
   }
 
   /** A visit that stands for others may lie outside the dates of a pledge: it is left out then. */
@@ -112,7 +148,46 @@ final class Coarse {
             .allMatch(pack -> pack.available().equals(Pack.Availability.ANY));
   }
 
-  Program program() {
+  @Override
+  public Program program() {
     return program;
+  }
+
+  /**
+   * Where only few deliveries are left, finer than this one. Not where days are taken for one: what
+   * is counted would not mean the same.
+   */
+  @Override
+  public Written without(Set<Slot> closed) {
+    Timeline timeline = program.decisions().timeline();
+    Set<Object> visits = new HashSet<>();
+    closed.forEach(slot -> visits.add(visit(world, timeline, slot)));
+    List<Slot> left =
+        world.slots().stream()
+            .filter(slot -> !visits.contains(visit(world, timeline, slot)))
+            .toList();
+    World part = world.withSlots(left);
+    double columns = columns() * left.size() / (double) world.slots().size();
+    if (grain.step() == 1 && columns < FEW_COLUMNS) {
+      return exact.apply(part);
+    }
+    boolean finer = grain.step() == 1 && columns < 2 * FEW_COLUMNS;
+    return new Coarse(part, pooled.withSlots(left), finer ? Grain.DAYS : grain, exact);
+  }
+
+  @Override
+  public Optional<Written> finer() {
+    return grain.step() == 1 && columns() < FEW_COLUMNS
+        ? Optional.of(exact.apply(world))
+        : Optional.empty();
+  }
+
+  @Override
+  public void whole(double[] point) {
+    // says nothing of the freezer from which each is fed
+  }
+
+  private int columns() {
+    return program.model().columns().size();
   }
 }

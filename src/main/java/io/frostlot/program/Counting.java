@@ -2,60 +2,66 @@ package io.frostlot.program;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.DoubleSupplier;
 
 /**
  * Branch and bound on {@link Counts}, best bound first: a bound of the money that keeps rising.
- * Each node is one linear program, solved from the basis of the one before.
+ * Each node is one linear program, solved from the basis of the one before; where it closes enough
+ * deliveries, that of a smaller {@link Part}.
  */
-final class Counting {
+final class Counting implements AutoCloseable {
   /** Money that a node without a solution is taken to bring where there is no plan to compare. */
   private static final double MUCH = 100;
 
-  private final Simplex simplex;
-  private final Counts counts;
+  /** Of the deliveries of a part. */
+  private static final double CLOSED = 0.15;
+
+  private static final int MOST_PARTS = 24;
+
+  private final Part whole;
   private final DoubleSupplier cutoff;
   private final PriorityQueue<Node> open =
       new PriorityQueue<>(
           Comparator.comparingDouble(Node::bound)
-              .thenComparing(node -> -node.changes().size())
+              .thenComparing(node -> -node.depth())
               .thenComparingLong(Node::number));
+
+  /** Nodes of each part that wait to be branched on. */
+  private final Map<Part, Integer> waiting = new HashMap<>();
+
   private final Gains gains = new Gains();
   private double settled = Double.POSITIVE_INFINITY;
   private long numbered;
 
   /**
-   * What is told on the way.
+   * A solved relaxation with some counts held.
    *
-   * @param bound after every node
-   * @param whole points at which all counts are whole
+   * @param count to branch on, and its value
+   * @param depth branchings above it
    */
-  record Progress(DoubleConsumer bound, Consumer<double[]> whole) {}
-
-  /** Bounds of one column, beside those that it has. */
-  private record Change(Var column, double least, double most) {}
-
-  /**
-   * A solved relaxation with some columns held.
-   *
-   * @param column to branch on, and its value
-   */
-  private record Node(double bound, List<Change> changes, Var column, double value, long number) {}
+  private record Node(
+      Part part,
+      double bound,
+      List<Part.Change> changes,
+      Counts.Count count,
+      double value,
+      int depth,
+      long number) {}
 
   /**
    * A tree of which nothing is searched yet.
    *
    * @param cutoff nodes that cannot come below it are of no use
    */
-  Counting(Simplex simplex, Counts counts, DoubleSupplier cutoff) {
-    this.simplex = simplex;
-    this.counts = counts;
+  Counting(Part whole, DoubleSupplier cutoff) {
+    this.whole = whole;
     this.cutoff = cutoff;
   }
 
@@ -63,16 +69,18 @@ final class Counting {
    * Searches until nothing is left, which it says, or it is told to stop.
    *
    * @param most nodes
+   * @param rise told the bound after every node
    */
-  boolean run(int most, BooleanSupplier stop, Progress progress) {
-    look(Double.NEGATIVE_INFINITY, List.of(), progress);
-    progress.bound().accept(bound());
+  boolean run(int most, BooleanSupplier stop, DoubleConsumer rise) {
+    begin(whole, Double.NEGATIVE_INFINITY, 0);
+    rise.accept(bound());
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
       Node node = open.poll();
       if (node.bound() < cutoff.getAsDouble()) {
-        branch(node, progress);
+        branch(node);
       }
-      progress.bound().accept(bound());
+      forget(node.part());
+      rise.accept(bound());
     }
     return open.isEmpty();
   }
@@ -83,15 +91,32 @@ final class Counting {
     return Math.min(settled, Math.min(least, cutoff.getAsDouble()));
   }
 
-  private void branch(Node node, Progress progress) {
+  private void branch(Node node) {
     double below = Math.floor(node.value());
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.POSITIVE_INFINITY;
-    Change down = new Change(node.column(), least, below);
-    Change up = new Change(node.column(), below + 1, most);
-    double lower = look(node.bound(), with(node.changes(), down), progress);
-    double higher = look(node.bound(), with(node.changes(), up), progress);
-    gains.learn(node.column(), node.value(), gain(node, lower), gain(node, higher));
+    double lower = branch(node, new Part.Change(node.count(), least, below));
+    double higher = branch(node, new Part.Change(node.count(), below + 1, most));
+    gains.learn(node.count(), node.value(), gain(node, lower), gain(node, higher));
+  }
+
+  private double branch(Node node, Part.Change change) {
+    List<Part.Change> changes = new ArrayList<>(node.changes());
+    changes.add(change);
+    int depth = node.depth() + 1;
+    Optional<Part> smaller =
+        waiting.size() < MOST_PARTS ? node.part().smaller(changes, CLOSED) : Optional.empty();
+    return smaller
+        .map(part -> begin(part, node.bound(), depth))
+        .orElseGet(() -> look(node.part(), node.bound(), List.copyOf(changes), depth));
+  }
+
+  /** The first node of a part. */
+  private double begin(Part part, double atLeast, int depth) {
+    waiting.put(part, 1);
+    double bound = look(part, atLeast, List.of(), depth);
+    forget(part);
+    return bound;
   }
 
   /** No more than is of use: a node without a solution, or beyond the cutoff, is as good as any. */
@@ -106,31 +131,50 @@ final class Counting {
    *
    * @return its bound; infinite where there is no solution
    */
-  private double look(double atLeast, List<Change> changes, Progress progress) {
-    simplex.reset();
-    changes.forEach(change -> simplex.tighten(change.column(), change.least(), change.most()));
-    Simplex.End end = simplex.solve();
+  private double look(Part part, double atLeast, List<Part.Change> changes, int depth) {
+    Simplex.End end = part.solve(changes);
     double bound = Math.max(atLeast, end.bound());
     if (end.isImpossible() || bound >= cutoff.getAsDouble()) {
       return bound;
     }
-    Optional<Var> column =
-        end.point().length == 0 ? Optional.empty() : counts.toBranchOn(end.point(), gains);
-    if (column.isPresent()) {
-      double value = end.point()[column.get().index()];
-      open.add(new Node(bound, changes, column.get(), value, numbered++));
+    if (end.point().length == 0) {
+      settled = Math.min(settled, bound);
       return bound;
     }
-    settled = Math.min(settled, bound);
-    if (end.point().length > 0) {
-      progress.whole().accept(end.point());
+    Optional<Counts.Count> count = part.toBranchOn(end.point(), gains);
+    if (count.isEmpty()) {
+      return settle(part, bound, changes, end.point(), depth);
     }
+    double value = end.point()[count.get().column().index()];
+    open.add(new Node(part, bound, changes, count.get(), value, depth, numbered++));
+    waiting.merge(part, 1, Integer::sum);
     return bound;
   }
 
-  private static List<Change> with(List<Change> changes, Change change) {
-    List<Change> longer = new ArrayList<>(changes);
-    longer.add(change);
-    return List.copyOf(longer);
+  /** What is whole may not be so in a finer program. */
+  private double settle(
+      Part part, double bound, List<Part.Change> changes, double[] point, int depth) {
+    part.whole(point);
+    Optional<Part> finer = part.finer(changes);
+    if (finer.isPresent()) {
+      return begin(finer.get(), bound, depth);
+    }
+    settled = Math.min(settled, bound);
+    return bound;
+  }
+
+  /** One node less of a part, which is closed after its last. */
+  private void forget(Part part) {
+    waiting.merge(part, -1, Integer::sum);
+    if (waiting.get(part) == 0) {
+      waiting.remove(part);
+      part.close();
+    }
+  }
+
+  @Override
+  public void close() {
+    waiting.keySet().forEach(Part::close);
+    waiting.clear();
   }
 }

@@ -1,13 +1,16 @@
 package io.frostlot.program;
 
+import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * How many: whole numbers of a program worth branching on, most telling first.
@@ -27,35 +30,66 @@ final class Counts {
   private static final int PACKS = 4;
   private static final int STEPS = 5;
   private static final int SINGLE = 20;
-  private final Model model;
+  private final Program program;
   private final List<Count> counts = new ArrayList<>();
+
+  /** What one order has a number of, or may be. */
+  private enum Kind {
+    OPEN,
+    BOXES,
+    GRANT,
+    PACKS,
+    STEP
+  }
+
+  /** A number that every order of a supplier may have, such as the packs of one row. */
+  private record Numbered(Kind kind, String id) {}
+
+  /** One number of each of some orders, added up. */
+  record Sum(Numbered number, List<Slot> slots) {
+    /** Is nothing ordered there where it is zero? */
+    boolean isOfOrders() {
+      return number.kind == Kind.OPEN || number.kind == Kind.BOXES;
+    }
+  }
 
   /**
    * A whole number.
    *
+   * @param name means the same in a program of other deliveries
+   * @param sum empty for a column by itself
    * @param turn counts of a lower one promise more before any was branched on
    */
-  record Count(int column, int turn) {}
+  record Count(String name, Optional<Sum> sum, Var column, int turn) {}
+
+  /** A sum that is held between two numbers. */
+  record Held(Sum sum, double least, double most) {}
 
   /** The counts of a program; adds their columns and rows to its model. */
   Counts(Program program) {
-    model = program.model();
-    Map<String, List<OrderDecisions>> bySupplier = new LinkedHashMap<>();
-    program
-        .decisions()
-        .orders()
-        .values()
-        .forEach(
-            order ->
-                bySupplier
-                    .computeIfAbsent(order.supplier().id(), id -> new ArrayList<>())
-                    .add(order));
-    bySupplier.values().forEach(this::count);
+    this.program = program;
+    program.decisions().orders().values().stream()
+        .collect(
+            Collectors.groupingBy(
+                order -> order.supplier().id(), LinkedHashMap::new, Collectors.toList()))
+        .forEach(this::count);
     Set<Integer> counted = new HashSet<>();
-    counts.forEach(count -> counted.add(count.column()));
-    for (int i = 0; i < model.columns().size(); i++) {
-      if (model.columns().get(i).kind() == Model.Kind.WHOLE && !counted.contains(i)) {
-        counts.add(new Count(i, SINGLE));
+    counts.forEach(count -> counted.add(count.column().index()));
+    for (OrderDecisions order : program.decisions().orders().values()) {
+      numbers(order)
+          .forEach(
+              (number, column) -> {
+                if (counted.add(column.index())) {
+                  Sum sum = new Sum(number, List.of(order.slot()));
+                  counts.add(
+                      new Count(order.slot() + " " + number, Optional.of(sum), column, SINGLE));
+                }
+              });
+    }
+    List<Model.Column> columns = program.model().columns();
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).kind() == Model.Kind.WHOLE && !counted.contains(i)) {
+        counts.add(new Count("column " + i, Optional.empty(), new Var(i), SINGLE));
       }
     }
   }
@@ -66,59 +100,128 @@ final class Counts {
   }
 
   /** Of the orders of one supplier, by date. */
-  private void count(List<OrderDecisions> orders) {
-    halved(orders.stream().map(OrderDecisions::open).toList(), 0);
-    if (!orders.get(0).supplier().isPickUp()) {
-      halved(orders.stream().map(OrderDecisions::boxes).toList(), 0);
-    }
-    Map<String, List<Var>> grants = new LinkedHashMap<>();
-    Map<String, List<Var>> packs = new LinkedHashMap<>();
-    Map<String, List<Var>> steps = new LinkedHashMap<>();
+  private void count(String supplier, List<OrderDecisions> orders) {
+    Map<Numbered, List<Slot>> having = new LinkedHashMap<>();
     for (OrderDecisions order : orders) {
-      order.promotions().forEach((id, taken) -> add(grants, "taken " + id, taken));
-      order.choices().forEach((id, choice) -> add(grants, id, choice));
-      order.packs().forEach((pack, decision) -> add(packs, pack.id(), decision.count()));
-      order.stepsReached().forEach((id, reached) -> add(steps, id, reached));
+      numbers(order)
+          .keySet()
+          .forEach(it -> having.computeIfAbsent(it, k -> new ArrayList<>()).add(order.slot()));
     }
-    grants.values().forEach(sum -> counts.add(new Count(sum(sum).index(), GRANTS)));
-    packs.values().forEach(sum -> counts.add(new Count(sum(sum).index(), PACKS)));
-    steps.values().forEach(sum -> counts.add(new Count(sum(sum).index(), STEPS)));
+    having.forEach(
+        (number, slots) -> {
+          Sum sum = new Sum(number, List.copyOf(slots));
+          String name = supplier + " " + number;
+          switch (number.kind) {
+            case OPEN, BOXES -> halved(name, sum, 0);
+            case GRANT -> add(name, sum, total(sum), GRANTS);
+            case PACKS -> add(name, sum, total(sum), PACKS);
+            case STEP -> add(name, sum, total(sum), STEPS);
+          }
+        });
   }
 
-  private static void add(Map<String, List<Var>> sums, String key, Var variable) {
-    sums.computeIfAbsent(key, k -> new ArrayList<>()).add(variable);
+  private static Map<Numbered, Var> numbers(OrderDecisions order) {
+    Map<Numbered, Var> numbers = new LinkedHashMap<>();
+    numbers.put(new Numbered(Kind.OPEN, ""), order.open());
+    if (!order.supplier().isPickUp()) {
+      numbers.put(new Numbered(Kind.BOXES, ""), order.boxes());
+    }
+    order
+        .promotions()
+        .forEach((id, it) -> numbers.put(new Numbered(Kind.GRANT, "taken " + id), it));
+    order.choices().forEach((id, it) -> numbers.put(new Numbered(Kind.GRANT, id), it));
+    order
+        .packs()
+        .forEach((pack, it) -> numbers.put(new Numbered(Kind.PACKS, pack.id()), it.count()));
+    order.stepsReached().forEach((id, it) -> numbers.put(new Numbered(Kind.STEP, id), it));
+    return numbers;
   }
 
   /** A sum, its two halves, theirs, and so on. */
-  private Var halved(List<Var> parts, int turn) {
-    Var sum = parts.get(0);
-    if (parts.size() > 1) {
-      int middle = parts.size() / 2;
-      Var early = halved(parts.subList(0, middle), turn + 1);
-      sum = sum(List.of(early, halved(parts.subList(middle, parts.size()), turn + 1)));
+  private Var halved(String name, Sum whole, int turn) {
+    List<Slot> slots = whole.slots();
+    Linear halves = total(whole);
+    if (slots.size() > 1) {
+      halves = new Linear();
+      int middle = slots.size() / 2;
+      for (List<Slot> half :
+          List.of(slots.subList(0, middle), slots.subList(middle, slots.size()))) {
+        String named = name + " " + half.get(0).arrivesEarliest() + " of " + half.size();
+        halves.plus(1, halved(named, new Sum(whole.number(), List.copyOf(half)), turn + 1));
+      }
     }
-    counts.add(new Count(sum.index(), turn));
-    return sum;
+    return add(name, whole, halves, turn);
   }
 
-  private Var sum(List<Var> parts) {
-    if (parts.size() == 1) {
-      return parts.get(0);
+  /** A column that is equal to a sum, which is one already where it has one part. */
+  private Var add(String name, Sum sum, Linear parts, int turn) {
+    int[] variables = parts.terms().variables();
+    Model model = program.model();
+    Var column = new Var(variables[0]);
+    if (variables.length > 1) {
+      column = model.whole(0, model.most(parts));
+      model.equal(ID, parts.plus(-1, column), 0);
     }
-    Linear sum = new Linear();
-    parts.forEach(part -> sum.plus(1, part));
-    Var total = model.whole(0, model.most(sum));
-    model.equal(ID, sum.plus(-1, total), 0);
+    counts.add(new Count(name, Optional.of(sum), column, turn));
+    return column;
+  }
+
+  private Linear total(Sum sum) {
+    Linear total = new Linear();
+    for (Slot slot : sum.slots()) {
+      Optional.ofNullable(program.decisions().orders().get(slot))
+          .map(order -> numbers(order).get(sum.number()))
+          .ifPresent(number -> total.plus(1, number));
+    }
     return total;
   }
 
-  /** The column to branch on at a point: the most promising; empty where all are whole. */
-  Optional<Var> toBranchOn(double[] point, Gains gains) {
+  /** Holds sums of a program of more deliveries: those that are not there are none. */
+  List<Model.Row> rows(List<Held> held) {
+    return held.stream().map(it -> Model.extra(it.least(), total(it.sum()), it.most())).toList();
+  }
+
+  /** Deliveries of the program. */
+  Set<Slot> slots() {
+    return program.decisions().orders().keySet();
+  }
+
+  /**
+   * Deliveries that are not ordered where some sums are held: all of a sum that is none, and the
+   * others of a sum of orders that has no more than are elsewhere in it.
+   */
+  static Set<Slot> closed(List<Held> held) {
+    Set<Slot> closed = new HashSet<>();
+    for (Held most : held) {
+      if (most.sum().isOfOrders() && most.most() < 1) {
+        closed.addAll(most.sum().slots());
+      } else if (most.sum().number().kind == Kind.OPEN && most.most() < Double.POSITIVE_INFINITY) {
+        closed.addAll(others(most, held));
+      }
+    }
+    return closed;
+  }
+
+  private static Set<Slot> others(Held most, List<Held> held) {
+    Set<Slot> others = new LinkedHashSet<>(most.sum().slots());
+    double elsewhere = 0;
+    List<Held> smallest = new ArrayList<>(held);
+    smallest.sort(Comparator.comparingInt(it -> it.sum().slots().size()));
+    for (Held some : smallest) {
+      if (some.least() >= 1 && some.sum().isOfOrders() && others.containsAll(some.sum().slots())) {
+        elsewhere += some.sum().number().kind == Kind.OPEN ? some.least() : 1;
+        some.sum().slots().forEach(others::remove);
+      }
+    }
+    return elsewhere < most.most() ? Set.of() : others;
+  }
+
+  /** What to branch on at a point: the most promising; empty where all are whole. */
+  Optional<Count> toBranchOn(double[] point, Gains gains) {
     Gains.Promise promise = gains.promise();
     return counts.stream()
-        .filter(count -> distance(point[count.column()]) > WHOLE)
-        .max(Comparator.comparingDouble(count -> promise.of(count, point[count.column()])))
-        .map(count -> new Var(count.column()));
+        .filter(count -> distance(point[count.column().index()]) > WHOLE)
+        .max(Comparator.comparingDouble(count -> promise.of(count, point[count.column().index()])));
   }
 
   private static double distance(double value) {

@@ -21,10 +21,10 @@ final class Gains {
 
   /** Of holding columns down, or up. */
   private static final class Side {
-    private final Map<Integer, Mean> means = new HashMap<>();
+    private final Map<String, Mean> means = new HashMap<>();
 
-    void learn(int column, double gain) {
-      means.merge(column, new Mean(gain, 1), Mean::and);
+    void learn(String name, double gain) {
+      means.merge(name, new Mean(gain, 1), Mean::and);
     }
 
     /** The average over columns that were branched on; one where there is none. */
@@ -33,7 +33,7 @@ final class Gains {
     }
 
     double expected(Counts.Count count, double usual) {
-      Mean own = means.get(count.column());
+      Mean own = means.get(count.name());
       return own == null ? usual * HALF / (HALF + count.turn()) : own.value();
     }
   }
@@ -51,13 +51,13 @@ final class Gains {
   /**
    * Two nodes were made of one.
    *
-   * @param value of the column before
+   * @param value of the count before
    * @param lower by how much the bound of the node below it is higher than before; likewise above
    */
-  void learn(Var column, double value, double lower, double higher) {
+  void learn(Counts.Count count, double value, double lower, double higher) {
     double part = value - Math.floor(value);
-    below.learn(column.index(), lower / part);
-    above.learn(column.index(), higher / (1 - part));
+    below.learn(count.name(), lower / part);
+    above.learn(count.name(), higher / (1 - part));
   }
 
   /** How promising each count is at a point: the product of what both nodes may bring. */

@@ -4,8 +4,6 @@ import io.frostlot.plan.Answer;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
-import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
 
 /**
@@ -24,22 +22,18 @@ record Raising(
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
    * but may not be the best before money, of the plans that are no worse there.
    */
-  boolean count(Program program, Consumer<double[]> whole) {
-    Model model = program.model();
-    Counts counts = new Counts(program);
+  boolean count(Written written) {
     boolean ended = false;
     boolean again = true;
     while (again) {
       Optional<HeldLevels> loose = asGood();
       HeldLevels levels = loose.orElse(held);
-      DoubleConsumer rise = bound -> tell(loose.isPresent(), levels, bound);
       BooleanSupplier turned =
           () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
-      Linear money = model.objective(Level.MONEY);
-      try (Simplex simplex = new Simplex(model, money, levels.rows(model), millisLeft)) {
-        int nodes = Scip.nodes(rounds);
-        Counting.Progress progress = new Counting.Progress(rise, whole);
-        ended = new Counting(simplex, counts, this::cutoff).run(nodes, turned, progress);
+      try (Counting counting = new Counting(Part.of(written, levels, millisLeft), this::cutoff)) {
+        ended =
+            counting.run(
+                Scip.nodes(rounds), turned, bound -> tell(loose.isPresent(), levels, bound));
       }
       again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
     }

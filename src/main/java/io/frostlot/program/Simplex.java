@@ -9,11 +9,15 @@ import java.util.function.LongSupplier;
 
 /**
  * The linear relaxation of a {@link Model}, solved again and again with other bounds of its
- * columns: GLOP's dual simplex, without its preprocessing, goes on from the basis before.
+ * columns: GLOP's dual simplex, without its preprocessing, goes on from the basis before, and where
+ * that takes long its primal simplex from there, which is also the faster one without a basis.
  */
 final class Simplex implements AutoCloseable {
-  private static final String INCREMENTAL =
+  private static final String DUAL =
       "use_preprocessing:false use_dual_simplex:true max_number_of_iterations:";
+
+  private static final String PRIMAL =
+      "use_preprocessing:false use_dual_simplex:false max_number_of_iterations:";
 
   private static final String AFRESH =
       "use_preprocessing:true use_dual_simplex:false max_number_of_iterations:-1";
@@ -103,7 +107,10 @@ final class Simplex implements AutoCloseable {
     }
     MPSolver.ResultStatus status = MPSolver.ResultStatus.NOT_SOLVED;
     if (begun) {
-      status = run(INCREMENTAL + Math.max(few, (long) (PART * usual)));
+      status = run(DUAL + Math.max(few, (long) (PART * usual)));
+      if (!isSettled(status)) {
+        status = run(PRIMAL + Math.max(few, usual / 2));
+      }
     }
     if (!isSettled(status)) {
       status = fromTheBeginning();
@@ -121,7 +128,7 @@ final class Simplex implements AutoCloseable {
   /** Without a basis to go on from; the next run has one, unless this one needs preprocessing. */
   private MPSolver.ResultStatus fromTheBeginning() {
     loaded.solver().reset();
-    MPSolver.ResultStatus status = run(INCREMENTAL + MOST_ITERATIONS);
+    MPSolver.ResultStatus status = run(PRIMAL + MOST_ITERATIONS);
     begun = isSettled(status);
     if (begun) {
       usual = loaded.solver().iterations();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.LongSupplier;
@@ -102,14 +103,11 @@ final class Ties {
   private boolean count(Linear amount, DoubleSupplier cutoff, Consumer<double[]> whole) {
     boolean small = BranchAndBound.isSmall(program.model());
     long end = millisLeft.getAsLong() - (small ? BranchAndBound.MOMENT_MILLIS : Long.MAX_VALUE);
-    try (Simplex simplex = new Simplex(program.model(), amount, held, millisLeft)) {
-      boolean finished =
-          new Counting(simplex, counts, cutoff)
-              .run(
-                  Scip.nodes(rounds),
-                  () -> millisLeft.getAsLong() < Math.max(1, end),
-                  new Counting.Progress(bound -> {}, whole));
-      return finished || (small && search(amount, cutoff, whole));
+    Simplex simplex = new Simplex(program.model(), amount, held, millisLeft);
+    try (Counting counting = new Counting(Part.undivided(counts, simplex, whole), cutoff)) {
+      BooleanSupplier stop = () -> millisLeft.getAsLong() < Math.max(1, end);
+      return counting.run(Scip.nodes(rounds), stop, bound -> {})
+          || (small && search(amount, cutoff, whole));
     }
   }
 

@@ -102,6 +102,10 @@ final class Timeline {
     return !world.scenario().policy().charges().holding().isZero();
   }
 
+  Grain grain() {
+    return grain;
+  }
+
   /** Is time looked at on all days on which anything can change? */
   boolean isExact() {
     return grain.isExact();

@@ -2,13 +2,14 @@ package io.frostlot.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Pseudo-costs by hand. */
 class GainsTest {
-  private static final Counts.Count EARLY = new Counts.Count(0, 0);
-  private static final Counts.Count LATE = new Counts.Count(1, 2);
-  private static final Counts.Count LATEST = new Counts.Count(2, 2);
+  private static final Counts.Count EARLY = count(0, 0);
+  private static final Counts.Count LATE = count(1, 2);
+  private static final Counts.Count LATEST = count(2, 2);
 
   @Test
   void where_nothing_is_known_the_earlier_turn_promises_more_and_a_half_the_most() {
@@ -23,8 +24,8 @@ class GainsTest {
   @Test
   void what_was_branched_on_promises_what_it_brought_on_average() {
     Gains gains = new Gains();
-    gains.learn(new Var(1), 3.25, 2, 6);
-    gains.learn(new Var(1), 3.25, 1, 3);
+    gains.learn(LATE, 3.25, 2, 6);
+    gains.learn(LATE, 3.25, 1, 3);
 
     Gains.Promise promise = gains.promise();
 
@@ -36,12 +37,16 @@ class GainsTest {
   @Test
   void what_brings_nothing_on_one_side_still_counts_by_the_other() {
     Gains gains = new Gains();
-    gains.learn(new Var(0), 0.5, 0, 8);
-    gains.learn(new Var(1), 0.5, 0, 2);
+    gains.learn(EARLY, 0.5, 0, 8);
+    gains.learn(LATE, 0.5, 0, 2);
 
     Gains.Promise promise = gains.promise();
 
     assertThat(promise.of(EARLY, 0.5)).isGreaterThan(promise.of(LATE, 0.5));
     assertThat(promise.of(LATE, 0.5)).isGreaterThan(0);
+  }
+
+  private static Counts.Count count(int column, int turn) {
+    return new Counts.Count("number " + column, Optional.empty(), new Var(column), turn);
   }
 }
