@@ -47,7 +47,7 @@ final class ChangedDueSoon implements Rule {
   @Override
   public void impose(Program program) {
     Decisions decisions = program.decisions();
-    if (dueSoon.isNone() || decisions.timeline().takesDaysTogether()) {
+    if (dueSoon.isNone() || decisions.timeline().grain().takesDaysTogether()) {
       return;
     }
     double charge = dueSoon.charge().toDouble();

@@ -114,7 +114,7 @@ final class Coarse implements Written {
   }
 
   private static Program of(World world, Grain grain) {
-    if (grain.step() == 1) {
+    if (!grain.takesDaysTogether()) {
       return Rules.program(world, grain);
     }
     Timeline timeline = new Timeline(world, grain);
@@ -126,7 +126,7 @@ final class Coarse implements Written {
 
   /** What is told apart: visits of a plain shop where days are taken for one, else deliveries. */
   private static Object visit(World world, Timeline timeline, Slot slot) {
-    return timeline.grain().step() > 1 && isPlainShop(world.supplier(slot.supplier()))
+    return timeline.grain().takesDaysTogether() && isPlainShop(world.supplier(slot.supplier()))
         ? new Visit(slot.supplier(), timeline.at(slot.arrivesEarliest()))
         : slot;
   }
@@ -168,16 +168,16 @@ final class Coarse implements Written {
             .toList();
     World part = world.withSlots(left);
     double columns = columns() * left.size() / (double) world.slots().size();
-    if (grain.step() == 1 && columns < FEW_COLUMNS) {
+    if (!grain.takesDaysTogether() && columns < FEW_COLUMNS) {
       return exact.apply(part);
     }
-    boolean finer = grain.step() == 1 && columns < 2 * FEW_COLUMNS;
+    boolean finer = !grain.takesDaysTogether() && columns < 2 * FEW_COLUMNS;
     return new Coarse(part, pooled.withSlots(left), finer ? Grain.DAYS : grain, exact);
   }
 
   @Override
   public Optional<Written> finer() {
-    return grain.step() == 1 && columns() < FEW_COLUMNS
+    return !grain.takesDaysTogether() && columns() < FEW_COLUMNS
         ? Optional.of(exact.apply(world))
         : Optional.empty();
   }

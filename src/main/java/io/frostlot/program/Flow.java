@@ -82,7 +82,7 @@ final class Flow {
   Flow(Shelf shelf, Timeline timeline, Model model) {
     days = timeline.of(shelf.item());
     this.shelf = shelf;
-    coarse = timeline.takesDaysTogether();
+    coarse = timeline.grain().takesDaysTogether();
     forSafety = timeline.keepsForSafety();
     stock = new Var[days.intervals().length];
     thrown = new Linear[days.intervals().length];

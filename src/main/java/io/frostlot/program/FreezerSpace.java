@@ -58,7 +58,7 @@ final class FreezerSpace implements Rule {
 
   @Override
   public void impose(Program program) {
-    boolean after = afterMeals() || program.decisions().timeline().takesDaysTogether();
+    boolean after = afterMeals() || program.decisions().timeline().grain().takesDaysTogether();
     List<Flow> flows = program.decisions().flows();
     for (Freezer freezer : world.scenario().larder().freezers()) {
       List<Flow> within = flows.stream().filter(flow -> flow.takesRoomIn(freezer)).toList();

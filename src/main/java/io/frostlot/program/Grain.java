@@ -39,6 +39,10 @@ record Grain(int step, int slack, int tailSlack, boolean nightsTogether) {
     return new Grain(step, slack, tailSlack, true);
   }
 
+  boolean takesDaysTogether() {
+    return step > 1;
+  }
+
   /** Are all days looked at on which anything can change? */
   boolean isExact() {
     return step == 1 && slack == 0 && tailSlack == 0;

@@ -28,7 +28,7 @@ final class OrderRoom {
   static void add(World world, Program program) {
     boolean follows =
         world.keepers().size() == 1
-            && !program.decisions().timeline().takesDaysTogether()
+            && !program.decisions().timeline().grain().takesDaysTogether()
             && world.scenario().policy().freezerCheck() == Policy.FreezerCheck.AFTER_DELIVERY;
     if (!follows) {
       return;

@@ -111,10 +111,6 @@ final class Timeline {
     return grain.isExact();
   }
 
-  boolean takesDaysTogether() {
-    return grain.step() > 1;
-  }
-
   /** Days of cover asked for; none where time is not looked at finely. */
   int coverDays() {
     return !isExact() ? 0 : world.scenario().policy().safety().coverDays();

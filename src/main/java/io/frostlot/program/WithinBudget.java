@@ -61,7 +61,7 @@ final class WithinBudget implements Rule {
 
   @Override
   public void impose(Program program) {
-    if (program.decisions().timeline().takesDaysTogether()) {
+    if (program.decisions().timeline().grain().takesDaysTogether()) {
       return;
     }
     Map<YearMonth, Linear> byMonth = new TreeMap<>();
