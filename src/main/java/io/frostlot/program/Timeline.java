@@ -207,7 +207,9 @@ final class Timeline {
     }
     Policy policy = world.scenario().policy();
     int shift =
-        takesDaysTogether() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY ? 1 : 0;
+        grain.takesDaysTogether() || policy.freezerCheck() == Policy.FreezerCheck.END_OF_DAY
+            ? 1
+            : 0;
     for (int check : checkDays) {
       segments.add(check + shift);
     }
