@@ -115,10 +115,9 @@ final class Bounding implements Runnable {
         Level.SHORTFALL,
         reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(4)));
     if (world.keepers().size() > 1) {
-      raising.search(coarse.program());
-    } else {
-      raising.count(coarse);
+      raising.cut(coarse.program());
     }
+    raising.count(coarse);
   }
 
   private long millis() {

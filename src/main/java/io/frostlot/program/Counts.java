@@ -94,11 +94,6 @@ final class Counts {
     }
   }
 
-  /** Only adds them, for a solver to branch on; returns how many. */
-  static int add(Program program) {
-    return new Counts(program).counts.size();
-  }
-
   /** Of the orders of one supplier, by date. */
   private void count(String supplier, List<OrderDecisions> orders) {
     Map<Numbered, List<Slot>> having = new LinkedHashMap<>();

@@ -40,14 +40,9 @@ final class HeldLevels {
     return rows;
   }
 
-  /** The least money with these levels, with what follows left real. */
-  Scip.Task task(Model model) {
-    return Scip.Task.of(model.objective(Level.MONEY), rows(model), true, Scip.Budget.ofMillis(0));
-  }
-
   /**
-   * The same, where to be above one of them is not forbidden but dear: a relaxation of which a
-   * point is soon found, without which SCIP tells no bound.
+   * The least money where to be above one of them is not forbidden but dear, what follows left
+   * real: a relaxation of which a point is soon found, without which SCIP tells no bound.
    */
   Scip.Task nearly(Program program) {
     Model model = program.model();

@@ -15,8 +15,7 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
-  private static final long FIRST_SLICE_MILLIS = 2500;
-  private static final int LONGER = 3;
+  private static final long CUT_MILLIS = 2500;
 
   /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
@@ -41,29 +40,20 @@ record Raising(
   }
 
   /**
-   * The same by SCIP, which cuts the relaxation and branches on the same counts; each try takes
-   * longer than the one before. Where it orders from is told on the way.
+   * Something to begin with, by SCIP, which cuts the relaxation; where it orders from is told too.
+   * Levels are priced, not held: where they must be held a point, and with it a bound, may be slow
+   * to come.
    */
-  void search(Program program) {
+  void cut(Program program) {
     relax(program);
-    Counts.add(program);
-    long slice = FIRST_SLICE_MILLIS;
-    boolean finished = false;
-    while (!finished && !over.getAsBoolean()) {
-      boolean loose = asGood().isPresent();
-      HeldLevels levels = asGood().orElse(held);
-      Scip.Budget budget = Scip.Budget.of(Math.min(slice, millisLeft.getAsLong()), rounds);
-      // where levels must be held a point, and with it a bound, may be slow to come
-      boolean first = slice == FIRST_SLICE_MILLIS;
-      Scip.Task task = first ? levels.nearly(program) : levels.task(program.model());
-      Scip.End end = Scip.minimise(program.model(), task.within(budget));
-      tell(loose, levels, end.bound());
-      if (end.found()) {
-        best.promising().add(program.decisions().ordered(end.point()));
-      }
-      boolean enough = rounds.isPresent() || (end.finished() && !first);
-      finished = enough && loose == asGood().isPresent();
-      slice *= LONGER;
+    boolean loose = asGood().isPresent();
+    HeldLevels levels = asGood().orElse(held);
+    long millis = Math.min(CUT_MILLIS, millisLeft.getAsLong());
+    Scip.Task task = levels.nearly(program).within(Scip.Budget.of(millis, rounds));
+    Scip.End end = Scip.minimise(program.model(), task);
+    tell(loose, levels, end.bound());
+    if (end.found()) {
+      best.promising().add(program.decisions().ordered(end.point()));
     }
   }
 
