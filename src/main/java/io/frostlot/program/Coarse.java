@@ -177,7 +177,7 @@ final class Coarse implements Written {
 
   @Override
   public Optional<Written> finer() {
-    return !grain.takesDaysTogether() && columns() < FEW_COLUMNS
+    return !grain.takesDaysTogether() && columns() < 2 * FEW_COLUMNS
         ? Optional.of(exact.apply(world))
         : Optional.empty();
   }

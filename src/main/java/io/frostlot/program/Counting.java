@@ -27,6 +27,7 @@ final class Counting implements AutoCloseable {
 
   private final Part whole;
   private final DoubleSupplier cutoff;
+  private final int few;
   private final PriorityQueue<Node> open =
       new PriorityQueue<>(
           Comparator.comparingDouble(Node::bound)
@@ -59,10 +60,12 @@ final class Counting implements AutoCloseable {
    * A tree of which nothing is searched yet.
    *
    * @param cutoff nodes that cannot come below it are of no use
+   * @param few columns of a program that are soon solved as they are: parts of it gain nothing
    */
-  Counting(Part whole, DoubleSupplier cutoff) {
+  Counting(Part whole, DoubleSupplier cutoff, int few) {
     this.whole = whole;
     this.cutoff = cutoff;
+    this.few = few;
   }
 
   /**
@@ -77,7 +80,7 @@ final class Counting implements AutoCloseable {
     for (int done = 0; done < most && !open.isEmpty() && !stop.getAsBoolean(); done++) {
       Node node = open.poll();
       if (node.bound() < cutoff.getAsDouble()) {
-        branch(node);
+        goOn(node);
       }
       forget(node.part());
       rise.accept(bound());
@@ -89,6 +92,13 @@ final class Counting implements AutoCloseable {
   private double bound() {
     double least = open.isEmpty() ? Double.POSITIVE_INFINITY : open.peek().bound();
     return Math.min(settled, Math.min(least, cutoff.getAsDouble()));
+  }
+
+  /** In a smaller part where that can be; else it is branched on. */
+  private void goOn(Node node) {
+    boolean worth = waiting.size() < MOST_PARTS && node.part().columns() >= few;
+    Optional<Part> smaller = worth ? node.part().smaller(node.changes(), CLOSED) : Optional.empty();
+    smaller.ifPresentOrElse(part -> begin(part, node.bound(), node.depth()), () -> branch(node));
   }
 
   private void branch(Node node) {
@@ -103,12 +113,7 @@ final class Counting implements AutoCloseable {
   private double branch(Node node, Part.Change change) {
     List<Part.Change> changes = new ArrayList<>(node.changes());
     changes.add(change);
-    int depth = node.depth() + 1;
-    Optional<Part> smaller =
-        waiting.size() < MOST_PARTS ? node.part().smaller(changes, CLOSED) : Optional.empty();
-    return smaller
-        .map(part -> begin(part, node.bound(), depth))
-        .orElseGet(() -> look(node.part(), node.bound(), List.copyOf(changes), depth));
+    return look(node.part(), node.bound(), List.copyOf(changes), node.depth() + 1);
   }
 
   /** The first node of a part. */
@@ -151,13 +156,13 @@ final class Counting implements AutoCloseable {
     return bound;
   }
 
-  /** What is whole may not be so in a finer program. */
+  /** What is whole may not be so in a program of less, or a finer one. */
   private double settle(
       Part part, double bound, List<Part.Change> changes, double[] point, int depth) {
     part.whole(point);
-    Optional<Part> finer = part.finer(changes);
-    if (finer.isPresent()) {
-      return begin(finer.get(), bound, depth);
+    Optional<Part> other = part.smaller(changes, 0).or(() -> part.finer(changes));
+    if (other.isPresent()) {
+      return begin(other.get(), bound, depth);
     }
     settled = Math.min(settled, bound);
     return bound;

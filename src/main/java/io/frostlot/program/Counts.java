@@ -176,6 +176,11 @@ final class Counts {
     return held.stream().map(it -> Model.extra(it.least(), total(it.sum()), it.most())).toList();
   }
 
+  /** Columns of the program, those of sums among them. */
+  int columns() {
+    return program.model().columns().size();
+  }
+
   /** Deliveries of the program. */
   Set<Slot> slots() {
     return program.decisions().orders().keySet();

@@ -83,6 +83,10 @@ final class Part implements AutoCloseable {
     return simplex.solve();
   }
 
+  int columns() {
+    return counts.columns();
+  }
+
   /** What to branch on; empty where all counts are whole. */
   Optional<Counts.Count> toBranchOn(double[] point, Gains gains) {
     return counts.toBranchOn(point, gains);

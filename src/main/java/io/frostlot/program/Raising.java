@@ -15,6 +15,7 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
+  private static final int FEW_COLUMNS = 2000;
   private static final long CUT_MILLIS = 2500;
 
   /**
@@ -29,7 +30,8 @@ record Raising(
       HeldLevels levels = loose.orElse(held);
       BooleanSupplier turned =
           () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
-      try (Counting counting = new Counting(Part.of(written, levels, millisLeft), this::cutoff)) {
+      try (Counting counting =
+          new Counting(Part.of(written, levels, millisLeft), this::cutoff, FEW_COLUMNS)) {
         ended =
             counting.run(
                 Scip.nodes(rounds), turned, bound -> tell(loose.isPresent(), levels, bound));

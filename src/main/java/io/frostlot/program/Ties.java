@@ -104,7 +104,7 @@ final class Ties {
     boolean small = BranchAndBound.isSmall(program.model());
     long end = millisLeft.getAsLong() - (small ? BranchAndBound.MOMENT_MILLIS : Long.MAX_VALUE);
     Simplex simplex = new Simplex(program.model(), amount, held, millisLeft);
-    try (Counting counting = new Counting(Part.undivided(counts, simplex, whole), cutoff)) {
+    try (Counting counting = new Counting(Part.undivided(counts, simplex, whole), cutoff, 0)) {
       BooleanSupplier stop = () -> millisLeft.getAsLong() < Math.max(1, end);
       return counting.run(Scip.nodes(rounds), stop, bound -> {})
           || (small && search(amount, cutoff, whole));

@@ -44,7 +44,7 @@ class CountingTest {
 
   private static double counted(Part whole) {
     double[] bound = {Double.NEGATIVE_INFINITY};
-    try (Counting counting = new Counting(whole, () -> Double.POSITIVE_INFINITY)) {
+    try (Counting counting = new Counting(whole, () -> Double.POSITIVE_INFINITY, 0)) {
       counting.run(10_000, () -> false, risen -> bound[0] = risen);
     }
     return bound[0];
