@@ -48,11 +48,6 @@ final class Coarse implements Written {
   /** Days of a shop that are taken for one; in other cases a delivery is no other's. */
   private record Visit(String supplier, int week) {}
 
-  /** The same, of whose parts nothing becomes a plan. */
-  Coarse(World world) {
-    this(world, Exact::of);
-  }
-
   /**
    * As fine as may be without being too large a program to solve often.
    *
@@ -66,6 +61,11 @@ final class Coarse implements Written {
     program = large ? fromCoarsest(pooled) : fromFinest(pooled);
     grain = program.decisions().timeline().grain();
     strengthen();
+  }
+
+  /** The same, of whose parts nothing becomes a plan. */
+  Coarse(World world) {
+    this(world, Exact::of);
   }
 
   private Coarse(World world, World pooled, Grain grain, Function<World, Written> exact) {

@@ -30,7 +30,8 @@ final class Counts {
   private static final int PACKS = 4;
   private static final int STEPS = 5;
   private static final int SINGLE = 20;
-  private final Program program;
+  private final Model model;
+  private final Map<Slot, Map<Numbered, Var>> numbers = new LinkedHashMap<>();
   private final List<Count> counts = new ArrayList<>();
 
   /** What one order has a number of, or may be. */
@@ -67,26 +68,25 @@ final class Counts {
 
   /** The counts of a program; adds their columns and rows to its model. */
   Counts(Program program) {
-    this.program = program;
-    program.decisions().orders().values().stream()
-        .collect(
-            Collectors.groupingBy(
-                order -> order.supplier().id(), LinkedHashMap::new, Collectors.toList()))
+    model = program.model();
+    Map<Slot, OrderDecisions> orders = program.decisions().orders();
+    orders.forEach((slot, order) -> numbers.put(slot, numbers(order)));
+    orders.keySet().stream()
+        .collect(Collectors.groupingBy(Slot::supplier, LinkedHashMap::new, Collectors.toList()))
         .forEach(this::count);
     Set<Integer> counted = new HashSet<>();
     counts.forEach(count -> counted.add(count.column().index()));
-    for (OrderDecisions order : program.decisions().orders().values()) {
-      numbers(order)
-          .forEach(
-              (number, column) -> {
-                if (counted.add(column.index())) {
-                  Sum sum = new Sum(number, List.of(order.slot()));
-                  counts.add(
-                      new Count(order.slot() + " " + number, Optional.of(sum), column, SINGLE));
-                }
-              });
-    }
-    List<Model.Column> columns = program.model().columns();
+    numbers.forEach(
+        (slot, of) ->
+            of.forEach(
+                (number, column) -> {
+                  if (counted.add(column.index())) {
+                    Sum single = new Sum(number, List.of(slot));
+                    String name = slot + " " + number;
+                    counts.add(new Count(name, Optional.of(single), column, SINGLE));
+                  }
+                }));
+    List<Model.Column> columns = model.columns();
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).kind() == Model.Kind.WHOLE && !counted.contains(i)) {
         counts.add(new Count("column " + i, Optional.empty(), new Var(i), SINGLE));
@@ -95,12 +95,13 @@ final class Counts {
   }
 
   /** Of the orders of one supplier, by date. */
-  private void count(String supplier, List<OrderDecisions> orders) {
+  private void count(String supplier, List<Slot> orders) {
     Map<Numbered, List<Slot>> having = new LinkedHashMap<>();
-    for (OrderDecisions order : orders) {
-      numbers(order)
+    for (Slot order : orders) {
+      numbers
+          .get(order)
           .keySet()
-          .forEach(it -> having.computeIfAbsent(it, k -> new ArrayList<>()).add(order.slot()));
+          .forEach(it -> having.computeIfAbsent(it, k -> new ArrayList<>()).add(order));
     }
     having.forEach(
         (number, slots) -> {
@@ -151,7 +152,6 @@ final class Counts {
   /** A column that is equal to a sum, which is one already where it has one part. */
   private Var add(String name, Sum sum, Linear parts, int turn) {
     int[] variables = parts.terms().variables();
-    Model model = program.model();
     Var column = new Var(variables[0]);
     if (variables.length > 1) {
       column = model.whole(0, model.most(parts));
@@ -164,8 +164,7 @@ final class Counts {
   private Linear total(Sum sum) {
     Linear total = new Linear();
     for (Slot slot : sum.slots()) {
-      Optional.ofNullable(program.decisions().orders().get(slot))
-          .map(order -> numbers(order).get(sum.number()))
+      Optional.ofNullable(numbers.getOrDefault(slot, Map.of()).get(sum.number()))
           .ifPresent(number -> total.plus(1, number));
     }
     return total;
@@ -178,12 +177,12 @@ final class Counts {
 
   /** Columns of the program, those of sums among them. */
   int columns() {
-    return program.model().columns().size();
+    return model.columns().size();
   }
 
   /** Deliveries of the program. */
   Set<Slot> slots() {
-    return program.decisions().orders().keySet();
+    return numbers.keySet();
   }
 
   /**

@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -108,7 +107,7 @@ final class Part implements AutoCloseable {
       return Optional.empty();
     }
     List<Counts.Held> all = held(changes);
-    Set<Slot> closed = new HashSet<>(Counts.closed(all));
+    Set<Slot> closed = Counts.closed(all);
     closed.retainAll(counts.slots());
     return closed.isEmpty() || closed.size() < least * counts.slots().size()
         ? Optional.empty()
