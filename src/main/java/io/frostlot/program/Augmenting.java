@@ -83,50 +83,61 @@ record Augmenting(Trial trial, Refilling refilling, Chance chance) {
         int dish = next.remove();
         Taking by = takenBy.get(dish);
         if (by == null || isEnough(by, dish)) {
-          List<Taking> ways = ways(dish);
-          last =
-              ways.stream()
-                  .filter(it -> refilling.outlook().maySpare(dish, way(it)))
-                  .findFirst()
-                  .or(() -> ofAnother(ways));
+          last = ofAny(dish);
         }
       }
       return last.map(this::backFrom);
     }
 
-    /** Ways to serve a dish of what nobody on the path gives up, in any order. */
-    private List<Taking> ways(int dish) {
+    /** Of what is left over, or of what a dish gives up that loses less; tried in any order. */
+    private Optional<Taking> ofAny(int dish) {
+      List<Menu.Way> ways = dishes().get(dish).ways();
+      if (ways.isEmpty()) {
+        return Optional.empty();
+      }
+      BitSet given = given(dish);
+      int first = chance.below(ways.size());
+      boolean may = refilling.outlook().maySpareAny(dish);
+      for (int n = 0; may && n < ways.size(); n++) {
+        int w = (first + n) % ways.size();
+        if (!given.get(ways.get(w).item()) && refilling.outlook().maySpare(dish, ways.get(w))) {
+          return Optional.of(new Taking(dish, w));
+        }
+      }
+      for (int n = 0; n < ways.size() && takenBy.size() < MOST_GIVERS; n++) {
+        int w = (first + n) % ways.size();
+        Optional<Taking> of =
+            given.get(ways.get(w).item()) ? Optional.empty() : ofAnother(new Taking(dish, w));
+        if (of.isPresent()) {
+          return of;
+        }
+      }
+      return Optional.empty();
+    }
+
+    /** Items that somebody on the path to a dish gives up. */
+    private BitSet given(int dish) {
       BitSet given = new BitSet();
       for (Taking by = takenBy.get(dish); by != null; by = takenBy.get(by.dish())) {
         given.set(way(by).item());
       }
-      List<Taking> ways = new ArrayList<>();
-      int count = dishes().get(dish).ways().size();
-      int first = count == 0 ? 0 : chance.below(count);
-      for (int n = 0; n < count; n++) {
-        Taking taking = new Taking(dish, (first + n) % count);
-        if (!given.get(way(taking).item())) {
-          ways.add(taking);
-        }
-      }
-      return ways;
+      return given;
     }
 
     /** A dish that loses less gives up its food; others are remembered. */
-    private Optional<Taking> ofAnother(List<Taking> ways) {
-      for (Taking taking : ways) {
-        BitSet eaters = trial.servings().eaters(way(taking).item());
-        for (int d = eaters.nextSetBit(0); d >= 0; d = eaters.nextSetBit(d + 1)) {
-          if (!seen.get(d)
-              && takenBy.size() < MOST_GIVERS
-              && refilling.outlook().maySpare(way(taking), trial.way(d))) {
-            seen.set(d);
-            takenBy.put(d, taking);
-            if (dishes().get(d).lost() < lost - LESS && isEnough(taking, d)) {
-              return Optional.of(new Taking(d, -1));
-            }
-            next.add(d);
+    private Optional<Taking> ofAnother(Taking taking) {
+      int lacking = refilling.outlook().lacking(way(taking));
+      BitSet eaters = trial.servings().eaters(way(taking).item());
+      for (int d = eaters.nextSetBit(0);
+          d >= 0 && takenBy.size() < MOST_GIVERS;
+          d = eaters.nextSetBit(d + 1)) {
+        if (!seen.get(d) && trial.way(d).pieces() >= lacking) {
+          seen.set(d);
+          takenBy.put(d, taking);
+          if (dishes().get(d).lost() < lost - LESS && isEnough(taking, d)) {
+            return Optional.of(new Taking(d, -1));
           }
+          next.add(d);
         }
       }
       return Optional.empty();

@@ -1,12 +1,14 @@
 package io.frostlot.program;
 
-import java.util.Arrays;
+import java.util.BitSet;
 
 /** Packs that each delivery brings in a {@link Trial}, and what they cost. */
 final class Baskets {
   private final Deliveries deliveries;
   private final PledgeCounts pledged;
   private final int[][] packs;
+  private final int[] counts;
+  private final BitSet open = new BitSet();
   private final double[] costs;
   private final OverBudget budget;
 
@@ -15,6 +17,7 @@ final class Baskets {
     this.deliveries = deliveries;
     pledged = deliveries.pledged();
     packs = deliveries.all().stream().map(it -> new int[it.most().length]).toArray(int[][]::new);
+    counts = new int[packs.length];
     costs = new double[packs.length];
     budget = deliveries.budget();
   }
@@ -28,8 +31,13 @@ final class Baskets {
     return packs[delivery][row];
   }
 
+  /** Deliveries that bring something. */
+  BitSet open() {
+    return open;
+  }
+
   boolean isOpen(int delivery) {
-    return Arrays.stream(packs[delivery]).anyMatch(count -> count > 0);
+    return open.get(delivery);
   }
 
   /** Packs too few and too many for what is pledged. */
@@ -40,6 +48,8 @@ final class Baskets {
   /** Packs more, or fewer. */
   void bring(int delivery, int row, int count) {
     packs[delivery][row] += count;
+    counts[delivery] += count;
+    open.set(delivery, counts[delivery] > 0);
     pledged.add(delivery, row, count);
   }
 

@@ -6,6 +6,7 @@ import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -19,10 +20,14 @@ import java.util.function.ToIntFunction;
 
 /** Deliveries that may be ordered in a world and the packs of each, by number. */
 final class Deliveries {
+  /** Orders of one delivery whose cost is kept. */
+  private static final int MOST_KNOWN = 5000;
+
   private final World world;
   private final OrderPrices prices;
   private final List<Delivery> all = new ArrayList<>();
   private final Map<Slot, Integer> numbers = new HashMap<>();
+  private final List<Map<IntBuffer, Double>> costs = new ArrayList<>();
 
   /**
    * A delivery that may be ordered.
@@ -56,6 +61,7 @@ final class Deliveries {
       int[] most = mostOf.values().stream().mapToInt(count -> count).toArray();
       List<BitSet> items = rows.stream().map(pack -> items(pack, number)).toList();
       numbers.put(slot, all.size());
+      costs.add(new HashMap<>());
       all.add(new Delivery(slot, rows, items, most, look.day(slot.arrivesLatest())));
     }
   }
@@ -103,6 +109,19 @@ final class Deliveries {
 
   /** Money, with the effort for the order and its day; infinite where it cannot be. */
   double cost(int delivery, int[] packs) {
+    Map<IntBuffer, Double> known = costs.get(delivery);
+    Double cost = known.get(IntBuffer.wrap(packs));
+    if (cost == null) {
+      cost = find(delivery, packs);
+      if (known.size() > MOST_KNOWN) {
+        known.clear();
+      }
+      known.put(IntBuffer.wrap(packs.clone()), cost);
+    }
+    return cost;
+  }
+
+  private double find(int delivery, int[] packs) {
     if (Arrays.stream(packs).allMatch(count -> count == 0)) {
       return 0;
     }

@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -85,16 +84,11 @@ final class ItemStock {
   /**
    * Pieces that may be eaten more on a day, at most, where others are to have theirs.
    *
-   * @param days from which on it is so many, rising
+   * @param on each day
+   * @param most on any day
    */
-  record Spare(int[] days, int[] pieces) {
-    private static final Spare NOTHING = new Spare(new int[0], new int[0]);
-
-    int on(int day) {
-      int found = Arrays.binarySearch(days, day);
-      int step = found >= 0 ? found : -found - 2;
-      return step < 0 ? 0 : pieces[step];
-    }
+  record Spare(int[] on, int most) {
+    private static final Spare NOTHING = new Spare(new int[0], 0);
   }
 
   private final LookDays look;
@@ -103,6 +97,7 @@ final class ItemStock {
   private final List<Integer> pieces = new ArrayList<>();
   private final int[] eaten;
   private final BitSet meals = new BitSet();
+  private int since;
   private Batch[] now = new Batch[0];
   private int[] counts = new int[0];
   private int[] byFrom = new int[0];
@@ -155,11 +150,44 @@ final class ItemStock {
 
   void eat(int day, int count) {
     eaten[day] += count;
+    since += Math.max(0, count);
     meals.set(day, eaten[day] > 0);
+  }
+
+  /** Pieces that were eaten more since all days were walked. */
+  int eatenSince() {
+    return since;
+  }
+
+  /** All is as it was when the days were walked. */
+  void asWalked() {
+    since = 0;
+  }
+
+  /** The first day on which there are too few to eat; -1 where there are enough. */
+  int lackingOn() {
+    int[] left = counts.clone();
+    int gone = 0;
+    for (int day = meals.nextSetBit(0); day >= 0; day = meals.nextSetBit(day + 1)) {
+      while (gone < left.length && now[gone].until() < day) {
+        gone++;
+      }
+      int needed = eaten[day];
+      for (int b = gone; needed > 0 && b < left.length; b++) {
+        int taken = now[b].from() <= day ? Math.min(needed, left[b]) : 0;
+        left[b] -= taken;
+        needed -= taken;
+      }
+      if (needed > 0) {
+        return day;
+      }
+    }
+    return -1;
   }
 
   /** All days, up to one on which there are too few to eat. */
   Course walk(Looked on) {
+    since = 0;
     return new StockWalk(look, now, counts, byFrom).over(eaten, meals, on, freezers);
   }
 }

@@ -23,15 +23,11 @@ import java.util.stream.Collectors;
 /**
  * Single orders under the promotions with which they cost least, of those that are tried: none,
  * each alone, and all that may be combined; packs go under the first sale that covers them. Judged
- * by the rules that charge an order, and kept.
+ * by the rules that charge an order.
  */
 final class OrderPrices {
-  private static final int MOST_KNOWN = 20_000;
   private final World world;
   private final List<Rule> rules;
-  private final Map<Key, Optional<Priced>> known = new HashMap<>();
-
-  private record Key(Slot slot, Map<Pack, Integer> packs) {}
 
   /** An order and what its invoice comes to. */
   record Priced(Order order, double invoice) {}
@@ -42,23 +38,16 @@ final class OrderPrices {
   }
 
   /** Empty where the packs cannot be ordered together. */
-  Optional<Priced> of(Slot slot, Map<Pack, Integer> packs) {
-    if (known.size() > MOST_KNOWN) {
-      known.clear();
-    }
-    return known.computeIfAbsent(new Key(slot, Map.copyOf(packs)), this::find);
-  }
-
-  private Optional<Priced> find(Key key) {
-    Supplier supplier = world.supplier(key.slot().supplier());
-    if (!key.packs().keySet().stream().allMatch(supplier::canPack)) {
+  Optional<Priced> of(Slot slot, Map<Pack, Integer> some) {
+    Supplier supplier = world.supplier(slot.supplier());
+    if (!some.keySet().stream().allMatch(supplier::canPack)) {
       return Optional.empty();
     }
     SortedMap<Pack, Integer> packs = new TreeMap<>(Comparator.comparing(Pack::id));
-    packs.putAll(key.packs());
+    packs.putAll(some);
     Optional<Priced> best = Optional.empty();
-    for (Set<String> promotions : promotions(supplier, key.slot())) {
-      Optional<Priced> priced = priced(order(supplier, key.slot(), packs, promotions));
+    for (Set<String> promotions : promotions(supplier, slot)) {
+      Optional<Priced> priced = priced(order(supplier, slot, packs, promotions));
       if (priced.isPresent() && (best.isEmpty() || priced.get().invoice() < best.get().invoice())) {
         best = priced;
       }

@@ -22,15 +22,25 @@ final class Outlook {
     this.ofShortfall = ofShortfall;
   }
 
+  /** May a dish be served otherwise, as far as can be told at once? */
+  boolean maySpareAny(int dish) {
+    return servings.isServed(dish) || menu.dishes().get(dish).eats(stocks.sparing());
+  }
+
   /** May a dish be served so, as far as can be told at once? */
   boolean maySpare(int dish, Menu.Way other) {
     boolean same = servings.isServed(dish) && servings.way(dish).item() == other.item();
     return isEnough(other, same ? servings.way(dish).pieces() : 0);
   }
 
-  /** May an item be enough to serve a dish so, where another gives up some of it? */
-  boolean maySpare(Menu.Way other, Menu.Way given) {
-    return isEnough(other, given.pieces());
+  /** Pieces that another must give up at least to serve a dish so. */
+  int lacking(Menu.Way other) {
+    return other.pieces() - stocks.spare(other.item(), other.day());
+  }
+
+  /** May it be served so for certain, whatever else was eaten since all was weighed? */
+  boolean surelySpares(Menu.Way way) {
+    return stocks.surelySpare(way.item(), way.day()) >= way.pieces();
   }
 
   private boolean isEnough(Menu.Way way, int more) {
@@ -58,7 +68,7 @@ final class Outlook {
   }
 
   /** What it would weigh more at least, but for what stocks lack. */
-  private double more(int dish, int way) {
+  double more(int dish, int way) {
     Menu.Dish it = menu.dishes().get(dish);
     Menu.Way other = it.ways().get(way);
     boolean served = servings.isServed(dish);

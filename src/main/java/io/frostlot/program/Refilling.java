@@ -16,6 +16,7 @@ final class Refilling {
   private final Outlook outlook;
   private final List<Menu.Dish> dishes;
   private final Chance chance;
+  private final InOneGo inOneGo;
   private double weight;
 
   Refilling(Trial trial, Chance chance) {
@@ -24,6 +25,7 @@ final class Refilling {
     this.chance = chance;
     dishes = trial.menu().dishes();
     weight = trial.weigh();
+    inOneGo = new InOneGo(trial, this);
   }
 
   /** What the trial weighs. */
@@ -66,7 +68,10 @@ final class Refilling {
 
   /** Each of some dishes is served as weighs least, those that weigh most first. */
   void refill(Collection<Integer> some) {
-    byLoss(some).forEach(dish -> serveBest(dish, ANY));
+    List<Integer> order = byLoss(some);
+    if (!inOneGo.suits(order) || !inOneGo.serve(order)) {
+      order.forEach(dish -> serveBest(dish, ANY));
+    }
   }
 
   /** Those that lose most where they are not served first, those that lose as much in any order. */
@@ -85,7 +90,7 @@ final class Refilling {
     List<Menu.Way> ways = dishes.get(dish).ways();
     int best = -1;
     double least = weight - BETTER;
-    for (int w = 0; w < ways.size(); w++) {
+    for (int w = 0; w < ways.size() && outlook.maySpareAny(dish); w++) {
       Menu.Way way = ways.get(w);
       if (w == trial.served(dish)
           || !(items.isEmpty() || items.get(way.item()))

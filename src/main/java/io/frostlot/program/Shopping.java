@@ -43,10 +43,7 @@ final class Shopping {
 
   /** Deliveries by which something comes. */
   List<Integer> open() {
-    return IntStream.range(0, world.deliveries().all().size())
-        .filter(trial::isOpen)
-        .boxed()
-        .toList();
+    return trial.open();
   }
 
   List<Row> rows(int delivery) {

@@ -90,7 +90,7 @@ final class StockWalk {
       day = next;
     }
     return new ItemStock.Course(
-        -1, nights, uncovered, on, lying, eatenBefore, leftBefore, steps.spare());
+        -1, nights, uncovered, on, lying, eatenBefore, leftBefore, steps.spare(eaten.length));
   }
 
   private static int day(int next, int[] places, int[] days) {
@@ -173,14 +173,18 @@ final class StockWalk {
      * Where more is eaten on a day, on a later one so many pieces fewer are there, but for those
      * that would have gone past their use-by.
      */
-    ItemStock.Spare spare() {
-      int[] pieces = new int[size];
+    ItemStock.Spare spare(int until) {
+      int[] on = new int[until];
       int least = Integer.MAX_VALUE;
+      int most = 0;
+      int next = until;
       for (int k = size - 1; k >= 0; k--) {
         least = Math.min(least, there[k] + expired[k]);
-        pieces[k] = least - expired[k];
+        Arrays.fill(on, days[k], next, least - expired[k]);
+        most = Math.max(most, least - expired[k]);
+        next = days[k];
       }
-      return new ItemStock.Spare(Arrays.copyOf(days, size), pieces);
+      return new ItemStock.Spare(on, most);
     }
   }
 }

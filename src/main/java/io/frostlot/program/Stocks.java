@@ -24,6 +24,7 @@ final class Stocks {
   private final Undo undo;
   private final ItemStock[] stock;
   private final ItemStock.Course[] courses;
+  private final BitSet sparing = new BitSet();
   private final long[] microlitres;
   private final double[] perNight;
   private final int[] bandOf;
@@ -150,12 +151,22 @@ final class Stocks {
 
   /** Pieces of an item that may be eaten more on a day, at most. */
   int spare(int item, int day) {
-    return courses[item].spare().on(day);
+    return courses[item].spare().on()[day];
+  }
+
+  /** Items of which pieces may be eaten more on some day. */
+  BitSet sparing() {
+    return sparing;
+  }
+
+  /** Pieces that may be eaten more on a day for certain, whatever was eaten since the last walk. */
+  int surelySpare(int item, int day) {
+    return spare(item, day) - stock[item].eatenSince();
   }
 
   /** The first day on which an item is lacking; -1 where there is enough. */
   int lackingOn(int item) {
-    return stock[item].walk(looked).lackingOn();
+    return stock[item].lackingOn();
   }
 
   /**
@@ -194,6 +205,7 @@ final class Stocks {
 
   private void replace(int item, ItemStock.Course from, ItemStock.Course to) {
     courses[item] = to;
+    sparing.set(item, to.spare().most() > 0);
     count(item, from, -1);
     count(item, to, 1);
   }

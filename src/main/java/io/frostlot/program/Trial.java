@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import java.util.BitSet;
+import java.util.List;
 import java.util.function.IntPredicate;
 
 /**
@@ -87,12 +88,22 @@ final class Trial {
     return baskets.packs(delivery);
   }
 
+  /** Deliveries by which something comes, in order. */
+  List<Integer> open() {
+    return baskets.open().stream().boxed().toList();
+  }
+
   boolean isOpen(int delivery) {
     return baskets.isOpen(delivery);
   }
 
   ItemStock stock(int item) {
     return stocks.of(item);
+  }
+
+  /** Pieces and piece-days that are lacking for safety. */
+  int lacking() {
+    return stocks.lacking();
   }
 
   /** The first day on which an item is lacking; -1 where there is enough. */
@@ -126,6 +137,7 @@ final class Trial {
   }
 
   private void clear() {
+    itemsToWeigh.stream().forEach(item -> stocks.of(item).asWalked());
     itemsToWeigh.clear();
     promisesToWeigh.clear();
     ordersToWeigh.clear();

@@ -1,0 +1,78 @@
+package io.frostlot.program;
+
+import java.util.List;
+
+/**
+ * Serves dishes of a {@link Trial} that nobody has served, one after the other, as seems to weigh
+ * least, and weighs what came of it only once: what an item can spare is known for sure as long as
+ * no more than that is taken of it, since what may be eaten is a matroid (transversal: pieces and
+ * the meals they may go to), so a piece taken on one day leaves at most one fewer on any other.
+ */
+record InOneGo(Trial trial, Refilling refilling) {
+  private static final int NOT = -1;
+
+  /** What an item can spare is to be known anew first. */
+  private static final int UNSURE = -2;
+
+  /** May these be served so? Where others weigh more than eating them does, it cannot tell. */
+  boolean suits(List<Integer> some) {
+    return refilling.isPossible()
+        && trial.fits()
+        && some.stream()
+            .allMatch(
+                dish ->
+                    !trial.isServed(dish) && trial.menu().dishes().get(dish).promises().isEmpty());
+  }
+
+  /**
+   * Is what came of it possible, and nothing lacking for safety that was not lacking before? Else
+   * all is as it was.
+   *
+   * @param some none of them served
+   */
+  boolean serve(List<Integer> some) {
+    int mark = trial.mark();
+    double before = refilling.weight();
+    int lacking = trial.lacking();
+    boolean possible = some.stream().allMatch(this::serve);
+    refilling.weigh();
+    if (!possible || !refilling.isPossible() || trial.lacking() > lacking) {
+      refilling.backTo(mark, before);
+      return false;
+    }
+    return true;
+  }
+
+  /** As seems best, or not at all; is that possible? */
+  private boolean serve(int dish) {
+    int way = best(dish);
+    if (way == UNSURE) {
+      refilling.weigh();
+      way = refilling.isPossible() ? best(dish) : way;
+    }
+    if (way >= 0) {
+      trial.serve(dish, way);
+    }
+    return way != UNSURE;
+  }
+
+  private int best(int dish) {
+    Outlook outlook = refilling.outlook();
+    List<Menu.Way> ways = trial.menu().dishes().get(dish).ways();
+    int best = NOT;
+    double least = -Refilling.BETTER;
+    for (int w = 0; w < ways.size() && outlook.maySpareAny(dish); w++) {
+      if (outlook.maySpare(dish, ways.get(w))) {
+        double more = outlook.more(dish, w);
+        if (more < least) {
+          if (!outlook.surelySpares(ways.get(w))) {
+            return UNSURE;
+          }
+          least = more;
+          best = w;
+        }
+      }
+    }
+    return best;
+  }
+}
