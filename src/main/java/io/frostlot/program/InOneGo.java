@@ -14,10 +14,9 @@ record InOneGo(Trial trial, Refilling refilling) {
   /** What an item can spare is to be known anew first. */
   private static final int UNSURE = -2;
 
-  /** May these be served so? Where others weigh more than eating them does, it cannot tell. */
+  /** May these be served so? */
   boolean suits(List<Integer> some) {
     return refilling.isPossible()
-        && trial.fits()
         && some.stream()
             .allMatch(
                 dish ->
