@@ -41,7 +41,9 @@ record Mending(
     if (menu.runs().isEmpty()) {
       passOn(items);
     }
-    menu.eating(items).stream().forEach(refilling::serveSooner);
+    BitSet late = menu.eating(items);
+    late.and(trial.servings().late());
+    late.stream().forEach(refilling::serveSooner);
     Set<Integer> runs = new LinkedHashSet<>();
     lost.forEach(dish -> runs.addAll(menu.dishes().get(dish).runs()));
     exchanging.evenOut(runs, PAIRS);
@@ -52,9 +54,7 @@ record Mending(
    * too slow.
    */
   private void passOn(BitSet items) {
-    refilling.byLoss(refilling.unserved(items)).stream()
-        .limit(MOST_PASSED_ON)
-        .forEach(augmenting::feed);
+    refilling.mostLost(refilling.unserved(items), MOST_PASSED_ON).forEach(augmenting::feed);
   }
 
   /** Can a dish be served after all? Else the change is of no use. */

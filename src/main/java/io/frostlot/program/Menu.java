@@ -26,6 +26,7 @@ final class Menu {
   private final List<Promise> promises = new ArrayList<>();
   private final List<BitSet> eating = new ArrayList<>();
   private final List<BitSet> besides = new ArrayList<>();
+  private final BitSet planned = new BitSet();
 
   /**
    * A way to serve a meal.
@@ -123,6 +124,7 @@ final class Menu {
     }
     for (int dish = 0; dish < dishes.size(); dish++) {
       eat(dish, dishes.get(dish).items());
+      planned.set(dish, !dishes.get(dish).isOfTail() && !dishes.get(dish).ways().isEmpty());
     }
     for (Tying rule : tying) {
       if (rule instanceof Adequacy adequacy) {
@@ -179,6 +181,11 @@ final class Menu {
 
   List<Dish> dishes() {
     return dishes;
+  }
+
+  /** Dishes of the planning that could be served. */
+  BitSet planned() {
+    return planned;
   }
 
   /** Dishes that could be of some items. */

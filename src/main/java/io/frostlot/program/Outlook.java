@@ -1,5 +1,7 @@
 package io.frostlot.program;
 
+import java.util.BitSet;
+
 /** What a change of meals in a {@link Trial} could come to at best, told without making it. */
 final class Outlook {
   private final Menu menu;
@@ -22,6 +24,11 @@ final class Outlook {
     this.ofShortfall = ofShortfall;
   }
 
+  /** Items of which pieces may be eaten more on some day. */
+  BitSet sparing() {
+    return stocks.sparing();
+  }
+
   /** May a dish be served otherwise, as far as can be told at once? */
   boolean maySpareAny(int dish) {
     return servings.isServed(dish) || menu.dishes().get(dish).eats(stocks.sparing());
@@ -40,7 +47,8 @@ final class Outlook {
 
   /** May it be served so for certain, whatever else was eaten since all was weighed? */
   boolean surelySpares(Menu.Way way) {
-    return stocks.surelySpare(way.item(), way.day()) >= way.pieces();
+    int since = stocks.of(way.item()).eatenSince();
+    return stocks.spare(way.item(), way.day()) - since >= way.pieces();
   }
 
   private boolean isEnough(Menu.Way way, int more) {
@@ -74,7 +82,7 @@ final class Outlook {
     boolean served = servings.isServed(dish);
     double money = other.late() - (served ? servings.way(dish).late() : it.bought());
     double spared = stocks.spared(other.item(), other.pieces(), other.day());
-    double shorter = servings.further(dish, way) - (served ? 0 : Trial.OF_A_MEAL * it.unmet());
+    double shorter = servings.further(dish, way) - (served ? 0 : Weighing.OF_A_MEAL * it.unmet());
     for (int promise : it.promises()) {
       shorter -= beyond[promise];
     }

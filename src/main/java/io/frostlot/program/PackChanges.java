@@ -55,10 +55,9 @@ final class PackChanges {
 
   /** A pack for an unmet meal, of any delivery; are there unmet meals? */
   private boolean rescue() {
-    List<Integer> unmet =
-        refilling.unserved().stream()
-            .filter(d -> !dish(d).isOfTail() && !dish(d).ways().isEmpty())
-            .toList();
+    BitSet lacking = (BitSet) world.menu().planned().clone();
+    lacking.and(refilling.unserved());
+    List<Integer> unmet = lacking.stream().boxed().toList();
     if (unmet.isEmpty()) {
       return false;
     }
@@ -194,13 +193,11 @@ final class PackChanges {
 
   /** Some dishes of a few days are served anew. */
   private void feedAnew() {
-    int day = chance.below(world.look().days());
+    int first = chance.below(world.look().days());
     List<Integer> some = new ArrayList<>();
-    for (int d = 0; d < world.menu().dishes().size(); d++) {
-      if (trial.isServed(d)
-          && trial.way(d).day() >= day
-          && trial.way(d).day() < day + DAYS_FED_ANEW) {
-        some.add(d);
+    for (int day = first; day < Math.min(first + DAYS_FED_ANEW, world.look().days()); day++) {
+      for (int item = 0; item < world.items().size(); item++) {
+        IntStream.of(trial.servings().eaters(item, day)).forEach(some::add);
       }
     }
     List<Integer> few = chance.some(FED_ANEW, some);

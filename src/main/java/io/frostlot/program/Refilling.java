@@ -1,5 +1,6 @@
 package io.frostlot.program;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
@@ -47,23 +48,22 @@ final class Refilling {
     weight = before;
   }
 
-  List<Integer> unserved() {
-    return trial.servings().unserved().stream().boxed().toList();
+  BitSet unserved() {
+    return trial.servings().unserved();
   }
 
   /** Those that are unserved and could be of these items. */
-  List<Integer> unserved(BitSet items) {
+  BitSet unserved(BitSet items) {
     BitSet some = trial.menu().eating(items);
-    some.and(trial.servings().unserved());
-    return some.stream().boxed().toList();
+    some.and(unserved());
+    return some;
   }
 
-  /** Those that are served of an item on a day. */
-  List<Integer> servedOf(int item, int day) {
-    return trial.servings().eaters(item).stream()
-        .filter(dish -> trial.way(dish).day() == day)
-        .boxed()
-        .toList();
+  /** Some that are unserved are served as weighs least, if something can be spared for them. */
+  void refill(BitSet some) {
+    BitSet may = trial.menu().eating(outlook.sparing());
+    may.and(some);
+    refill(may.stream().boxed().toList());
   }
 
   /** Each of some dishes is served as weighs least, those that weigh most first. */
@@ -75,10 +75,37 @@ final class Refilling {
   }
 
   /** Those that lose most where they are not served first, those that lose as much in any order. */
-  List<Integer> byLoss(Collection<Integer> some) {
+  private List<Integer> byLoss(Collection<Integer> some) {
     List<Integer> order = chance.shuffled(some);
     order.sort(Comparator.comparingDouble(d -> -dishes.get(d).lost()));
     return order;
+  }
+
+  /** Those that lose most where they are not served, of those that lose as much any. */
+  List<Integer> mostLost(BitSet some, int most) {
+    List<Integer> found = new ArrayList<>();
+    int first = some.isEmpty() ? 0 : chance.below(some.length());
+    for (int d = some.nextSetBit(first); d >= 0; d = some.nextSetBit(d + 1)) {
+      keep(d, found, most);
+    }
+    for (int d = some.nextSetBit(0); d >= 0 && d < first; d = some.nextSetBit(d + 1)) {
+      keep(d, found, most);
+    }
+    return found;
+  }
+
+  /** Among the few that lose most, in order. */
+  private void keep(int dish, List<Integer> found, int most) {
+    int place = found.size();
+    while (place > 0 && dishes.get(found.get(place - 1)).lost() < dishes.get(dish).lost()) {
+      place--;
+    }
+    if (place < most) {
+      found.add(place, dish);
+    }
+    if (found.size() > most) {
+      found.remove(most);
+    }
   }
 
   /**

@@ -14,20 +14,26 @@ final class Servings {
   private final Menu menu;
   private final int[] served;
   private final BitSet[] eaters;
+  private final DayEaters byDay;
+  private final Menu.Way[] ways;
   private final BitSet unserved = new BitSet();
+  private final BitSet late = new BitSet();
   private final RunTotals totals;
 
   /**
    * Nobody eats.
    *
    * @param items how many there are
+   * @param days of the planning and of the tail
    */
-  Servings(Menu menu, int items) {
+  Servings(Menu menu, int items, int days) {
     this.menu = menu;
     served = new int[menu.dishes().size()];
     Arrays.fill(served, NOT);
     unserved.set(0, served.length);
     eaters = IntStream.range(0, items).mapToObj(item -> new BitSet()).toArray(BitSet[]::new);
+    byDay = new DayEaters(items, days);
+    ways = new Menu.Way[served.length];
     totals = new RunTotals(menu.runs());
   }
 
@@ -41,12 +47,22 @@ final class Servings {
   }
 
   Menu.Way way(int dish) {
-    return menu.dishes().get(dish).ways().get(served[dish]);
+    return ways[dish];
   }
 
   /** Dishes that are served of an item. */
   BitSet eaters(int item) {
     return eaters[item];
+  }
+
+  /** Dishes that are served of an item on a day, in no order. */
+  int[] eaters(int item, int day) {
+    return byDay.of(item, day);
+  }
+
+  /** Dishes that are served later than is best. */
+  BitSet late() {
+    return late;
   }
 
   BitSet unserved() {
@@ -66,12 +82,17 @@ final class Servings {
   double serve(int dish, int way) {
     double further = overRuns(dish, way, totals::add);
     if (isServed(dish)) {
-      eaters[way(dish).item()].clear(dish);
+      eaters[ways[dish].item()].clear(dish);
+      byDay.remove(dish, ways[dish]);
     }
     served[dish] = way;
     unserved.set(dish, way == NOT);
+    late.clear(dish);
     if (isServed(dish)) {
-      eaters[way(dish).item()].set(dish);
+      ways[dish] = menu.dishes().get(dish).ways().get(way);
+      eaters[ways[dish].item()].set(dish);
+      byDay.add(dish, ways[dish]);
+      late.set(dish, ways[dish].late() > 0);
     }
     return further;
   }

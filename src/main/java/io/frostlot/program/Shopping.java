@@ -165,7 +165,8 @@ final class Shopping {
     List<Integer> lost = new ArrayList<>();
     for (int item : items.stream().toArray()) {
       for (int day = trial.lackingOn(item); day >= 0; day = trial.lackingOn(item)) {
-        int dish = chance.oneOf(refilling.servedOf(item, day));
+        int[] eaters = trial.servings().eaters(item, day);
+        int dish = eaters[chance.below(eaters.length)];
         trial.serve(dish, -1);
         lost.add(dish);
       }

@@ -121,6 +121,11 @@ final class Stocks {
     return stock.length;
   }
 
+  /** Of the planning and of the tail. */
+  int days() {
+    return look.days();
+  }
+
   ItemStock of(int item) {
     return stock[item];
   }
@@ -157,11 +162,6 @@ final class Stocks {
   /** Items of which pieces may be eaten more on some day. */
   BitSet sparing() {
     return sparing;
-  }
-
-  /** Pieces that may be eaten more on a day for certain, whatever was eaten since the last walk. */
-  int surelySpare(int item, int day) {
-    return spare(item, day) - stock[item].eatenSince();
   }
 
   /** The first day on which an item is lacking; -1 where there is enough. */

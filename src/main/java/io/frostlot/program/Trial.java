@@ -10,20 +10,12 @@ import java.util.function.IntPredicate;
  * rules make of a plan, but for those that are asked only of the finished one.
  */
 final class Trial {
-  /** Units of shortfall that weigh as much as an unmet meal; a must-meal more. */
-  static final double OF_A_MEAL = 100;
-
-  /** The same of a litre for which there is no room, and of a pack that is pledged and lacks. */
-  private static final double OF_A_LITRE = 1e6;
-
-  private static final double MICRO = 1e-6;
-
   private final Menu menu;
   private final Deliveries deliveries;
   private final Stocks stocks;
   private final Baskets baskets;
   private final Undo undo;
-  private final double ofShortfall;
+  private final Weighing weighing;
   private final Servings servings;
   private final long[] beyond;
   private final BitSet itemsToWeigh = new BitSet();
@@ -35,15 +27,14 @@ final class Trial {
    * Nobody eats, and nothing is ordered.
    *
    * @param undo of the stocks too
-   * @param ofShortfall money that a unit of shortfall weighs as much as
    */
-  Trial(Menu menu, Deliveries deliveries, Stocks stocks, Undo undo, double ofShortfall) {
+  Trial(Menu menu, Deliveries deliveries, Stocks stocks, Undo undo, Weighing weighing) {
     this.menu = menu;
     this.deliveries = deliveries;
     this.stocks = stocks;
     this.undo = undo;
-    this.ofShortfall = ofShortfall;
-    servings = new Servings(menu, stocks.items());
+    this.weighing = weighing;
+    servings = new Servings(menu, stocks.items(), stocks.days());
     beyond = new long[menu.promises()];
     baskets = new Baskets(deliveries);
     for (Menu.Dish dish : menu.dishes()) {
@@ -64,7 +55,7 @@ final class Trial {
 
   /** What changes of meals could come to. */
   Outlook outlook() {
-    return new Outlook(menu, servings, stocks, beyond, ofShortfall);
+    return new Outlook(menu, servings, stocks, beyond, weighing.ofShortfall());
   }
 
   /** Number of the way in which a dish is served; -1 where it is not. */
@@ -207,7 +198,9 @@ final class Trial {
     boolean possible = each(ordersToWeigh, this::weighOrder) && each(itemsToWeigh, this::weighItem);
     each(promisesToWeigh, this::weighPromise);
     clear();
-    return possible ? weight() : Double.POSITIVE_INFINITY;
+    return possible
+        ? weighing.of(amounts(), stocks.tooMuch(), baskets.offPledged())
+        : Double.POSITIVE_INFINITY;
   }
 
   /** One after the other, as long as they are possible. */
@@ -217,14 +210,6 @@ final class Trial {
       one = some.nextSetBit(one + 1);
     }
     return one < 0;
-  }
-
-  private double weight() {
-    Amounts all = amounts();
-    long tooMuch = stocks.tooMuch();
-    double noRoom = tooMuch == 0 ? 0 : OF_A_LITRE * (1 + tooMuch * MICRO);
-    noRoom += OF_A_LITRE * baskets.offPledged();
-    return all.money() + ofShortfall * (all.shortfall() + OF_A_MEAL * all.unmet() + noRoom);
   }
 
   private boolean weighOrder(int delivery) {

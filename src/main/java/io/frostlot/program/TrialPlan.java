@@ -54,7 +54,7 @@ final class TrialPlan {
         }
       }
     }
-    trial = new Trial(of.menu(), of.deliveries(), stocks, undo, of.ofShortfall());
+    trial = new Trial(of.menu(), of.deliveries(), stocks, undo, new Weighing(of.ofShortfall()));
   }
 
   private static boolean isOrdered(Lot lot) {
