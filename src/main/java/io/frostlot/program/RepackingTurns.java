@@ -5,6 +5,7 @@ import io.frostlot.plan.World;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.LongSupplier;
 
 /**
  * {@link Repacking} from the best plan on, in turns with others who look for plans: it goes on
@@ -40,6 +41,9 @@ final class RepackingTurns {
   /** Runs before others begin, where rounding is hard. */
   private static final int LEAD = 2;
 
+  /** Where choices of a second search begin; the first never comes so far. */
+  private static final int SECOND = 1_000_000;
+
   private final World world;
   private final Best best;
   private final Solving solving;
@@ -63,6 +67,17 @@ final class RepackingTurns {
     this.solving = solving;
     this.polishing = polishing;
     this.rounds = rounds;
+  }
+
+  /** One beside the first, by the clock; unlike it by chance only. */
+  static RepackingTurns second(World world, Best best, LongSupplier millisLeft) {
+    Judging judging = new Judging(world, best.apart());
+    Solving solving = new Solving(judging, best, best::offer, millisLeft, OptionalInt.empty());
+    Polishing polishing = new Polishing(best, solving);
+    RepackingTurns turns =
+        new RepackingTurns(world, best, solving, polishing, OptionalInt.empty());
+    turns.begun = SECOND;
+    return turns;
   }
 
   /**

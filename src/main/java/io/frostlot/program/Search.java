@@ -7,6 +7,7 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -53,18 +54,17 @@ final class Search {
     KnownPlans plans = new KnownPlans(world);
     plans.fitting(known).forEach(best::offer);
     Runnable improving = improving(plans.beginning(known), left);
-    Bounding bounding = new Bounding(world, best, left, limits.rounds());
     List<FutureTask<Boolean>> tasks = new ArrayList<>();
     if (limits.rounds().isPresent()) {
       tasks.add(
           start(
               () -> {
                 improving.run();
-                bounding.run();
+                new Bounding(world, best, left, limits.rounds()).run();
               }));
     } else {
       tasks.add(start(improving));
-      tasks.add(start(bounding));
+      tasks.add(start(this::bound));
     }
     tell();
     while (!watch.stop()) {
@@ -83,6 +83,16 @@ final class Search {
     return Joining.suits(world, known)
         ? new Joining(world, known, best, left, limits.rounds())
         : new Improving(world, known, best, left, limits.rounds());
+  }
+
+  /** As long as that promises something; then a second local search, unlike the first by chance. */
+  private void bound() {
+    FarBound far = new FarBound(best);
+    LongSupplier left = () -> far.isGivenUp() ? 0 : millisLeft();
+    new Bounding(world, best, left, OptionalInt.empty()).run();
+    if (far.isGivenUp() && TrialWorld.suits(world)) {
+      RepackingTurns.second(world, best, this::millisLeft).alone(List.of());
+    }
   }
 
   boolean isImpossible() {

@@ -1,0 +1,45 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Answer;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.DoubleStream;
+
+/**
+ * A bound that has been so far below the best plan for some seconds that branching will hardly
+ * bring them together: its core is worth more to those who look for plans.
+ */
+final class FarBound {
+  /** Share of the money; bounds that come to a few percent in the end are nearer from the first. */
+  private static final double FAR = 0.15;
+
+  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+  private final Best best;
+  private Optional<Long> since = Optional.empty();
+  private boolean givenUp;
+
+  FarBound(Best best) {
+    this.best = best;
+  }
+
+  /** Has it been far for long enough now? Once that is so it stays so. */
+  boolean isGivenUp() {
+    long now = System.nanoTime();
+    if (best.answer().filter(FarBound::isFar).isEmpty()) {
+      since = Optional.empty();
+    } else if (since.isEmpty()) {
+      since = Optional.of(now);
+    }
+    givenUp |= since.filter(begin -> now - begin > PATIENCE_NANOS).isPresent();
+    return givenUp;
+  }
+
+  private static boolean isFar(Answer.WithPlan answer) {
+    OptionalDouble bound =
+        DoubleStream.concat(answer.bound().stream(), answer.boundOfAsGood().stream()).max();
+    double money = answer.plan().standing().money().toDouble();
+    return bound.isPresent() && bound.getAsDouble() < (1 - FAR) * money;
+  }
+}
