@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import java.util.stream.DoubleStream;
 
 /**
@@ -17,16 +18,23 @@ final class FarBound {
   private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
 
   private final Best best;
+  private final LongSupplier clock;
   private Optional<Long> since = Optional.empty();
   private boolean givenUp;
 
-  FarBound(Best best) {
+  /**
+   * Nothing is far yet.
+   *
+   * @param clock nanoseconds
+   */
+  FarBound(Best best, LongSupplier clock) {
     this.best = best;
+    this.clock = clock;
   }
 
   /** Has it been far for long enough now? Once that is so it stays so. */
   boolean isGivenUp() {
-    long now = System.nanoTime();
+    long now = clock.getAsLong();
     if (best.answer().filter(FarBound::isFar).isEmpty()) {
       since = Optional.empty();
     } else if (since.isEmpty()) {

@@ -4,9 +4,10 @@ import java.util.List;
 
 /**
  * Serves dishes of a {@link Trial} that nobody has served, one after the other, as seems to weigh
- * least, and weighs what came of it only once: what an item can spare is known for sure as long as
- * no more than that is taken of it, since what may be eaten is a matroid (transversal: pieces and
- * the meals they may go to), so a piece taken on one day leaves at most one fewer on any other.
+ * least, and weighs what came of it only once. What an item can spare need not be found anew as
+ * long as no more than that is taken of it: what may be eaten is a transversal matroid, so a piece
+ * taken on one day leaves at most one fewer on any other. Where too much was told, since some would
+ * have gone past its use-by anyway, nothing is served so.
  */
 record InOneGo(Trial trial, Refilling refilling) {
   private static final int NOT = -1;

@@ -74,8 +74,7 @@ final class RepackingTurns {
     Judging judging = new Judging(world, best.apart());
     Solving solving = new Solving(judging, best, best::offer, millisLeft, OptionalInt.empty());
     Polishing polishing = new Polishing(best, solving);
-    RepackingTurns turns =
-        new RepackingTurns(world, best, solving, polishing, OptionalInt.empty());
+    RepackingTurns turns = new RepackingTurns(world, best, solving, polishing, OptionalInt.empty());
     turns.begun = SECOND;
     return turns;
   }

@@ -87,7 +87,7 @@ final class Search {
 
   /** As long as that promises something; then a second local search, unlike the first by chance. */
   private void bound() {
-    FarBound far = new FarBound(best);
+    FarBound far = new FarBound(best, System::nanoTime);
     LongSupplier left = () -> far.isGivenUp() ? 0 : millisLeft();
     new Bounding(world, best, left, OptionalInt.empty()).run();
     if (far.isGivenUp() && TrialWorld.suits(world)) {
