@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 
 /**
  * What the program makes of plans that a local search has found: the same orders with the animals
@@ -11,11 +12,14 @@ final class Polishing {
   /** So many times as long as it takes to feed a plan anew. */
   private static final int SELDOM = 10;
 
+  /** At first the local search meets more meals in that time. */
+  private static final long NOT_AT_ONCE_NANOS = TimeUnit.SECONDS.toNanos(8);
+
   private final Best best;
   private final Solving solving;
   private Optional<Answer.Judged> found = Optional.empty();
   private Optional<Answer.Judged> looked = Optional.empty();
-  private long feedFrom;
+  private long feedFrom = System.nanoTime() + NOT_AT_ONCE_NANOS;
 
   Polishing(Best best, Solving solving) {
     this.best = best;
