@@ -20,14 +20,15 @@ import java.util.function.ToIntFunction;
 
 /** Deliveries that may be ordered in a world and the packs of each, by number. */
 final class Deliveries {
-  /** Orders of one delivery whose cost is kept. */
-  private static final int MOST_KNOWN = 5000;
+  /** Orders whose cost is kept. */
+  private static final int MOST_KEPT = 50_000;
 
   private final World world;
   private final OrderPrices prices;
   private final List<Delivery> all = new ArrayList<>();
   private final Map<Slot, Integer> numbers = new HashMap<>();
   private final List<Map<IntBuffer, Double>> costs = new ArrayList<>();
+  private int kept;
 
   /**
    * A delivery that may be ordered.
@@ -113,8 +114,9 @@ final class Deliveries {
     Double cost = known.get(IntBuffer.wrap(packs));
     if (cost == null) {
       cost = find(delivery, packs);
-      if (known.size() > MOST_KNOWN) {
-        known.clear();
+      if (++kept > MOST_KEPT) {
+        costs.forEach(Map::clear);
+        kept = 1;
       }
       known.put(IntBuffer.wrap(packs.clone()), cost);
     }

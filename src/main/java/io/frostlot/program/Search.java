@@ -85,12 +85,15 @@ final class Search {
         : new Improving(world, known, best, left, limits.rounds());
   }
 
-  /** As long as that promises something; then a second local search, unlike the first by chance. */
+  /**
+   * As long as that promises something, or there is no local search; then a second one of these.
+   */
   private void bound() {
     FarBound far = new FarBound(best, System::nanoTime);
-    LongSupplier left = () -> far.isGivenUp() ? 0 : millisLeft();
+    boolean searches = TrialWorld.suits(world);
+    LongSupplier left = () -> searches && far.isGivenUp() ? 0 : millisLeft();
     new Bounding(world, best, left, OptionalInt.empty()).run();
-    if (far.isGivenUp() && TrialWorld.suits(world)) {
+    if (searches && far.isGivenUp()) {
       RepackingTurns.second(world, best, this::millisLeft).alone(List.of());
     }
   }
