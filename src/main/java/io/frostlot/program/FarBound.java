@@ -8,17 +8,19 @@ import java.util.function.LongSupplier;
 import java.util.stream.DoubleStream;
 
 /**
- * A bound that has been so far below the best plan for some seconds that branching will hardly
- * bring them together: its core is worth more to those who look for plans.
+ * A bound that has been so far below the best plan, for some seconds and for as long as the search
+ * had taken before, that branching will hardly bring them together: its core is worth more to those
+ * who look for plans.
  */
 final class FarBound {
   /** Share of the money; bounds that come to a few percent in the end are nearer from the first. */
-  private static final double FAR = 0.15;
+  private static final double FAR = 0.2;
 
   private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
 
   private final Best best;
   private final LongSupplier clock;
+  private final long start;
   private Optional<Long> since = Optional.empty();
   private boolean givenUp;
 
@@ -30,6 +32,7 @@ final class FarBound {
   FarBound(Best best, LongSupplier clock) {
     this.best = best;
     this.clock = clock;
+    start = clock.getAsLong();
   }
 
   /** Has it been far for long enough now? Once that is so it stays so. */
@@ -40,8 +43,13 @@ final class FarBound {
     } else if (since.isEmpty()) {
       since = Optional.of(now);
     }
-    givenUp |= since.filter(begin -> now - begin > PATIENCE_NANOS).isPresent();
+    givenUp |= since.filter(begin -> now - begin > patience(begin)).isPresent();
     return givenUp;
+  }
+
+  /** On a slow machine plans take longer too. */
+  private long patience(long begin) {
+    return Math.max(PATIENCE_NANOS, begin - start);
   }
 
   private static boolean isFar(Answer.WithPlan answer) {

@@ -56,6 +56,16 @@ final class FarBoundTest {
   }
 
   @Test
+  void one_that_took_long_has_as_long_again() {
+    plan("100");
+    assertThat(isGivenUpAfter(20)).isFalse();
+    best.prove(NOTHING_LACKS, 70);
+    assertThat(isGivenUpAfter(10)).isFalse();
+    assertThat(isGivenUpAfter(29)).isFalse();
+    assertThat(isGivenUpAfter(2)).isTrue();
+  }
+
+  @Test
   void one_that_a_better_plan_comes_near_is_not_given_up() {
     plan("100");
     best.prove(NOTHING_LACKS, 70);
