@@ -61,7 +61,8 @@ record InOneGo(Trial trial, Refilling refilling) {
     List<Menu.Way> ways = trial.menu().dishes().get(dish).ways();
     int best = NOT;
     double least = -Refilling.BETTER;
-    for (int w = 0; w < ways.size() && outlook.maySpareAny(dish); w++) {
+    int looks = outlook.maySpareAny(dish) ? ways.size() : 0;
+    for (int w = 0; w < looks; w++) {
       if (outlook.maySpare(dish, ways.get(w))) {
         double more = outlook.more(dish, w);
         if (more < least) {

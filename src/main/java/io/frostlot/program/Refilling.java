@@ -117,7 +117,8 @@ final class Refilling {
     List<Menu.Way> ways = dishes.get(dish).ways();
     int best = -1;
     double least = weight - BETTER;
-    for (int w = 0; w < ways.size() && outlook.maySpareAny(dish); w++) {
+    int looks = outlook.maySpareAny(dish) ? ways.size() : 0;
+    for (int w = 0; w < looks; w++) {
       Menu.Way way = ways.get(w);
       if (w == trial.served(dish)
           || !(items.isEmpty() || items.get(way.item()))

@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Test;
 
 /** Bounds and plans that contradict each other. */
 class BestTest {
-  private static final Map<Level, Double> NOTHING_LACKS =
+  static final Map<Level, Double> NOTHING_LACKS =
       Map.of(Level.UNMET_MUST, 0.0, Level.UNMET_OTHER, 0.0, Level.SHORTFALL, 0.0);
 
   private final Best best = new Best(0.005);
 
-  private static Answer.Judged plan(int unmet, String money) {
+  static Answer.Judged plan(int unmet, String money) {
     Books books = new Books();
     books.unmet(unmet, true);
     books.reckoned("any", Money.of(money));
