@@ -2,7 +2,6 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
-import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
@@ -16,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.ToIntFunction;
 
 /** Deliveries that may be ordered in a world and the packs of each, by number. */
 final class Deliveries {
@@ -33,12 +31,12 @@ final class Deliveries {
   /**
    * A delivery that may be ordered.
    *
-   * @param rows packs that could be of use
-   * @param items of each, by number
+   * @param rows bags that could be of use
+   * @param items wares of each, by number
    * @param most packs of each
    * @param usableFrom day, counted from the first
    */
-  record Delivery(Slot slot, List<Pack> rows, List<BitSet> items, int[] most, int usableFrom) {
+  record Delivery(Slot slot, List<Bag> rows, List<BitSet> items, int[] most, int usableFrom) {
     boolean isOfSupplier(Delivery other) {
       return slot.supplier().equals(other.slot.supplier());
     }
@@ -47,9 +45,9 @@ final class Deliveries {
   /**
    * Of a world.
    *
-   * @param number of an item
+   * @param bags in which packs may come
    */
-  Deliveries(World world, LookDays look, ToIntFunction<Item> number) {
+  Deliveries(World world, LookDays look, Bags bags) {
     this.world = world;
     prices = new OrderPrices(world);
     UsefulPacks useful = new UsefulPacks(world);
@@ -58,19 +56,13 @@ final class Deliveries {
       Map<Pack, Integer> mostOf = new LinkedHashMap<>();
       supplier.sheet().packs().forEach(it -> mostOf.put(it, useful.most(slot, supplier, it)));
       mostOf.values().removeIf(most -> most == 0);
-      List<Pack> rows = List.copyOf(mostOf.keySet());
-      int[] most = mostOf.values().stream().mapToInt(count -> count).toArray();
-      List<BitSet> items = rows.stream().map(pack -> items(pack, number)).toList();
+      List<Bag> rows = bags.of(slot, List.copyOf(mostOf.keySet()));
+      int[] most = rows.stream().mapToInt(bag -> mostOf.get(bag.pack())).toArray();
+      List<BitSet> items = rows.stream().map(Bag::wares).toList();
       numbers.put(slot, all.size());
       costs.add(new HashMap<>());
       all.add(new Delivery(slot, rows, items, most, look.day(slot.arrivesLatest())));
     }
-  }
-
-  private static BitSet items(Pack pack, ToIntFunction<Item> number) {
-    BitSet items = new BitSet();
-    pack.items().forEach(item -> items.set(number.applyAsInt(item)));
-    return items;
   }
 
   List<Delivery> all() {
@@ -95,7 +87,7 @@ final class Deliveries {
     Map<Pack, Integer> some = new HashMap<>();
     for (int r = 0; r < packs.length; r++) {
       if (packs[r] > 0) {
-        some.put(all.get(delivery).rows().get(r), packs[r]);
+        some.merge(all.get(delivery).rows().get(r).pack(), packs[r], Integer::sum);
       }
     }
     return prices

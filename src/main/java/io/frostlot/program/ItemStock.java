@@ -7,18 +7,19 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Pieces of one item that lie in freezers, and how many are eaten on each day; what goes past its
+ * Pieces of one item of one keeper that lie in freezers, and how many are eaten on each day; what goes past its
  * use-by first is eaten first, whatever freezer it lies in. Days are counted from the first.
  */
 final class ItemStock {
   /**
    * Days of pieces in a freezer.
    *
+   * @param waits first on which they wait for it at the host's; {@code earliest} where they do not
    * @param earliest first on which they take room
    * @param from first on which they can be eaten
    * @param until last
    */
-  record Stay(int earliest, int from, int until) {}
+  record Stay(int waits, int earliest, int from, int until) {}
 
   /**
    * Pieces that came together into one freezer.
@@ -27,6 +28,11 @@ final class ItemStock {
    * @param fresh have they come since the first day?
    */
   record Batch(Stay stay, int freezer, boolean fresh) {
+    /** Does it wait for its freezer on a day? */
+    boolean isWaiting(int day) {
+      return stay.waits() <= day && day < stay.earliest();
+    }
+
     int earliest() {
       return stay.earliest();
     }
@@ -56,7 +62,7 @@ final class ItemStock {
    * @param pieceNights planning nights of pieces in freezers
    * @param uncovered piece-days of cover that are lacking
    * @param on days that were looked at
-   * @param lying pieces in each freezer on each day of checks
+   * @param lying pieces in each place (see {@link RoomTaken}) on each day of checks
    * @param eaten pieces before each day on which something comes
    * @param left pieces on the night before each of these
    * @param spare what may be eaten more
@@ -92,7 +98,7 @@ final class ItemStock {
   }
 
   private final LookDays look;
-  private final int freezers;
+  private final int places;
   private final List<Batch> batches = new ArrayList<>();
   private final List<Integer> pieces = new ArrayList<>();
   private final int[] eaten;
@@ -102,9 +108,14 @@ final class ItemStock {
   private int[] counts = new int[0];
   private int[] byFrom = new int[0];
 
-  ItemStock(LookDays look, int freezers) {
+  /**
+   * Nothing lies there.
+   *
+   * @param places freezers and where pieces wait, see {@link RoomTaken}
+   */
+  ItemStock(LookDays look, int places) {
     this.look = look;
-    this.freezers = freezers;
+    this.places = places;
     eaten = new int[look.days()];
   }
 
@@ -188,6 +199,6 @@ final class ItemStock {
   /** All days, up to one on which there are too few to eat. */
   Course walk(Looked on) {
     since = 0;
-    return new StockWalk(look, now, counts, byFrom).over(eaten, meals, on, freezers);
+    return new StockWalk(look, now, counts, byFrom).over(eaten, meals, on, places);
   }
 }

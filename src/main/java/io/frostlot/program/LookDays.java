@@ -51,6 +51,10 @@ record LookDays(
     for (Freezer freezer : world.scenario().larder().freezers()) {
       freezer.limitedFrom(all).forEach(day -> checks.add(day(first, day)));
     }
+    world.joint().collecting().days().stream()
+        .map(date -> day(first, date))
+        .filter(day -> day <= last)
+        .forEach(checks::add);
     return new LookDays(
         first,
         last + 1,

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.ToIntBiFunction;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
@@ -92,7 +93,7 @@ final class Menu {
   record Run(int[] dishes, RunBand band) {}
 
   /** What meals that are served in the same ways have in common. */
-  private record Choices(List<Option> options, Meal.Days days) {}
+  private record Choices(String keeper, List<Option> options, Meal.Days days) {}
 
   /** An animal, its meals and a rule that counts by how much they fall short. */
   private record Promise(Counted rule, String animal, List<Integer> dishes) {}
@@ -101,16 +102,18 @@ final class Menu {
    * Of a world.
    *
    * @param tying its rules that tie the meals of one animal together
-   * @param number of an item
+   * @param number of the ware that an option of a meal is of
    */
-  Menu(World world, List<Tying> tying, ToIntFunction<Option> number) {
+  Menu(World world, List<Tying> tying, ToIntBiFunction<Demand, Option> number) {
     this.world = world;
     Map<String, Integer> numbers = new HashMap<>();
     Map<Choices, List<Way>> known = new HashMap<>();
     for (Demand demand : world.demands()) {
       List<Way> ways =
           known.computeIfAbsent(
-              new Choices(demand.options(), demand.meal().days()), it -> ways(it, number));
+              new Choices(
+                  world.joint().keeperOf(demand), demand.options(), demand.meal().days()),
+              it -> ways(it, option -> number.applyAsInt(demand, option)));
       BitSet items = new BitSet();
       ways.forEach(way -> items.set(way.item()));
       numbers.put(demand.meal().id(), dishes.size());

@@ -196,7 +196,7 @@ final class PackChanges {
     int first = chance.below(world.look().days());
     List<Integer> some = new ArrayList<>();
     for (int day = first; day < Math.min(first + DAYS_FED_ANEW, world.look().days()); day++) {
-      for (int item = 0; item < world.items().size(); item++) {
+      for (int item = 0; item < world.wares().size(); item++) {
         IntStream.of(trial.servings().eaters(item, day)).forEach(some::add);
       }
     }

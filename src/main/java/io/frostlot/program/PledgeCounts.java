@@ -20,7 +20,7 @@ final class PledgeCounts {
   void add(int delivery, int row, int packs) {
     Deliveries.Delivery of = deliveries.get(delivery);
     for (int p = 0; p < counts.length; p++) {
-      if (pledges.get(p).counts(of.slot(), of.rows().get(row))) {
+      if (pledges.get(p).counts(of.slot(), of.rows().get(row).pack())) {
         counts[p] += packs;
       }
     }

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
@@ -90,7 +91,7 @@ final class Search {
    */
   private void bound() {
     FarBound far = new FarBound(best, System::nanoTime);
-    boolean searches = TrialWorld.suits(world);
+    boolean searches = world.joint().equals(Joint.ALONE) && TrialWorld.suits(world);
     LongSupplier left = () -> searches && far.isGivenUp() ? 0 : millisLeft();
     new Bounding(world, best, left, OptionalInt.empty()).run();
     if (searches && far.isGivenUp()) {

@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.supply.Pack;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -32,7 +31,7 @@ final class Shopping {
     trial = plan.trial();
   }
 
-  private Pack pack(Row row) {
+  private Bag bag(Row row) {
     return world.deliveries().get(row.delivery()).rows().get(row.number());
   }
 
@@ -80,8 +79,8 @@ final class Shopping {
     double before = refilling.weight();
     trial.buy(row.delivery(), row.number(), 1);
     refilling.weigh();
-    for (Pack.Part part : pack(row).parts()) {
-      int item = world.number(part.item());
+    for (Bag.Part part : bag(row).parts()) {
+      int item = part.ware();
       Optional<Integer> batch =
           refilling.isPossible() ? bestBatch(row, item, part.pieces()) : Optional.empty();
       if (batch.isEmpty()) {
@@ -113,8 +112,8 @@ final class Shopping {
   /** Packs are given back; who has eaten of them lacks it, see {@link #release}. */
   void giveBack(Row row, int count) {
     trial.buy(row.delivery(), row.number(), -count);
-    for (Pack.Part part : pack(row).parts()) {
-      int item = world.number(part.item());
+    for (Bag.Part part : bag(row).parts()) {
+      int item = part.ware();
       int left = part.pieces() * count;
       List<Integer> batches = chance.shuffled(plan.batches(row.delivery(), item));
       for (int batch : batches) {
@@ -127,8 +126,8 @@ final class Shopping {
 
   /** The pieces of a pack lie in another freezer. */
   void restow(Row row) {
-    for (Pack.Part part : pack(row).parts()) {
-      int item = world.number(part.item());
+    for (Bag.Part part : bag(row).parts()) {
+      int item = part.ware();
       List<Integer> batches = chance.shuffled(plan.batches(row.delivery(), item));
       int from = batches.get(0);
       int pieces = Math.min(part.pieces(), trial.stock(item).pieces(from));
@@ -139,11 +138,11 @@ final class Shopping {
 
   /** The same packs by another delivery of the supplier, as far as they can be had there. */
   void move(int from, int to) {
-    List<Pack> there = world.deliveries().get(to).rows();
+    List<Bag> there = world.deliveries().get(to).rows();
     for (Row row : rows(from)) {
       int count = count(row);
       giveBack(row, count);
-      int number = there.indexOf(pack(row));
+      int number = there.indexOf(bag(row));
       for (int n = 0; number >= 0 && n < count; n++) {
         putAnywhere(new Row(to, number));
       }
@@ -153,8 +152,8 @@ final class Shopping {
   private void putAnywhere(Row row) {
     if (mayBuy(row)) {
       trial.buy(row.delivery(), row.number(), 1);
-      for (Pack.Part part : pack(row).parts()) {
-        int item = world.number(part.item());
+      for (Bag.Part part : bag(row).parts()) {
+        int item = part.ware();
         trial.put(item, chance.oneOf(plan.batches(row.delivery(), item)), part.pieces());
       }
     }

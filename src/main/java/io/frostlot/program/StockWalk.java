@@ -52,10 +52,10 @@ final class StockWalk {
    * @param eaten pieces on each day
    * @param meals days on which some are
    */
-  ItemStock.Course over(int[] eaten, BitSet meals, ItemStock.Looked on, int freezers) {
+  ItemStock.Course over(int[] eaten, BitSet meals, ItemStock.Looked on, int places) {
     int[] checks = on.checks();
     int[] comings = on.comings();
-    lying = new int[freezers][checks.length];
+    lying = new int[places][checks.length];
     int[] eatenBefore = new int[comings.length];
     int[] leftBefore = new int[comings.length];
     int uncovered = 0;
@@ -147,6 +147,8 @@ final class StockWalk {
     for (int b = 0; b < left.length; b++) {
       if (batches[b].earliest() <= day && day <= batches[b].until()) {
         lying[batches[b].freezer()][check] += left[b];
+      } else if (batches[b].isWaiting(day)) {
+        lying[lying.length - 1][check] += counts[b];
       }
     }
   }

@@ -2,9 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.plan.HoldingCharge;
 import io.frostlot.plan.World;
-import io.frostlot.storage.Freezer;
 import io.frostlot.storage.PlacedLot;
-import io.frostlot.supply.Item;
 import io.frostlot.supply.Slot;
 import io.frostlot.units.Period;
 import io.frostlot.units.SizeBand;
@@ -14,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * All items of a {@link Trial} as they lie in freezers: what room they take, what their nights cost
@@ -29,41 +28,38 @@ final class Stocks {
   private final double[] perNight;
   private final int[] bandOf;
   private final double margin;
-  private final long[][] room;
-  private final long[][] used;
+  private final RoomTaken room;
   private final int[] checkOn;
   private ItemStock.Looked looked = new ItemStock.Looked(new int[0], new int[0]);
   private final int[] comingOn;
   private final int[][] bandEaten;
   private final int[][] bandLeft;
   private final int[] marginLacking;
-  private long tooMuch;
   private int lacking;
 
+  /** A keeper's pieces of one size. */
+  private record Band(String keeper, SizeBand size) {
+    static Band of(Ware ware) {
+      return new Band(ware.keeper(), ware.item().band());
+    }
+  }
+
   /** Empty freezers. */
-  Stocks(World world, LookDays look, List<Item> items, Undo undo) {
+  Stocks(World world, LookDays look, List<Ware> wares, Undo undo) {
     this.look = look;
     this.undo = undo;
-    List<Freezer> freezers = world.scenario().larder().freezers();
-    stock =
-        items.stream().map(it -> new ItemStock(look, freezers.size())).toArray(ItemStock[]::new);
-    microlitres = items.stream().mapToLong(item -> item.litres().microlitres()).toArray();
+    int places = RoomTaken.places(world);
+    stock = wares.stream().map(it -> new ItemStock(look, places)).toArray(ItemStock[]::new);
+    microlitres = wares.stream().mapToLong(it -> it.item().litres().microlitres()).toArray();
     HoldingCharge charge = world.scenario().policy().charges().holding();
-    perNight = items.stream().mapToDouble(item -> charge.of(1, item.litres()).toDouble()).toArray();
+    perNight =
+        wares.stream().mapToDouble(it -> charge.of(1, it.item().litres()).toDouble()).toArray();
     margin = world.scenario().policy().safety().margin().fraction().doubleValue();
-    Map<SizeBand, Integer> bands = new LinkedHashMap<>();
-    items.forEach(item -> bands.putIfAbsent(item.band(), bands.size()));
-    bandOf = items.stream().mapToInt(item -> bands.get(item.band())).toArray();
+    Map<Band, Integer> bands = new LinkedHashMap<>();
+    wares.forEach(ware -> bands.putIfAbsent(Band.of(ware), bands.size()));
+    bandOf = wares.stream().mapToInt(ware -> bands.get(Band.of(ware))).toArray();
+    room = new RoomTaken(world, look);
     int checks = look.checks().length;
-    room =
-        freezers.stream()
-            .map(
-                freezer ->
-                    IntStream.of(look.checks())
-                        .mapToLong(day -> freezer.usableOn(look.date(day)).microlitres())
-                        .toArray())
-            .toArray(long[][]::new);
-    used = new long[room.length][checks];
     checkOn = new int[checks];
     comingOn = new int[look.comings().length];
     bandEaten = new int[bands.size()][comingOn.length];
@@ -73,14 +69,19 @@ final class Stocks {
     for (int i = 0; i < stock.length; i++) {
       courses[i] = stock[i].walk(looked);
     }
-    beginWith(world, freezers);
+    beginWith(world);
   }
 
   /** Days that are looked at whatever is ordered. */
-  private void beginWith(World world, List<Freezer> freezers) {
+  private void beginWith(World world) {
     checkOn[0]++;
     Period all = new Period(look.first(), look.date(look.days() - 1));
-    freezers.forEach(it -> it.limitedFrom(all).forEach(day -> checkOn[look.check(day)]++));
+    Stream.concat(
+            world.scenario().larder().freezers().stream().flatMap(it -> it.limitedFrom(all)),
+            world.joint().collecting().days().stream())
+        .mapToInt(look::check)
+        .filter(check -> check >= 0)
+        .forEach(check -> checkOn[check]++);
     for (PlacedLot lot : world.scenario().larder().placed()) {
       comes(lot.arrivesEarliest(), lot.arrivesLatest(), 1);
     }
@@ -130,9 +131,9 @@ final class Stocks {
     return stock[item];
   }
 
-  /** Microlitres that freezers lack, over all days of checks. */
+  /** Microlitres that are lacking, over all places and days of checks. */
   long tooMuch() {
-    return tooMuch;
+    return room.tooMuch();
   }
 
   /** Pieces and piece-days that are lacking for safety. */
@@ -181,14 +182,9 @@ final class Stocks {
     if (now.isLacking()) {
       return Double.POSITIVE_INFINITY;
     }
-    long tooMuchBefore = tooMuch;
     replace(item, before, now);
     lack(now.uncovered() - before.uncovered());
-    undo.add(
-        () -> {
-          replace(item, now, before);
-          tooMuch = tooMuchBefore;
-        });
+    undo.add(() -> replace(item, now, before));
     if (margin > 0) {
       takeMargin(bandOf[item]);
     }
@@ -211,18 +207,7 @@ final class Stocks {
   }
 
   private void count(int item, ItemStock.Course course, int times) {
-    int[] checks = course.on().checks();
-    for (int c = 0; c < checks.length; c++) {
-      for (int f = 0; f < used.length; f++) {
-        int pieces = course.lying()[f][c];
-        if (pieces != 0) {
-          long most = room[f][checks[c]];
-          tooMuch -= Math.max(0, used[f][checks[c]] - most);
-          used[f][checks[c]] += (long) times * pieces * microlitres[item];
-          tooMuch += Math.max(0, used[f][checks[c]] - most);
-        }
-      }
-    }
+    room.add(course, times * microlitres[item]);
     int[] comings = course.on().comings();
     for (int k = 0; k < comings.length; k++) {
       bandEaten[bandOf[item]][comings[k]] += times * course.eaten()[k];

@@ -2,11 +2,12 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Discard;
 import io.frostlot.plan.Feeding;
+import io.frostlot.plan.Joint;
 import io.frostlot.plan.Lot;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
-import io.frostlot.supply.Item;
-import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,8 +33,8 @@ final class TrialPlan {
   private final Stocks stocks;
   private final Trial trial;
 
-  /** What a delivery brings of an item. */
-  private record Place(int delivery, int item) {}
+  /** What a delivery brings of a ware. */
+  private record Place(int delivery, int ware) {}
 
   private TrialPlan(TrialWorld of, Plan plan) {
     this.of = of;
@@ -44,13 +45,13 @@ final class TrialPlan {
     discards = plan.discards().stream().filter(it -> ids.contains(it.lotId())).toList();
     Undo undo = new Undo();
     stocks = of.stocks(undo);
-    of.items().forEach(item -> kinds.add(new ArrayList<>()));
+    of.wares().forEach(ware -> kinds.add(new ArrayList<>()));
     certain.forEach(this::add);
     LotKinds lots = new LotKinds(of.world());
     for (int d = 0; d < of.deliveries().all().size(); d++) {
-      for (Pack pack : of.deliveries().get(d).rows()) {
-        for (Pack.Part part : pack.parts()) {
-          add(d, part.item(), lots);
+      for (Bag bag : of.deliveries().get(d).rows()) {
+        for (Bag.Part part : bag.parts()) {
+          add(d, part.ware(), lots);
         }
       }
     }
@@ -76,7 +77,7 @@ final class TrialPlan {
   private void add(Lot lot) {
     int thrown =
         discards.stream().filter(it -> it.lotId().equals(lot.id())).mapToInt(Discard::pieces).sum();
-    int item = of.number(lot.item());
+    int item = of.number(lot);
     stocks.of(item).put(batch(item, lot), lot.pieces() - thrown);
   }
 
@@ -90,19 +91,31 @@ final class TrialPlan {
         .add(
             new ItemStock.Batch(
                 new ItemStock.Stay(
-                    look.day(lot.earliest()), look.day(lot.latest()), look.day(lot.useBy())),
+                    look.day(waits(lot)), look.day(lot.earliest()), look.day(lot.latest()), look.day(lot.useBy())),
                 freezer,
                 fresh));
   }
 
-  private void add(int delivery, Item item, LotKinds lots) {
-    int number = of.number(item);
+  /** The first day on which it takes room: at the host's, where it is collected later. */
+  private LocalDate waits(Lot lot) {
+    return lot.origin() instanceof Lot.Ordered ordered && isCollected(ordered.slot())
+        ? ordered.slot().arrivesEarliest()
+        : lot.earliest();
+  }
+
+  private boolean isCollected(Slot slot) {
+    Joint joint = of.world().joint();
+    return joint.isJoint(slot) && !joint.collecting().days().isEmpty();
+  }
+
+  private void add(int delivery, int ware, LotKinds lots) {
+    Ware own = of.wares().get(ware);
     batches.computeIfAbsent(
-        new Place(delivery, number),
+        new Place(delivery, ware),
         place ->
-            lots.of(item, of.deliveries().get(delivery).slot())
-                .filter(lot -> !lot.isMoved())
-                .map(lot -> batch(number, lot))
+            lots.of(own.item(), of.deliveries().get(delivery).slot())
+                .filter(lot -> !lot.isMoved() && of.keeper(lot).equals(own.keeper()))
+                .map(lot -> batch(ware, lot))
                 .toList());
   }
 
@@ -110,22 +123,23 @@ final class TrialPlan {
     return trial;
   }
 
-  /** Numbers of the batches that pieces of an item may become when they are delivered. */
+  /** Numbers of the batches that pieces of a ware may become when they are delivered. */
   List<Integer> batches(int delivery, int item) {
     return batches.getOrDefault(new Place(delivery, item), List.of());
   }
 
   private boolean buy(Order order) {
     OptionalInt delivery = of.deliveries().number(order.slot());
-    for (Map.Entry<Pack, Integer> some : order.packs().entrySet()) {
-      int row =
-          delivery.isEmpty()
-              ? -1
-              : of.deliveries().get(delivery.getAsInt()).rows().indexOf(some.getKey());
+    Optional<List<Bag>> bags = of.bags().of(order, plan);
+    if (delivery.isEmpty() || bags.isEmpty()) {
+      return false;
+    }
+    for (Bag bag : bags.get()) {
+      int row = of.deliveries().get(delivery.getAsInt()).rows().indexOf(bag);
       if (row < 0) {
         return false;
       }
-      trial.buy(delivery.getAsInt(), row, some.getValue());
+      trial.buy(delivery.getAsInt(), row, 1);
     }
     return true;
   }
@@ -134,11 +148,11 @@ final class TrialPlan {
     if (!(lot.origin() instanceof Lot.Ordered ordered)) {
       return true;
     }
-    int item = of.number(lot.item());
-    int freezer = of.freezers().indexOf(lot.freezer());
+    int item = of.number(lot);
     Optional<Integer> batch =
         batches(of.deliveries().number(ordered.slot()).orElse(-1), item).stream()
-            .filter(b -> stocks.of(item).batch(b).freezer() == freezer)
+            .filter(b -> kinds.get(item).get(b).freezer().equals(lot.freezer()))
+            .filter(b -> kinds.get(item).get(b).earliest().equals(lot.earliest()))
             .findFirst();
     batch.ifPresent(b -> trial.put(item, b, lot.pieces()));
     return batch.isPresent();

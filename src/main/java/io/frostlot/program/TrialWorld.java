@@ -1,9 +1,10 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Joint;
+import io.frostlot.plan.Lot;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,29 +24,47 @@ final class TrialWorld {
   private final Judge judge;
   private final List<Tying> tying;
   private final LookDays look;
-  private final List<Item> items;
-  private final Map<String, Integer> numbers = new HashMap<>();
+  private final List<Ware> wares = new ArrayList<>();
+  private final Map<String, Map<String, Integer>> numbers = new HashMap<>();
   private final List<String> freezers;
   private final Menu menu;
+  private final Bags bags;
   private final Deliveries deliveries;
   private final double scale;
 
   TrialWorld(World world) {
     this.world = world;
     look = LookDays.of(world);
-    items = List.copyOf(world.items().values());
-    items.forEach(item -> numbers.put(item.id(), numbers.size()));
+    world.keepers().forEach(this::has);
     freezers = world.scenario().larder().freezers().stream().map(Freezer::name).toList();
     judge = new Judge(world);
     tying = Rules.tying(judge.rules());
-    menu = new Menu(world, tying, option -> number(option.item()));
-    deliveries = new Deliveries(world, look, this::number);
+    menu =
+        new Menu(
+            world,
+            tying,
+            (demand, option) -> number(world.joint().keeperOf(demand), option.item()));
+    bags = new Bags(world, this::number);
+    deliveries = new Deliveries(world, look, bags);
     scale = Weights.of(world).scale();
   }
 
-  /** Is there one keeper? */
+  private void has(String keeper) {
+    Map<String, Integer> own = new HashMap<>();
+    for (Item item : world.items().values()) {
+      own.put(item.id(), wares.size());
+      wares.add(new Ware(keeper, item));
+    }
+    numbers.put(keeper, own);
+  }
+
+  /** Is every freezer somebody's, from which only that keeper's animals are fed? */
   static boolean suits(World world) {
-    return world.joint().equals(Joint.ALONE);
+    return world.joint().eaters().isEmpty()
+        && world.demands().stream()
+            .map(world.joint()::keeperOf)
+            .distinct()
+            .allMatch(world.keepers()::contains);
   }
 
   World world() {
@@ -65,12 +84,27 @@ final class TrialWorld {
     return look;
   }
 
-  List<Item> items() {
-    return items;
+  List<Ware> wares() {
+    return wares;
   }
 
-  int number(Item item) {
-    return numbers.get(item.id());
+  /** The number of a ware. */
+  int number(String keeper, Item item) {
+    return numbers.get(keeper).get(item.id());
+  }
+
+  /** The number of the ware that a lot is a part of. */
+  int number(Lot lot) {
+    return number(keeper(lot), lot.item());
+  }
+
+  /** Whose a lot is. */
+  String keeper(Lot lot) {
+    return world.joint().keeperOf(world.freezer(lot.freezer()));
+  }
+
+  Bags bags() {
+    return bags;
   }
 
   /** Names. */
@@ -97,6 +131,6 @@ final class TrialWorld {
 
   /** Empty freezers. */
   Stocks stocks(Undo undo) {
-    return new Stocks(world, look, items, undo);
+    return new Stocks(world, look, wares, undo);
   }
 }

@@ -1,0 +1,132 @@
+package io.frostlot.program;
+
+import io.frostlot.plan.Division;
+import io.frostlot.plan.Handed;
+import io.frostlot.plan.Joint;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
+import io.frostlot.plan.World;
+import io.frostlot.storage.Freezer;
+import io.frostlot.supply.Item;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToIntBiFunction;
+import java.util.stream.Collectors;
+
+/**
+ * The ways in which a pack of a delivery may be handed out: whole to a keeper, or, where it may be
+ * cut, in two halves or a least portion and the rest to two of them. Other divisions are no less
+ * allowed, but not looked at.
+ */
+final class Bags {
+  private final World world;
+  private final ToIntBiFunction<String, Item> number;
+
+  /**
+   * Of a world.
+   *
+   * @param number of a ware, by keeper and item
+   */
+  Bags(World world, ToIntBiFunction<String, Item> number) {
+    this.world = world;
+    this.number = number;
+  }
+
+  /** Each whole or divided. */
+  List<Bag> of(Slot slot, List<Pack> packs) {
+    List<String> keepers =
+        world.keepers().stream().filter(keeper -> mayGet(keeper, slot)).toList();
+    List<Bag> bags = new ArrayList<>();
+    for (Pack pack : packs) {
+      keepers.forEach(keeper -> bags.add(whole(pack, keeper)));
+      if (keepers.size() > 1 && world.joint().cutting().mayCut(pack)) {
+        bags.addAll(cut(pack, keepers));
+      }
+    }
+    return bags;
+  }
+
+  /** How the packs of a plan's order are handed out; empty where that is not known. */
+  Optional<List<Bag>> of(Order order, Plan plan) {
+    List<Bag> bags = new ArrayList<>();
+    if (world.keepers().size() < 2 || !world.joint().isJoint(order.slot())) {
+      String buyer = world.joint().buyers().getOrDefault(order.slot().supplier(), world.keepers().get(0));
+      order.packs().forEach((pack, count) -> bags.addAll(Collections.nCopies(count, whole(pack, buyer))));
+      return Optional.of(bags);
+    }
+    for (Handed handed : Handed.of(world, plan)) {
+      if (handed.order().equals(order)) {
+        Optional<List<Division.Portion>> division = handed.division(world.joint().cutting());
+        if (division.isEmpty()) {
+          return Optional.empty();
+        }
+        division.get().stream()
+            .collect(Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
+            .values()
+            .forEach(portions -> bags.add(of(portions)));
+      }
+    }
+    return Optional.of(bags);
+  }
+
+  private Bag of(List<Division.Portion> portions) {
+    Map<String, Integer> pieces = new HashMap<>();
+    portions.forEach(it -> pieces.merge(it.keeper(), it.pieces(), Integer::sum));
+    return of(portions.get(0).pack(), pieces);
+  }
+
+  private boolean mayGet(String keeper, Slot slot) {
+    Joint joint = world.joint();
+    return world.scenario().larder().freezers().stream()
+        .filter(Freezer::inUse)
+        .filter(freezer -> joint.keeperOf(freezer).equals(keeper))
+        .anyMatch(freezer -> !joint.comings(slot, freezer).isEmpty());
+  }
+
+  private Bag whole(Pack pack, String keeper) {
+    return new Bag(
+        pack,
+        pack.parts().stream()
+            .map(
+                part -> new Bag.Part(number.applyAsInt(keeper, part.item()), part.pieces()))
+            .toList());
+  }
+
+  private Set<Bag> cut(Pack pack, List<String> keepers) {
+    Set<Bag> bags = new LinkedHashSet<>();
+    for (String one : keepers) {
+      for (String other : keepers) {
+        for (int pieces : List.of(world.joint().cutting().least(pack), pack.pieces() / 2)) {
+          if (!one.equals(other)) {
+            bags.add(of(pack, Map.of(one, pieces, other, pack.pieces() - pieces)));
+          }
+        }
+      }
+    }
+    return bags;
+  }
+
+  /**
+   * A pack of one item as it is divided.
+   *
+   * @param pieces by keeper
+   */
+  Bag of(Pack pack, Map<String, Integer> pieces) {
+    return new Bag(
+        pack,
+        pieces.entrySet().stream()
+            .map(it -> new Bag.Part(number.applyAsInt(it.getKey(), pack.item()), it.getValue()))
+            .sorted(Comparator.comparingInt(Bag.Part::ware))
+            .toList());
+  }
+}
