@@ -20,26 +20,35 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.ToIntBiFunction;
 import java.util.stream.Collectors;
 
 /**
  * The ways in which a pack of a delivery may be handed out: whole to a keeper, or, where it may be
- * cut, in two halves or a least portion and the rest to two of them. Other divisions are no less
- * allowed, but not looked at.
+ * cut, to two of them, of whom one gets a least portion, a quarter or a half. Of other divisions only
+ * those are looked at that are asked for.
  */
 final class Bags {
   private final World world;
   private final ToIntBiFunction<String, Item> number;
+  private final Set<Bag> others;
 
   /**
    * Of a world.
    *
    * @param number of a ware, by keeper and item
+   * @param others further ways
    */
-  Bags(World world, ToIntBiFunction<String, Item> number) {
+  Bags(World world, ToIntBiFunction<String, Item> number, Set<Bag> others) {
     this.world = world;
     this.number = number;
+    this.others = Set.copyOf(others);
+  }
+
+  /** Further ways. */
+  Set<Bag> others() {
+    return others;
   }
 
   /** Each whole or divided. */
@@ -51,6 +60,7 @@ final class Bags {
       keepers.forEach(keeper -> bags.add(whole(pack, keeper)));
       if (keepers.size() > 1 && world.joint().cutting().mayCut(pack)) {
         bags.addAll(cut(pack, keepers));
+        others.stream().filter(bag -> bag.pack().equals(pack)).forEach(bags::add);
       }
     }
     return bags;
@@ -106,7 +116,7 @@ final class Bags {
     Set<Bag> bags = new LinkedHashSet<>();
     for (String one : keepers) {
       for (String other : keepers) {
-        for (int pieces : List.of(world.joint().cutting().least(pack), pack.pieces() / 2)) {
+        for (int pieces : portions(pack)) {
           if (!one.equals(other)) {
             bags.add(of(pack, Map.of(one, pieces, other, pack.pieces() - pieces)));
           }
@@ -114,6 +124,13 @@ final class Bags {
       }
     }
     return bags;
+  }
+
+  /** A least portion, a quarter and a half, as far as they are large enough. */
+  private Set<Integer> portions(Pack pack) {
+    int least = world.joint().cutting().least(pack);
+    return new TreeSet<>(
+        List.of(least, Math.max(least, pack.pieces() / 4), Math.max(least, pack.pieces() / 2)));
   }
 
   /**

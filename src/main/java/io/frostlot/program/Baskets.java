@@ -11,6 +11,7 @@ final class Baskets {
   private final BitSet open = new BitSet();
   private final double[] costs;
   private final OverBudget budget;
+  private final BusyDays days;
 
   /** Nothing is bought. */
   Baskets(Deliveries deliveries) {
@@ -20,6 +21,7 @@ final class Baskets {
     counts = new int[packs.length];
     costs = new double[packs.length];
     budget = deliveries.budget();
+    days = deliveries.busyDays();
   }
 
   /** Of each row. */
@@ -58,9 +60,13 @@ final class Baskets {
     return costs[delivery];
   }
 
-  void keepCost(int delivery, double cost) {
-    budget.change(delivery, invoice(costs[delivery]), invoice(cost));
+  /** It costs so much now; returns by how much all is dearer, with what its day is reckoned at. */
+  double keepCost(int delivery, double cost) {
+    double before = costs[delivery];
+    budget.change(delivery, invoice(before), invoice(cost));
     costs[delivery] = cost;
+    int more = (cost > 0 ? 1 : 0) - (before > 0 ? 1 : 0);
+    return cost - before + (more == 0 ? 0 : days.change(delivery, more));
   }
 
   private double invoice(double cost) {

@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -31,12 +30,21 @@ final class Deliveries {
   /**
    * A delivery that may be ordered.
    *
-   * @param rows bags that could be of use
-   * @param items wares of each, by number
+   * @param packs that could be of use
+   * @param rows bags in which they may come
+   * @param packOf the number of each bag's pack
+   * @param items wares of each bag, by number
    * @param most packs of each
    * @param usableFrom day, counted from the first
    */
-  record Delivery(Slot slot, List<Bag> rows, List<BitSet> items, int[] most, int usableFrom) {
+  record Delivery(
+      Slot slot,
+      List<Pack> packs,
+      List<Bag> rows,
+      int[] packOf,
+      List<BitSet> items,
+      int[] most,
+      int usableFrom) {
     boolean isOfSupplier(Delivery other) {
       return slot.supplier().equals(other.slot.supplier());
     }
@@ -56,12 +64,15 @@ final class Deliveries {
       Map<Pack, Integer> mostOf = new LinkedHashMap<>();
       supplier.sheet().packs().forEach(it -> mostOf.put(it, useful.most(slot, supplier, it)));
       mostOf.values().removeIf(most -> most == 0);
-      List<Bag> rows = bags.of(slot, List.copyOf(mostOf.keySet()));
+      List<Pack> packs = List.copyOf(mostOf.keySet());
+      List<Bag> rows = bags.of(slot, packs);
+      int[] packOf = rows.stream().mapToInt(bag -> packs.indexOf(bag.pack())).toArray();
       int[] most = rows.stream().mapToInt(bag -> mostOf.get(bag.pack())).toArray();
       List<BitSet> items = rows.stream().map(Bag::wares).toList();
       numbers.put(slot, all.size());
       costs.add(new HashMap<>());
-      all.add(new Delivery(slot, rows, items, most, look.day(slot.arrivesLatest())));
+      int usable = look.day(slot.arrivesLatest());
+      all.add(new Delivery(slot, packs, rows, packOf, items, most, usable));
     }
   }
 
@@ -81,13 +92,17 @@ final class Deliveries {
   /**
    * An order and what it costs; empty where it cannot be.
    *
-   * @param packs of each row, some of them not 0
+   * @param bags of each row, some of them not 0
    */
-  Optional<OrderPrices.Priced> order(int delivery, int[] packs) {
+  Optional<OrderPrices.Priced> order(int delivery, int[] bags) {
+    return ofPacks(delivery, packs(delivery, bags));
+  }
+
+  private Optional<OrderPrices.Priced> ofPacks(int delivery, int[] packs) {
     Map<Pack, Integer> some = new HashMap<>();
-    for (int r = 0; r < packs.length; r++) {
-      if (packs[r] > 0) {
-        some.merge(all.get(delivery).rows().get(r).pack(), packs[r], Integer::sum);
+    for (int p = 0; p < packs.length; p++) {
+      if (packs[p] > 0) {
+        some.put(all.get(delivery).packs().get(p), packs[p]);
       }
     }
     return prices
@@ -100,8 +115,9 @@ final class Deliveries {
     return new PledgeCounts(world.pledges(), this);
   }
 
-  /** Money, with the effort for the order and its day; infinite where it cannot be. */
-  double cost(int delivery, int[] packs) {
+  /** Money, with the effort for the order but not its day; infinite where it cannot be. */
+  double cost(int delivery, int[] bags) {
+    int[] packs = packs(delivery, bags);
     Map<IntBuffer, Double> known = costs.get(delivery);
     Double cost = known.get(IntBuffer.wrap(packs));
     if (cost == null) {
@@ -110,24 +126,37 @@ final class Deliveries {
         costs.forEach(Map::clear);
         kept = 1;
       }
-      known.put(IntBuffer.wrap(packs.clone()), cost);
+      known.put(IntBuffer.wrap(packs), cost);
     }
     return cost;
+  }
+
+  private int[] packs(int delivery, int[] bags) {
+    int[] packs = new int[all.get(delivery).packs().size()];
+    int[] packOf = all.get(delivery).packOf();
+    for (int bag = 0; bag < bags.length; bag++) {
+      packs[packOf[bag]] += bags[bag];
+    }
+    return packs;
   }
 
   private double find(int delivery, int[] packs) {
     if (Arrays.stream(packs).allMatch(count -> count == 0)) {
       return 0;
     }
-    return order(delivery, packs)
+    return ofPacks(delivery, packs)
         .map(priced -> priced.invoice() + effort())
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** Money that is reckoned for an order and its day. */
+  /** Money that is reckoned for an order. */
   double effort() {
-    Policy.Charges charges = world.scenario().policy().charges();
-    return charges.order().plus(charges.deliveryDay()).toDouble();
+    return world.scenario().policy().charges().order().toDouble();
+  }
+
+  /** Days with deliveries, nothing ordered. */
+  BusyDays busyDays() {
+    return new BusyDays(world.scenario().policy().charges().deliveryDay().toDouble(), all);
   }
 
   /** The budget, with nothing ordered. */

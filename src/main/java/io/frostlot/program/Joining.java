@@ -15,17 +15,20 @@ import java.util.TreeSet;
 import java.util.function.LongSupplier;
 
 /**
- * Finds plans of a joint world, begun with what its keepers would order alone: solves the program
- * of a few deliveries as a whole, one set of them after another. First those near the ones known;
- * then the best plan's with those from which a relaxation would order; then the best plan's with
- * all of one supplier; after each what lies near the best plan's packs. What is left of the time
- * goes to {@link Improving}.
+ * Finds plans of a joint world, begun with what its keepers would order alone: by a local search
+ * from there ({@link RepackingTurns}), then by the programs of a few deliveries, each solved as a
+ * whole, in turns with it. First the best plan's deliveries; those near them; then the best plan's
+ * with those from which a relaxation would order; then with all of one supplier; after each what
+ * lies near the best plan's packs. What is left of the time goes to {@link Improving}.
  */
 final class Joining implements Runnable {
   private static final int NEAR_DAYS = 3;
 
   /** More of one supplier are thinned out. */
   private static final int MOST_OF_ONE = 8;
+
+  /** Share of the time in which the local search comes first. */
+  private static final double LEAD = 0.6;
 
   private static final long SET_MILLIS = 10_000;
   private final World world;
@@ -37,6 +40,7 @@ final class Joining implements Runnable {
   private final Weights weights;
   private final Solving solving;
   private final Polishing polishing;
+  private final RepackingTurns turns;
   private final Set<Set<Slot>> solved = new HashSet<>();
 
   /**
@@ -54,6 +58,7 @@ final class Joining implements Runnable {
     weights = Weights.of(world);
     solving = new Solving(judging, best, best::offer, millisLeft, rounds);
     polishing = new Polishing(best, solving);
+    turns = new RepackingTurns(world, best, solving, polishing, rounds);
   }
 
   /** Are there several keepers, and more deliveries than one program is soon searched with? */
@@ -63,22 +68,32 @@ final class Joining implements Runnable {
 
   @Override
   public void run() {
-    Set<Slot> near = near();
     if (best.plan().isEmpty()) {
-      dive(near);
+      dive(near(known));
     }
-    solve(near);
+    turns.turn((long) (LEAD * solving.nanosLeft()));
+    solve(new TreeSet<>(own()), Highs::minimise);
+    solve(near(own()));
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn(); round++) {
       Optional<Set<Slot>> next = next();
       if (next.isEmpty()) {
         break;
       }
+      long begun = System.nanoTime();
       solve(next.get());
+      turns.turn(System.nanoTime() - begun);
     }
     if (goesOn()) {
       new Improving(world, known, best, millisLeft, rounds).run();
     }
+  }
+
+  /** Deliveries of the best plan. */
+  private List<Slot> own() {
+    return best.plan()
+        .map(it -> it.plan().orders().stream().map(Order::slot).toList())
+        .orElse(known);
   }
 
   private boolean goesOn() {
@@ -86,14 +101,14 @@ final class Joining implements Runnable {
   }
 
   /**
-   * Deliveries of the same supplier within some days of those known, and others for meals that the
-   * known plan leaves unmet.
+   * Deliveries of the same supplier within some days of these, and others for meals that the best
+   * plan leaves unmet.
    */
-  private Set<Slot> near() {
+  private Set<Slot> near(List<Slot> some) {
     Set<Slot> near = new TreeSet<>();
     for (Slot slot : world.slots()) {
       int days = world.joint().isJoint(slot) ? NEAR_DAYS : 0;
-      if (known.stream().anyMatch(other -> isNear(slot, other, days))) {
+      if (some.stream().anyMatch(other -> isNear(slot, other, days))) {
         near.add(slot);
       }
     }
@@ -108,8 +123,7 @@ final class Joining implements Runnable {
 
   /** The next set that was not solved yet, nor is a part of one that was. */
   private Optional<Set<Slot>> next() {
-    List<Slot> own =
-        best.plan().map(it -> it.plan().orders().stream().map(Order::slot).toList()).orElse(known);
+    List<Slot> own = own();
     for (Optional<Set<Slot>> promised = best.promising().next();
         promised.isPresent();
         promised = best.promising().next()) {
@@ -152,6 +166,10 @@ final class Joining implements Runnable {
   }
 
   private void solve(Set<Slot> slots) {
+    solve(slots, BranchAndBound::inTurn);
+  }
+
+  private void solve(Set<Slot> slots, BranchAndBound solver) {
     solved.add(slots);
     Attempt attempt = new Attempt(world.withSlots(List.copyOf(slots)), judging);
     Linear objective = weights.objective(attempt.program().model());
@@ -161,7 +179,7 @@ final class Joining implements Runnable {
             rounds.isPresent() ? OptionalInt.of(1) : rounds);
     Scip.Task task = Scip.Task.of(objective, List.of(), true, budget);
     attempt
-        .minimise(task, BranchAndBound::inTurn, () -> !goesOn(), best::offer)
+        .minimise(task, solver, () -> !goesOn(), best::offer)
         .plan()
         .ifPresent(best::offer);
     polishing.near().ifPresent(best::offer);

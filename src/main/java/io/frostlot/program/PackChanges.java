@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 
 /** Changes of a {@link Trial} in which packs come, go or are others, and meals follow. */
 final class PackChanges {
+  private static final int HANDED_ON = 4;
   private static final int SELDOM = 40;
   private static final int MOST_GIVEN_BACK = 3;
   private static final int DAYS_FED_ANEW = 7;
@@ -148,7 +149,7 @@ final class PackChanges {
     }
   }
 
-  /** Another pack in place of one. */
+  /** Another pack in place of one, or the same for others. */
   private void replace() {
     List<Shopping.Row> bought = shopping.bought();
     if (bought.isEmpty()) {
@@ -161,7 +162,11 @@ final class PackChanges {
     List<Integer> lost = shopping.release(items);
     List<Integer> open = shopping.open();
     boolean same = open.isEmpty() || chance.below(3) > 0;
-    List<Shopping.Row> others = shopping.rows(same ? row.delivery() : chance.oneOf(open));
+    List<Shopping.Row> alike = shopping.alike(row);
+    List<Shopping.Row> others =
+        !alike.isEmpty() && chance.below(HANDED_ON) == 0
+            ? alike
+            : shopping.rows(same ? row.delivery() : chance.oneOf(open));
     List<Shopping.Row> useful =
         others.stream()
             .filter(it -> lost.stream().anyMatch(d -> dish(d).eats(shopping.items(it))))

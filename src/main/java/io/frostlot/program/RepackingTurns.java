@@ -182,6 +182,7 @@ final class RepackingTurns {
   }
 
   private void begin(Optional<Answer.Judged> start, RepackingRun.Pace pace) {
+    start.ifPresent(from -> trials = Optional.of(trials().with(from.plan())));
     TrialWorld of = trials();
     RepackingRun.Around around =
         new RepackingRun.Around(best, solving, polishing, timed(), isPolished());

@@ -51,6 +51,13 @@ final class Shopping {
         .toList();
   }
 
+  /** The same pack of the same delivery for others. */
+  List<Row> alike(Row row) {
+    return rows(row.delivery()).stream()
+        .filter(other -> !other.equals(row) && bag(other).pack().equals(bag(row).pack()))
+        .toList();
+  }
+
   /** All of deliveries by which something comes. */
   List<Row> ofOpen() {
     return open().stream().flatMap(d -> rows(d).stream()).toList();

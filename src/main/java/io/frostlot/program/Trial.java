@@ -218,8 +218,7 @@ final class Trial {
     if (cost == Double.POSITIVE_INFINITY) {
       return false;
     }
-    baskets.keepCost(delivery, cost);
-    amounts = amounts.plusMoney(cost - before);
+    amounts = amounts.plusMoney(baskets.keepCost(delivery, cost));
     undo.add(() -> baskets.keepCost(delivery, before));
     if (cost > 0 != before > 0) {
       stocks.comes(deliveries.get(delivery).slot(), cost > 0);

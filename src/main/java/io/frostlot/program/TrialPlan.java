@@ -10,11 +10,9 @@ import io.frostlot.supply.Slot;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -193,10 +191,9 @@ final class TrialPlan {
     Set<String> names = new HashSet<>();
     certain.forEach(lot -> names.add(lot.id()));
     List<Lot> lots = new ArrayList<>(certain);
-    List<List<Left>> left = new ArrayList<>();
+    TrialFeedings feedings = new TrialFeedings(of, trial);
     int number = 0;
     for (int item = 0; item < stocks.items(); item++) {
-      List<Left> ofItem = new ArrayList<>();
       for (int b : stocks.of(item).inOrder()) {
         Lot lot = kinds.get(item).get(b);
         if (isOrdered(lot)) {
@@ -206,54 +203,9 @@ final class TrialPlan {
           lot = lot.named("lot " + number).withPieces(stocks.of(item).pieces(b));
           lots.add(lot);
         }
-        ofItem.add(new Left(lot, stocks.of(item).pieces(b)));
-      }
-      left.add(ofItem);
-    }
-    return new Plan(orders, lots, feedings(left), discards);
-  }
-
-  /** Pieces of a lot that are not eaten yet. */
-  private static final class Left {
-    private final Lot lot;
-    private int pieces;
-
-    Left(Lot lot, int pieces) {
-      this.lot = lot;
-      this.pieces = pieces;
-    }
-  }
-
-  private record Served(String meal, Menu.Way way) {}
-
-  private List<Feeding> feedings(List<List<Left>> left) {
-    Map<Served, Integer> served = new LinkedHashMap<>();
-    for (int d = 0; d < of.menu().dishes().size(); d++) {
-      if (trial.isServed(d)) {
-        String meal = of.menu().dishes().get(d).demand().meal().id();
-        served.merge(new Served(meal, trial.way(d)), 1, Integer::sum);
+        feedings.add(item, lot, stocks.of(item).pieces(b));
       }
     }
-    List<Served> byDay = new ArrayList<>(served.keySet());
-    byDay.sort(Comparator.comparingInt((Served it) -> it.way().day()).thenComparing(Served::meal));
-    return byDay.stream().map(it -> feeding(it, served.get(it), left)).toList();
-  }
-
-  private Feeding feeding(Served served, int meals, List<List<Left>> left) {
-    Menu.Way way = served.way();
-    List<Feeding.Draw> draws = new ArrayList<>();
-    int needed = way.pieces() * meals;
-    for (Left some : left.get(way.item())) {
-      boolean there =
-          of.look().day(some.lot.latest()) <= way.day()
-              && way.day() <= of.look().day(some.lot.useBy());
-      int taken = there ? Math.min(needed, some.pieces) : 0;
-      if (taken > 0) {
-        draws.add(new Feeding.Draw(some.lot.id(), taken));
-        some.pieces -= taken;
-        needed -= taken;
-      }
-    }
-    return new Feeding(served.meal(), of.look().date(way.day()), way.option(), meals, draws);
+    return new Plan(orders, lots, feedings.all(), discards);
   }
 }

@@ -1,13 +1,18 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Lot;
+import io.frostlot.plan.Order;
+import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
 
 /** What all trials of a world have in common; found once. */
 final class TrialWorld {
@@ -33,6 +38,15 @@ final class TrialWorld {
   private final double scale;
 
   TrialWorld(World world) {
+    this(world, Set.of());
+  }
+
+  /**
+   * The same with further ways to hand out packs.
+   *
+   * @param others that do not come of themselves, see {@link Bags}
+   */
+  private TrialWorld(World world, Set<Bag> others) {
     this.world = world;
     look = LookDays.of(world);
     world.keepers().forEach(this::has);
@@ -44,7 +58,7 @@ final class TrialWorld {
             world,
             tying,
             (demand, option) -> number(world.joint().keeperOf(demand), option.item()));
-    bags = new Bags(world, this::number);
+    bags = new Bags(world, this::number, others);
     deliveries = new Deliveries(world, look, bags);
     scale = Weights.of(world).scale();
   }
@@ -105,6 +119,22 @@ final class TrialWorld {
 
   Bags bags() {
     return bags;
+  }
+
+  /** The same in which packs may be handed out as they are in a plan. */
+  TrialWorld with(Plan plan) {
+    Set<Bag> others = new HashSet<>(bags.others());
+    for (Order order : plan.orders()) {
+      OptionalInt delivery = deliveries.number(order.slot());
+      if (delivery.isPresent()) {
+        Set<Bag> known = Set.copyOf(deliveries.get(delivery.getAsInt()).rows());
+        bags.of(order, plan).stream()
+            .flatMap(List::stream)
+            .filter(bag -> !known.contains(bag))
+            .forEach(others::add);
+      }
+    }
+    return others.equals(bags.others()) ? this : new TrialWorld(world, others);
   }
 
   /** Names. */

@@ -27,6 +27,10 @@ import java.util.Set;
 record JointByHand(World world, Standing best) {
   private static final Pack BAG = SmallWorld.pack(MOUSE, 10, "10.00");
 
+  static Pack bag() {
+    return BAG;
+  }
+
   /** No bag may be cut, so it takes two. */
   static JointByHand wholeBags() {
     return new JointByHand(

@@ -72,8 +72,7 @@ final class RepackingTest {
     Policy policy = world.scenario().policy();
     return world.dueSoon().equals(DueSoon.NONE)
         && policy.safety().secondFreezer().days() == 0
-        && policy.charges().pastBest().isZero()
-        && policy.charges().deliveryDay().isZero();
+        && policy.charges().pastBest().isZero();
   }
 
   @Test
