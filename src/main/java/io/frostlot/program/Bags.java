@@ -26,8 +26,8 @@ import java.util.stream.Collectors;
 
 /**
  * The ways in which a pack of a delivery may be handed out: whole to a keeper, or, where it may be
- * cut, to two of them, of whom one gets a least portion, a quarter or a half. Of other divisions only
- * those are looked at that are asked for.
+ * cut, to two of them, of whom one gets a least portion, a quarter or a half. Of other divisions
+ * only those are looked at that are asked for.
  */
 final class Bags {
   private final World world;
@@ -53,8 +53,7 @@ final class Bags {
 
   /** Each whole or divided. */
   List<Bag> of(Slot slot, List<Pack> packs) {
-    List<String> keepers =
-        world.keepers().stream().filter(keeper -> mayGet(keeper, slot)).toList();
+    List<String> keepers = world.keepers().stream().filter(keeper -> mayGet(keeper, slot)).toList();
     List<Bag> bags = new ArrayList<>();
     for (Pack pack : packs) {
       keepers.forEach(keeper -> bags.add(whole(pack, keeper)));
@@ -70,8 +69,11 @@ final class Bags {
   Optional<List<Bag>> of(Order order, Plan plan) {
     List<Bag> bags = new ArrayList<>();
     if (world.keepers().size() < 2 || !world.joint().isJoint(order.slot())) {
-      String buyer = world.joint().buyers().getOrDefault(order.slot().supplier(), world.keepers().get(0));
-      order.packs().forEach((pack, count) -> bags.addAll(Collections.nCopies(count, whole(pack, buyer))));
+      String buyer =
+          world.joint().buyers().getOrDefault(order.slot().supplier(), world.keepers().get(0));
+      order
+          .packs()
+          .forEach((pack, count) -> bags.addAll(Collections.nCopies(count, whole(pack, buyer))));
       return Optional.of(bags);
     }
     for (Handed handed : Handed.of(world, plan)) {
@@ -81,7 +83,8 @@ final class Bags {
           return Optional.empty();
         }
         division.get().stream()
-            .collect(Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
+            .collect(
+                Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
             .values()
             .forEach(portions -> bags.add(of(portions)));
       }
@@ -107,8 +110,7 @@ final class Bags {
     return new Bag(
         pack,
         pack.parts().stream()
-            .map(
-                part -> new Bag.Part(number.applyAsInt(keeper, part.item()), part.pieces()))
+            .map(part -> new Bag.Part(number.applyAsInt(keeper, part.item()), part.pieces()))
             .toList());
   }
 

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Pieces of one item of one keeper that lie in freezers, and how many are eaten on each day; what goes past its
- * use-by first is eaten first, whatever freezer it lies in. Days are counted from the first.
+ * Pieces of one item of one keeper that lie in freezers, and how many are eaten on each day; what
+ * goes past its use-by first is eaten first, whatever freezer it lies in. Days are counted from the
+ * first.
  */
 final class ItemStock {
   /**

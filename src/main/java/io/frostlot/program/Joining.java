@@ -178,10 +178,7 @@ final class Joining implements Runnable {
             Math.min(SET_MILLIS, millisLeft.getAsLong()),
             rounds.isPresent() ? OptionalInt.of(1) : rounds);
     Scip.Task task = Scip.Task.of(objective, List.of(), true, budget);
-    attempt
-        .minimise(task, solver, () -> !goesOn(), best::offer)
-        .plan()
-        .ifPresent(best::offer);
+    attempt.minimise(task, solver, () -> !goesOn(), best::offer).plan().ifPresent(best::offer);
     polishing.near().ifPresent(best::offer);
   }
 }

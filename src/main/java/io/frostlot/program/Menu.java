@@ -111,8 +111,7 @@ final class Menu {
     for (Demand demand : world.demands()) {
       List<Way> ways =
           known.computeIfAbsent(
-              new Choices(
-                  world.joint().keeperOf(demand), demand.options(), demand.meal().days()),
+              new Choices(world.joint().keeperOf(demand), demand.options(), demand.meal().days()),
               it -> ways(it, option -> number.applyAsInt(demand, option)));
       BitSet items = new BitSet();
       ways.forEach(way -> items.set(way.item()));

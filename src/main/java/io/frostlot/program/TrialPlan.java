@@ -89,7 +89,10 @@ final class TrialPlan {
         .add(
             new ItemStock.Batch(
                 new ItemStock.Stay(
-                    look.day(waits(lot)), look.day(lot.earliest()), look.day(lot.latest()), look.day(lot.useBy())),
+                    look.day(waits(lot)),
+                    look.day(lot.earliest()),
+                    look.day(lot.latest()),
+                    look.day(lot.useBy())),
                 freezer,
                 fresh));
   }

@@ -32,7 +32,8 @@ final class ItemStockTest {
       random = new Random(seed);
       for (int batch = 0; batch < 3; batch++) {
         int from = random.nextInt(DAYS) - 2;
-        ItemStock.Stay stay = new ItemStock.Stay(from, from, from, Math.max(0, from) + random.nextInt(5));
+        ItemStock.Stay stay =
+            new ItemStock.Stay(from, from, from, Math.max(0, from) + random.nextInt(5));
         int count = random.nextInt(4);
         stock.put(stock.add(new ItemStock.Batch(stay, 0, true)), count);
         for (int n = 0; n < count; n++) {

@@ -22,7 +22,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** The local search on worlds that several keepers share, held to the rules and to plans by hand. */
+/**
+ * The local search on worlds that several keepers share, held to the rules and to plans by hand.
+ */
 final class RepackingTogetherTest {
   private static final int GROUPS = Integer.getInteger("frostlot.groups", 3);
   private static final int STEPS = 400;
@@ -58,7 +60,7 @@ final class RepackingTogetherTest {
   void plans_of_drawn_groups_can_be_followed_and_become_cheaper() {
     for (int second = 0; second < 2; second++) {
       int looked = 0;
-      for (long seed = 1 + second; looked < GROUPS; seed += 2) {
+      for (long seed = 1L + second; looked < GROUPS; seed += 2) {
         looked += isCheaper(GroupDraw.of(3, RoomSize.XS, seed).group()) ? 1 : 0;
       }
     }
@@ -96,7 +98,8 @@ final class RepackingTogetherTest {
   void what_others_found_is_gone_on_from_and_nothing_waits_without_room() {
     JointByHand some = JointByHand.waiting();
     Answer.WithPlan best =
-        (Answer.WithPlan) Engine.solve(some.world(), Limits.ofSeconds(60), Watch.stopping(() -> false));
+        (Answer.WithPlan)
+            Engine.solve(some.world(), Limits.ofSeconds(60), Watch.stopping(() -> false));
     assertThat(best.plan().standing()).isEqualTo(some.best());
     assertThat(search(some.world(), best.plan(), STEPS)).isEqualTo(some.best());
     assertThat(search(some.world(), nothing(some.world()), STEPS)).isGreaterThan(some.best());
