@@ -10,10 +10,9 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,26 +53,34 @@ final class Bags {
   /** Each whole or divided. */
   List<Bag> of(Slot slot, List<Pack> packs) {
     List<String> keepers = world.keepers().stream().filter(keeper -> mayGet(keeper, slot)).toList();
-    List<Bag> bags = new ArrayList<>();
+    Set<Bag> bags = new LinkedHashSet<>();
     for (Pack pack : packs) {
       keepers.forEach(keeper -> bags.add(whole(pack, keeper)));
-      if (keepers.size() > 1 && world.joint().cutting().mayCut(pack)) {
+      if (keepers.size() > 1 && !pack.sorted() && world.joint().cutting().mayCut(pack)) {
+        Set<Integer> wares = wares(pack, keepers);
         bags.addAll(cut(pack, keepers));
-        others.stream().filter(bag -> bag.pack().equals(pack)).forEach(bags::add);
+        others.stream()
+            .filter(bag -> bag.pack().equals(pack))
+            .filter(bag -> bag.parts().stream().map(Bag.Part::ware).allMatch(wares::contains))
+            .forEach(bags::add);
       }
     }
-    return bags;
+    return List.copyOf(bags);
   }
 
-  /** How the packs of a plan's order are handed out; empty where that is not known. */
-  Optional<List<Bag>> of(Order order, Plan plan) {
-    List<Bag> bags = new ArrayList<>();
+  private Set<Integer> wares(Pack pack, List<String> keepers) {
+    return keepers.stream()
+        .map(keeper -> number.applyAsInt(keeper, pack.item()))
+        .collect(Collectors.toSet());
+  }
+
+  /** How many packs of a plan's order are handed out how; empty where that is not known. */
+  Optional<Map<Bag, Integer>> of(Order order, Plan plan) {
+    Map<Bag, Integer> bags = new LinkedHashMap<>();
     if (world.keepers().size() < 2 || !world.joint().isJoint(order.slot())) {
-      String buyer =
-          world.joint().buyers().getOrDefault(order.slot().supplier(), world.keepers().get(0));
-      order
-          .packs()
-          .forEach((pack, count) -> bags.addAll(Collections.nCopies(count, whole(pack, buyer))));
+      String first = world.keepers().get(0);
+      String buyer = world.joint().buyers().getOrDefault(order.slot().supplier(), first);
+      order.packs().forEach((pack, count) -> bags.put(whole(pack, buyer), count));
       return Optional.of(bags);
     }
     for (Handed handed : Handed.of(world, plan)) {
@@ -83,10 +90,9 @@ final class Bags {
           return Optional.empty();
         }
         division.get().stream()
-            .collect(
-                Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
+            .collect(Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
             .values()
-            .forEach(portions -> bags.add(of(portions)));
+            .forEach(portions -> bags.merge(of(portions), 1, Integer::sum));
       }
     }
     return Optional.of(bags);

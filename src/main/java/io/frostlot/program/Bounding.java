@@ -21,6 +21,10 @@ final class Bounding implements Runnable {
   private static final long LEAST_TIES_MILLIS = 3000;
 
   static final int FEW_SLOTS = 60;
+
+  /** Columns of a joint world in which counting comes as far as HiGHS, and sooner. */
+  private static final int SOON_COUNTED = 7500;
+
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;
@@ -114,10 +118,10 @@ final class Bounding implements Runnable {
     held.hold(
         Level.SHORTFALL,
         reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(4)));
-    if (world.keepers().size() > 1) {
-      raising.cut(coarse.program());
+    boolean cuts = world.keepers().size() > 1 && model.columns().size() > SOON_COUNTED;
+    if (!cuts || !raising.cut(coarse.program())) {
+      raising.count(coarse);
     }
-    raising.count(coarse);
   }
 
   private long millis() {

@@ -2,6 +2,7 @@ package io.frostlot.program;
 
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.stream.DoubleStream;
 
 /** A way to solve a {@link Model}. */
@@ -19,8 +20,14 @@ interface BranchAndBound {
    *
    * @param stop asked whether to end
    * @param better told of solutions on the way
+   * @param rise told of bounds on the way, where the solver tells any
    */
-  record Watched(BooleanSupplier stop, Consumer<double[]> better) {}
+  record Watched(BooleanSupplier stop, Consumer<double[]> better, DoubleConsumer rise) {
+    /** Bounds are not looked at. */
+    Watched(BooleanSupplier stop, Consumer<double[]> better) {
+      this(stop, better, bound -> {});
+    }
+  }
 
   static boolean isSmall(Model model) {
     return model.columns().size() <= MANY_COLUMNS;

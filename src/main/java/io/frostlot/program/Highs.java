@@ -8,7 +8,7 @@ import java.util.concurrent.ConcurrentLinkedDeque;
 /**
  * Solves a {@link Model} with HiGHS, a branch and bound, in a {@linkplain HighsProcess process of
  * its own}: asked in this one, HiGHS cannot be stopped, has no solution when its time is up, and
- * prints on standard output. A process is kept for the next question; one that was stopped is
+ * prints on standard output; its log tells the bound that it has. A process is kept for the next question; one that was stopped is
  * ended. Where none can be started, nothing is found.
  */
 final class Highs {
@@ -47,6 +47,7 @@ final class Highs {
   private static Scip.End await(HighsCall call, int columns, BranchAndBound.Watched watched)
       throws IOException {
     HighsAnswers.Found newest = new HighsAnswers.Found(new double[0], 0);
+    double bound = Double.NEGATIVE_INFINITY;
     while (true) {
       Optional<Scip.End> end = call.end();
       Optional<HighsAnswers.Found> found = call.answers().newest(newest.end(), columns);
@@ -54,11 +55,16 @@ final class Highs {
         newest = found.get();
         watched.better().accept(newest.point());
       }
+      double now = Math.max(bound, call.answers().bound());
+      if (now > bound) {
+        bound = now;
+        watched.rise().accept(bound);
+      }
       if (end.isPresent() && (end.get().finished() || end.get().found())) {
         return end.get();
       }
       if (end.isPresent() || !call.isAlive() || watched.stop().getAsBoolean()) {
-        return new Scip.End(newest.point(), Double.NEGATIVE_INFINITY, false);
+        return new Scip.End(newest.point(), bound, false);
       }
       call.waitFor(ASK_AFTER_MILLIS);
     }

@@ -12,6 +12,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A folder in which one process tells another what it found: HiGHS itself writes each better
@@ -28,6 +30,13 @@ record HighsAnswers(Path folder) {
 
   private static final String SOLUTION = "# Columns ";
 
+  /** A line of HiGHS's log on the way, or of its report: the bound that it has. */
+  private static final Pattern BOUND =
+      Pattern.compile(
+          "^(?: [A-Z]? +\\d+ +\\d+ +\\d+ +[\\d.]+% +| +Dual bound +)(-?[\\d.]+(?:e[+-]\\d+)?)(?: .*)?$");
+
+  private static final int TAIL_BYTES = 8192;
+
   static HighsAnswers create() throws IOException {
     return new HighsAnswers(Files.createTempDirectory("frostlot"));
   }
@@ -35,6 +44,11 @@ record HighsAnswers(Path folder) {
   /** Where HiGHS writes solutions, one after the other. */
   Path solutions() {
     return folder.resolve("solutions");
+  }
+
+  /** Where HiGHS says how it goes. */
+  Path log() {
+    return folder.resolve("log");
   }
 
   private Path last() {
@@ -72,6 +86,30 @@ record HighsAnswers(Path folder) {
     }
   }
 
+  /** The newest bound that a whole line of the log tells, safe; none: negative infinity. */
+  double bound() throws IOException {
+    if (!Files.exists(log())) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    long from = Math.max(0, Files.size(log()) - TAIL_BYTES);
+    String text = new String(bytes(log(), from), StandardCharsets.US_ASCII);
+    return text.substring(0, text.lastIndexOf('\n') + 1)
+        .lines()
+        .map(BOUND::matcher)
+        .filter(Matcher::matches)
+        .map(line -> Relaxation.safe(Double.parseDouble(line.group(1))))
+        .reduce(Double.NEGATIVE_INFINITY, (before, after) -> after);
+  }
+
+  private static byte[] bytes(Path path, long from) throws IOException {
+    try (RandomAccessFile file = new RandomAccessFile(path.toFile(), "r")) {
+      file.seek(from);
+      byte[] bytes = new byte[(int) (file.length() - from)];
+      file.readFully(bytes);
+      return bytes;
+    }
+  }
+
   /**
    * The newest solution written after a place in the file, and where it ends.
    *
@@ -81,13 +119,7 @@ record HighsAnswers(Path folder) {
     if (!Files.exists(solutions()) || Files.size(solutions()) <= after) {
       return Optional.empty();
     }
-    byte[] bytes;
-    try (RandomAccessFile file = new RandomAccessFile(solutions().toFile(), "r")) {
-      file.seek(after);
-      bytes = new byte[(int) (file.length() - after)];
-      file.readFully(bytes);
-    }
-    String text = new String(bytes, StandardCharsets.US_ASCII);
+    String text = new String(bytes(solutions(), after), StandardCharsets.US_ASCII);
     List<Integer> starts = new ArrayList<>();
     for (int at = text.indexOf(SOLUTION); at >= 0; at = text.indexOf(SOLUTION, at + 1)) {
       starts.add(at);
@@ -117,6 +149,7 @@ record HighsAnswers(Path folder) {
   void clear() throws IOException {
     Files.deleteIfExists(solutions());
     Files.deleteIfExists(last());
+    Files.deleteIfExists(log());
   }
 
   void delete() throws IOException {

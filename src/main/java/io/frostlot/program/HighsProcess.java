@@ -89,11 +89,14 @@ final class HighsProcess {
   /** Settings are read when it solves; what is said of them before then means nothing. */
   private static void set(MPSolver solver, HighsQuestion question, HighsAnswers answers) {
     String settings =
-        "output_flag=false,threads=1,mip_rel_gap=0,mip_improving_solution_save=true"
+        "output_flag=true,log_to_console=false,log_file="
+            + answers.log()
+            + ",threads=1,mip_rel_gap=0,mip_improving_solution_save=true"
             + ",mip_improving_solution_file="
             + answers.solutions()
             + ",mip_max_nodes="
             + question.nodes();
+    solver.enableOutput();
     solver.setSolverSpecificParametersAsString(settings);
   }
 }

@@ -1,6 +1,8 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
@@ -16,7 +18,6 @@ record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
   private static final int FEW_COLUMNS = 2000;
-  private static final long CUT_MILLIS = 2500;
 
   /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
@@ -42,21 +43,50 @@ record Raising(
   }
 
   /**
-   * Something to begin with, by SCIP, which cuts the relaxation; where it orders from is told too.
-   * Levels are priced, not held: where they must be held a point, and with it a bound, may be slow
-   * to come.
+   * By HiGHS, which cuts, level for level as {@link #count} does; where it orders from is told too.
+   * Is nothing left to search? Then no plan of the relaxation is better than the bound that was
+   * told.
    */
-  void cut(Program program) {
+  boolean cut(Program program) {
     relax(program);
-    boolean loose = asGood().isPresent();
-    HeldLevels levels = asGood().orElse(held);
-    long millis = Math.min(CUT_MILLIS, millisLeft.getAsLong());
-    Scip.Task task = levels.nearly(program).within(Scip.Budget.of(millis, rounds));
-    Scip.End end = Scip.minimise(program.model(), task);
-    tell(loose, levels, end.bound());
-    if (end.found()) {
-      best.promising().add(program.decisions().ordered(end.point()));
+    boolean again = true;
+    boolean ended = false;
+    while (again) {
+      Optional<HeldLevels> loose = asGood();
+      HeldLevels levels = loose.orElse(held);
+      BooleanSupplier turned =
+          () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
+      Scip.End end = cut(program, loose.isPresent(), levels, turned);
+      ended = end.finished();
+      if (end.found()) {
+        best.promising().add(program.decisions().ordered(end.point()));
+      }
+      again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
     }
+    return ended;
+  }
+
+  private Scip.End cut(Program program, boolean loose, HeldLevels levels, BooleanSupplier stop) {
+    Model model = program.model();
+    Linear money = model.objective(Level.MONEY);
+    double cutoff = cutoff();
+    List<Model.Row> rows = new ArrayList<>(levels.rows(model));
+    if (cutoff < Double.POSITIVE_INFINITY) {
+      rows.add(Model.extra(-Model.INFINITY, money, cutoff));
+    }
+    Scip.Budget budget = Scip.Budget.of(millisLeft.getAsLong(), rounds);
+    BranchAndBound.Watched watched =
+        new BranchAndBound.Watched(
+            stop,
+            point -> best.promising().add(program.decisions().ordered(point)),
+            bound -> {
+              if (rounds.isEmpty()) {
+                tell(loose, levels, Math.min(bound, cutoff));
+              }
+            });
+    Scip.End end = Highs.minimise(model, Scip.Task.of(money, rows, true, budget), watched);
+    tell(loose, levels, Math.min(end.impossible() ? cutoff : end.bound(), cutoff));
+    return end;
   }
 
   /** The linear relaxation: something to begin with. */

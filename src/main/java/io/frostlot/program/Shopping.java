@@ -53,8 +53,9 @@ final class Shopping {
 
   /** The same pack of the same delivery for others. */
   List<Row> alike(Row row) {
+    int[] packOf = world.deliveries().get(row.delivery()).packOf();
     return rows(row.delivery()).stream()
-        .filter(other -> !other.equals(row) && bag(other).pack().equals(bag(row).pack()))
+        .filter(other -> packOf[other.number()] == packOf[row.number()] && !other.equals(row))
         .toList();
   }
 

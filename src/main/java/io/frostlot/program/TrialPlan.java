@@ -131,16 +131,16 @@ final class TrialPlan {
 
   private boolean buy(Order order) {
     OptionalInt delivery = of.deliveries().number(order.slot());
-    Optional<List<Bag>> bags = of.bags().of(order, plan);
+    Optional<Map<Bag, Integer>> bags = of.bags().of(order, plan);
     if (delivery.isEmpty() || bags.isEmpty()) {
       return false;
     }
-    for (Bag bag : bags.get()) {
-      int row = of.deliveries().get(delivery.getAsInt()).rows().indexOf(bag);
+    for (Map.Entry<Bag, Integer> some : bags.get().entrySet()) {
+      int row = of.deliveries().get(delivery.getAsInt()).rows().indexOf(some.getKey());
       if (row < 0) {
         return false;
       }
-      trial.buy(delivery.getAsInt(), row, 1);
+      trial.buy(delivery.getAsInt(), row, some.getValue());
     }
     return true;
   }

@@ -129,7 +129,7 @@ final class TrialWorld {
       if (delivery.isPresent()) {
         Set<Bag> known = Set.copyOf(deliveries.get(delivery.getAsInt()).rows());
         bags.of(order, plan).stream()
-            .flatMap(List::stream)
+            .flatMap(some -> some.keySet().stream())
             .filter(bag -> !known.contains(bag))
             .forEach(others::add);
       }

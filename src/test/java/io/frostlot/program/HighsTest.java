@@ -65,6 +65,52 @@ final class HighsTest {
     }
   }
 
+  /** Bounds on the way are none that SCIP's best solution is below; a constant counts too. */
+  @ParameterizedTest
+  @ValueSource(longs = {3, 4, 5, 6, 7, 8})
+  void tells_bounds_that_hold(long seed) {
+    World world = TinyWorlds.of(seed);
+    Model model = Rules.program(world).model();
+    Linear objective = Weights.of(world).objective(model).plus(1000);
+    Scip.End scip = Scip.minimise(model, task(objective, 60_000));
+    List<Double> bounds = new ArrayList<>();
+    Highs.minimise(
+        model,
+        task(objective, 60_000),
+        new BranchAndBound.Watched(() -> false, point -> {}, bounds::add));
+    assertThat(bounds).isSorted();
+    if (scip.found()) {
+      double best = objective.at(scip.point());
+      assertThat(bounds).isNotEmpty().allSatisfy(it -> assertThat(it).isLessThan(best + 1e-3));
+      assertThat(bounds.get(bounds.size() - 1)).isCloseTo(best, within(1e-2));
+    }
+  }
+
+  /** Lines as HiGHS 1.12 writes them, with other numbers; the last one is not whole yet. */
+  @Test
+  void a_bound_is_read_from_a_log() throws IOException {
+    HighsAnswers answers = HighsAnswers.create();
+    assertThat(answers.bound()).isEqualTo(Double.NEGATIVE_INFINITY);
+    String before =
+        """
+        Src  Proc. InQueue |  Leaves   Expl. | BestBound       BestSol              Gap |   Cuts
+                 0       0         0   0.00%   -inf            inf                  inf |      0
+         L       0       0         0   0.00%   568.25          630.66975          9.87% |  10379
+        """;
+    Files.writeString(answers.log(), before);
+    assertThat(answers.bound()).isCloseTo(568.25, within(0.01)).isLessThan(568.25);
+    String after =
+        """
+                19      19         1  12.50%   1.5e+03         1630               9.86% |   9564
+        """;
+    Files.writeString(answers.log(), before + after + "  Dual bound        -5");
+    assertThat(answers.bound()).isCloseTo(1500, within(0.01));
+    Files.writeString(answers.log(), before + "  Dual bound        -571.5\n");
+    assertThat(answers.bound()).isCloseTo(-571.5, within(0.01));
+    answers.delete();
+    assertThat(answers.folder()).doesNotExist();
+  }
+
   @Test
   void says_that_nothing_satisfies_the_rows() {
     Model model = new Model();
@@ -91,7 +137,7 @@ final class HighsTest {
                   stop.set(true);
                 }));
     assertThat(end.finished()).isFalse();
-    assertThat(end.bound()).isEqualTo(Double.NEGATIVE_INFINITY);
+    assertThat(end.bound()).isLessThanOrEqualTo(objective.at(end.point()));
     assertThat(values).isNotEmpty();
     assertThat(objective.at(end.point())).isEqualTo(values.get(values.size() - 1));
   }
