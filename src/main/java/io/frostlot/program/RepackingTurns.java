@@ -21,8 +21,10 @@ final class RepackingTurns {
   private static final int BRIEFLY = 300;
   private static final double COOLING_NANOS = 15e9;
 
-  /** So that it has cooled down before the time is over. */
+  /** So that it has cooled down before the time is over, and others have some where it leads. */
   private static final double OF_THE_REST = 0.5;
+
+  private static final double OF_THE_REST_TOGETHER = 0.3;
 
   private static final double LEAST_NANOS = 2e9;
 
@@ -172,8 +174,8 @@ final class RepackingTurns {
     }
     double warm = tepid || near.isPresent() ? TEPID : 1;
     tepid = !tepid;
-    double nanos =
-        Math.min(COOLING_NANOS, Math.max(LEAST_NANOS, OF_THE_REST * solving.nanosLeft()));
+    double part = world.keepers().size() > 1 ? OF_THE_REST_TOGETHER : OF_THE_REST;
+    double nanos = Math.min(COOLING_NANOS, Math.max(LEAST_NANOS, part * solving.nanosLeft()));
     int steps = timed() ? STEPS : COUNTED_STEPS;
     begin(
         near.or(best::plan),
