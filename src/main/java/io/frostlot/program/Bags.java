@@ -90,7 +90,8 @@ final class Bags {
           return Optional.empty();
         }
         division.get().stream()
-            .collect(Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
+            .collect(
+                Collectors.groupingBy(Division.Portion::bag, TreeMap::new, Collectors.toList()))
             .values()
             .forEach(portions -> bags.merge(of(portions), 1, Integer::sum));
       }

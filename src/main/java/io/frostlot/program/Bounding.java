@@ -22,9 +22,6 @@ final class Bounding implements Runnable {
 
   static final int FEW_SLOTS = 60;
 
-  /** Columns of a joint world in which counting comes as far as HiGHS, and sooner. */
-  private static final int SOON_COUNTED = 7500;
-
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;
@@ -118,8 +115,7 @@ final class Bounding implements Runnable {
     held.hold(
         Level.SHORTFALL,
         reached(Level.SHORTFALL, 0) ? 0 : FirstWeeks.shortfall(world, held::rows, budget(4)));
-    boolean cuts = world.keepers().size() > 1 && model.columns().size() > SOON_COUNTED;
-    if (!cuts || !raising.cut(coarse.program())) {
+    if (world.keepers().size() < 2 || !raising.cut(coarse.program())) {
       raising.count(coarse);
     }
   }

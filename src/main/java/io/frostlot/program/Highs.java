@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentLinkedDeque;
 /**
  * Solves a {@link Model} with HiGHS, a branch and bound, in a {@linkplain HighsProcess process of
  * its own}: asked in this one, HiGHS cannot be stopped, has no solution when its time is up, and
- * prints on standard output; its log tells the bound that it has. A process is kept for the next question; one that was stopped is
- * ended. Where none can be started, nothing is found.
+ * prints on standard output; its log tells the bound that it has. A process is kept for the next
+ * question; one that was stopped is ended. Where none can be started, nothing is found.
  */
 final class Highs {
   private static final long ASK_AFTER_MILLIS = 15;

@@ -17,6 +17,11 @@ import java.util.function.LongSupplier;
 record Raising(
     Best best, HeldLevels held, OptionalInt rounds, LongSupplier millisLeft, BooleanSupplier over) {
   private static final double EXACT = 2e-4;
+
+  /** Columns in which counting comes as far as HiGHS, and sooner. */
+  private static final int SOON_COUNTED = 7500;
+
+  private static final long MOMENT_MILLIS = 2500;
   private static final int FEW_COLUMNS = 2000;
 
   /**
@@ -43,12 +48,37 @@ record Raising(
   }
 
   /**
-   * By HiGHS, which cuts, level for level as {@link #count} does; where it orders from is told too.
-   * Is nothing left to search? Then no plan of the relaxation is better than the bound that was
-   * told.
+   * By a solver that cuts: HiGHS, or SCIP for a moment where that is enough to begin with; where it
+   * orders from is told too. Is nothing left to search? Then no plan of the relaxation is better
+   * than the bound that was told.
    */
   boolean cut(Program program) {
     relax(program);
+    if (program.model().columns().size() > SOON_COUNTED) {
+      return cutByHighs(program);
+    }
+    cutForAMoment(program);
+    return false;
+  }
+
+  /**
+   * By SCIP. Levels are priced, not held: where they must be held a point, and with it a bound, may
+   * be slow to come.
+   */
+  private void cutForAMoment(Program program) {
+    boolean loose = asGood().isPresent();
+    HeldLevels levels = asGood().orElse(held);
+    long millis = Math.min(MOMENT_MILLIS, millisLeft.getAsLong());
+    Scip.Task task = levels.nearly(program).within(Scip.Budget.of(millis, rounds));
+    Scip.End end = Scip.minimise(program.model(), task);
+    tell(loose, levels, end.bound());
+    if (end.found()) {
+      best.promising().add(program.decisions().ordered(end.point()));
+    }
+  }
+
+  /** Level for level as {@link #count} does. */
+  private boolean cutByHighs(Program program) {
     boolean again = true;
     boolean ended = false;
     while (again) {
