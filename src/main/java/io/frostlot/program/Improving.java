@@ -99,10 +99,11 @@ final class Improving implements Runnable {
     }
   }
 
-  /** Of local search; longer where something falls short: programs find all else soon. */
+  /** Of local search; longer where something falls short at first: programs find all else soon. */
   private void moment() {
     repacking.turn(MOMENT_NANOS);
-    for (int n = 0; n < MOMENTS && solving.goesOn() && solving.fallsShort(); n++) {
+    int more = solving.fallsShort() ? MOMENTS : 0;
+    for (int n = 0; n < more && solving.goesOn(); n++) {
       repacking.turn(FIRST_TURN_NANOS);
     }
   }
