@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 
 /**
  * Raises the bound of the money by {@link Counting}.
@@ -25,26 +27,54 @@ record Raising(
   private static final int FEW_COLUMNS = 2000;
 
   /**
+   * A stretch of the search.
+   *
+   * @param loose are plans bounded that are no worse than the best before money, but may not be the
+   *     best there?
+   * @param levels what all of them are held to
+   * @param over is there nothing to go on for?
+   */
+  private record Stretch(boolean loose, HeldLevels levels, BooleanSupplier over) {}
+
+  /** From now on. */
+  private Stretch stretch() {
+    Optional<HeldLevels> loose = asGood();
+    return new Stretch(
+        loose.isPresent(), loose.orElse(held), () -> isOver() || loose.isPresent() != isLoose());
+  }
+
+  private boolean isOver() {
+    return over.getAsBoolean();
+  }
+
+  private boolean isLoose() {
+    return asGood().isPresent();
+  }
+
+  /** As long as there is something to go on for; says what the last stretch said. */
+  private boolean stretches(Predicate<Stretch> search) {
+    boolean ended;
+    Stretch stretch;
+    do {
+      stretch = stretch();
+      ended = search.test(stretch);
+    } while (!isOver() && !best.isProven() && stretch.loose() != isLoose());
+    return ended;
+  }
+
+  /**
    * Branches on counts; is nothing left to search? As long as there is a plan that meets all meals
    * but may not be the best before money, of the plans that are no worse there.
    */
   boolean count(Written written) {
-    boolean ended = false;
-    boolean again = true;
-    while (again) {
-      Optional<HeldLevels> loose = asGood();
-      HeldLevels levels = loose.orElse(held);
-      BooleanSupplier turned =
-          () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
-      try (Counting counting =
-          new Counting(Part.of(written, levels, millisLeft), this::cutoff, FEW_COLUMNS)) {
-        ended =
-            counting.run(
-                Scip.nodes(rounds), turned, bound -> tell(loose.isPresent(), levels, bound));
-      }
-      again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
-    }
-    return ended;
+    return stretches(
+        stretch -> {
+          try (Counting counting =
+              new Counting(
+                  Part.of(written, stretch.levels(), millisLeft), this::cutoff, FEW_COLUMNS)) {
+            return counting.run(Scip.nodes(rounds), stretch.over(), bound -> tell(stretch, bound));
+          }
+        });
   }
 
   /**
@@ -55,7 +85,7 @@ record Raising(
   boolean cut(Program program) {
     relax(program);
     if (program.model().columns().size() > SOON_COUNTED) {
-      return cutByHighs(program);
+      return stretches(stretch -> cut(program, stretch));
     }
     cutForAMoment(program);
     return false;
@@ -66,74 +96,57 @@ record Raising(
    * be slow to come.
    */
   private void cutForAMoment(Program program) {
-    boolean loose = asGood().isPresent();
-    HeldLevels levels = asGood().orElse(held);
+    Stretch stretch = stretch();
     long millis = Math.min(MOMENT_MILLIS, millisLeft.getAsLong());
-    Scip.Task task = levels.nearly(program).within(Scip.Budget.of(millis, rounds));
+    Scip.Task task = stretch.levels().nearly(program).within(Scip.Budget.of(millis, rounds));
     Scip.End end = Scip.minimise(program.model(), task);
-    tell(loose, levels, end.bound());
+    tell(stretch, end.bound());
     if (end.found()) {
-      best.promising().add(program.decisions().ordered(end.point()));
+      promise(program, end.point());
     }
   }
 
-  /** Level for level as {@link #count} does. */
-  private boolean cutByHighs(Program program) {
-    boolean again = true;
-    boolean ended = false;
-    while (again) {
-      Optional<HeldLevels> loose = asGood();
-      HeldLevels levels = loose.orElse(held);
-      BooleanSupplier turned =
-          () -> over.getAsBoolean() || loose.isPresent() != asGood().isPresent();
-      Scip.End end = cut(program, loose.isPresent(), levels, turned);
-      ended = end.finished();
-      if (end.found()) {
-        best.promising().add(program.decisions().ordered(end.point()));
-      }
-      again = !over.getAsBoolean() && !best.isProven() && loose.isPresent() != asGood().isPresent();
-    }
-    return ended;
+  private void promise(Program program, double[] point) {
+    best.promising().add(program.decisions().ordered(point));
   }
 
-  private Scip.End cut(Program program, boolean loose, HeldLevels levels, BooleanSupplier stop) {
+  /** By HiGHS. */
+  private boolean cut(Program program, Stretch stretch) {
     Model model = program.model();
     Linear money = model.objective(Level.MONEY);
     double cutoff = cutoff();
-    List<Model.Row> rows = new ArrayList<>(levels.rows(model));
+    List<Model.Row> rows = new ArrayList<>(stretch.levels().rows(model));
     if (cutoff < Double.POSITIVE_INFINITY) {
       rows.add(Model.extra(-Model.INFINITY, money, cutoff));
     }
     Scip.Budget budget = Scip.Budget.of(millisLeft.getAsLong(), rounds);
-    BranchAndBound.Watched watched =
-        new BranchAndBound.Watched(
-            stop,
-            point -> best.promising().add(program.decisions().ordered(point)),
-            bound -> {
-              if (rounds.isEmpty()) {
-                tell(loose, levels, Math.min(bound, cutoff));
-              }
-            });
-    Scip.End end = Highs.minimise(model, Scip.Task.of(money, rows, true, budget), watched);
-    tell(loose, levels, Math.min(end.impossible() ? cutoff : end.bound(), cutoff));
-    return end;
+    // where rounds are counted, not what is told by the clock
+    DoubleConsumer rise =
+        rounds.isPresent() ? bound -> {} : bound -> tell(stretch, Math.min(bound, cutoff));
+    Scip.End end =
+        Highs.minimise(
+            model,
+            Scip.Task.of(money, rows, true, budget),
+            new BranchAndBound.Watched(stretch.over(), point -> promise(program, point), rise));
+    tell(stretch, Math.min(end.impossible() ? cutoff : end.bound(), cutoff));
+    return end.finished();
   }
 
   /** The linear relaxation: something to begin with. */
   private void relax(Program program) {
+    Stretch stretch = stretch();
     Model model = program.model();
-    boolean loose = asGood().isPresent();
-    HeldLevels levels = asGood().orElse(held);
     Linear money = model.objective(Level.MONEY);
-    Relaxation.minimise(model, money, levels.rows(model), millisLeft.getAsLong())
-        .ifPresent(end -> tell(loose, levels, end.bound()));
+    List<Model.Row> levels = stretch.levels().rows(model);
+    Relaxation.minimise(model, money, levels, millisLeft.getAsLong())
+        .ifPresent(end -> tell(stretch, end.bound()));
   }
 
-  private void tell(boolean loose, HeldLevels levels, double bound) {
-    if (loose) {
-      best.proveAsGood(levels.least(), bound);
+  private void tell(Stretch stretch, double bound) {
+    if (stretch.loose()) {
+      best.proveAsGood(stretch.levels().least(), bound);
     } else {
-      best.prove(levels.least(), bound);
+      best.prove(stretch.levels().least(), bound);
     }
   }
 
