@@ -147,7 +147,7 @@ final class Bags {
    *
    * @param pieces by keeper
    */
-  Bag of(Pack pack, Map<String, Integer> pieces) {
+  private Bag of(Pack pack, Map<String, Integer> pieces) {
     return new Bag(
         pack,
         pieces.entrySet().stream()

@@ -21,7 +21,6 @@ final class Bounding implements Runnable {
   private static final long LEAST_TIES_MILLIS = 3000;
 
   static final int FEW_SLOTS = 60;
-
   private final World world;
   private final Best best;
   private final LongSupplier millisLeft;

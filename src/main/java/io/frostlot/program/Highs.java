@@ -55,7 +55,7 @@ final class Highs {
         newest = found.get();
         watched.better().accept(newest.point());
       }
-      double now = Math.max(bound, call.answers().bound());
+      double now = call.answers().bound();
       if (now > bound) {
         bound = now;
         watched.rise().accept(bound);

@@ -11,7 +11,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Predicate;
 
 /**
- * Raises the bound of the money by {@link Counting}.
+ * Raises the bound of the money, by {@link Counting} or by a solver that cuts.
  *
  * @param held what no plan can be below before money
  * @param over is there no use in going on?

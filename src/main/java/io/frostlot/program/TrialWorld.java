@@ -121,8 +121,13 @@ final class TrialWorld {
     return bags;
   }
 
-  /** The same in which packs may be handed out as they are in a plan. */
+  /**
+   * The same in which packs may be handed out as they are in a plan; to one keeper all are whole.
+   */
   TrialWorld with(Plan plan) {
+    if (world.keepers().size() < 2) {
+      return this;
+    }
     Set<Bag> others = new HashSet<>(bags.others());
     for (Order order : plan.orders()) {
       OptionalInt delivery = deliveries.number(order.slot());

@@ -21,6 +21,7 @@ import io.frostlot.supply.Pack;
 import io.frostlot.units.Money;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 
 /** What is found is judged by the rules, and compared with trying everything. */
@@ -35,21 +36,33 @@ final class RepackingTest {
 
   /** The best plan found from one on, after each has been compared with what the rules say. */
   private static Answer.Judged search(World world, Answer.Judged from, int steps) {
-    TrialWorld trials = new TrialWorld(world);
-    TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
-    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), 4000, () -> 0), 7);
     Answer.Judged[] best = {from};
-    search.run(
-        () -> search.steps() < steps,
-        () -> {
-          Answer.Judged found = Rules.judge(world, plan.plan());
+    run(
+        new TrialWorld(world),
+        from,
+        steps,
+        (amounts, found) -> {
           if (found.books().breaches().isEmpty()) {
-            assertSame(world, plan.trial().amounts(), found);
+            assertSame(world, amounts, found);
             assertThat(Replay.of(world, found.plan()).breaches()).isEmpty();
             best[0] = found.standing().compareTo(best[0].standing()) < 0 ? found : best[0];
           }
         });
     return best[0];
+  }
+
+  /**
+   * Searches from a plan on.
+   *
+   * @param better told what each better plan comes to in the search, and by the rules
+   */
+  static void run(
+      TrialWorld trials, Answer.Judged from, int steps, BiConsumer<Amounts, Answer.Judged> better) {
+    TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
+    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), 4000, () -> 0), 7);
+    search.run(
+        () -> search.steps() < steps,
+        () -> better.accept(plan.trial().amounts(), Rules.judge(trials.world(), plan.plan())));
   }
 
   private static void assertSame(World world, Amounts amounts, Answer.Judged found) {

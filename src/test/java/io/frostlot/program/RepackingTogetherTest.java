@@ -32,17 +32,15 @@ final class RepackingTogetherTest {
 
   /** Whatever it finds can be followed, and costs what the rules say. */
   private static Standing search(World world, Answer.Judged from, int steps) {
-    TrialWorld trials = new TrialWorld(world).with(from.plan());
-    TrialPlan plan = TrialPlan.of(trials, from.plan()).orElseThrow();
-    Repacking search = new Repacking(trials, plan, new Cooling(trials.warmth(), 4000, () -> 0), 7);
     Answer.Judged[] best = {from};
-    search.run(
-        () -> search.steps() < steps,
-        () -> {
-          Answer.Judged found = Rules.judge(world, plan.plan());
+    RepackingTest.run(
+        new TrialWorld(world).with(from.plan()),
+        from,
+        steps,
+        (amounts, found) -> {
           assertThat(found.books().breaches()).isEmpty();
           assertThat(Replay.of(world, found.plan()).breaches()).isEmpty();
-          assertSame(plan.trial().amounts(), found.standing());
+          assertSame(amounts, found.standing());
           best[0] = found;
         });
     return best[0].standing();
