@@ -11,7 +11,6 @@ import io.frostlot.plan.Inputs;
 import io.frostlot.program.Limits;
 import io.frostlot.report.ExplainReport;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -66,7 +65,7 @@ final class ExplainCommand implements Callable<Integer> {
             () -> questions.ask(ready.inputs().world(), ExplainPlan.ANY));
     Optional<Answer.Impossible> clash = questions.clash();
     if (clash.isPresent()) {
-      return new Printer(desk.terminal(), asked.format(), List.of()).print(ready, clash.get());
+      return new Printer(desk.terminal(), asked.format()).whole(ready, clash.get());
     }
     return explain(questions, ready.inputs());
   }

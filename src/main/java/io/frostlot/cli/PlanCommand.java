@@ -2,6 +2,7 @@ package io.frostlot.cli;
 
 import io.frostlot.app.MakePlan;
 import io.frostlot.app.SecondLooks;
+import io.frostlot.files.Problem;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.SecondLook;
 import io.frostlot.plan.Solved;
@@ -75,6 +76,8 @@ final class PlanCommand implements Callable<Integer> {
               + " takes up to half the time again.")
   private boolean planOnly;
 
+  @Mixin private PageOption page = new PageOption();
+
   @Mixin private Usual usual = new Usual();
 
   PlanCommand(Desk desk) {
@@ -90,8 +93,12 @@ final class PlanCommand implements Callable<Integer> {
     MakePlan makePlan = new MakePlan(desk.planner());
     MakePlan.Prepared prepared =
         makePlan.prepare(new MakePlan.Request(folder, usual.profiles(), Usual.given(since)));
+    List<Problem> problems = new ArrayList<>(page.problems());
     if (prepared instanceof MakePlan.Refused refused) {
-      return desk.refuse(refused.problems());
+      problems.addAll(refused.problems());
+    }
+    if (!problems.isEmpty()) {
+      return desk.refuse(problems);
     }
     return plan(makePlan, (MakePlan.Ready) prepared, limits);
   }
@@ -100,11 +107,11 @@ final class PlanCommand implements Callable<Integer> {
     long start = System.nanoTime();
     Progress.Status status = usual.status(desk.terminal());
     Progress watch = new Progress(ready.inputs().world(), desk.interruption()::asked, status);
-    Printer printer = new Printer(desk.terminal(), usual.format(), Usual.given(out));
+    Printer printer = new Printer(desk.terminal(), usual.format(), Usual.given(out), page);
     Answer answer =
         desk.interruption()
             .guard(
-                () -> printer.print(ready, watch.bestOrNothing()),
+                () -> printer.whole(ready, watch.bestOrNothing()),
                 () -> makePlan.plan(ready, limits, watch));
     Duration took = Duration.ofNanos(System.nanoTime() - start);
     boolean goesOn = usual.format() != Format.CSV && !planOnly;
@@ -114,15 +121,16 @@ final class PlanCommand implements Callable<Integer> {
       Limits share = SecondLooks.share(limits, took);
       return goOn(ready, shown, printer, new SecondLooks(desk.planner(), shown, share, waiting));
     }
-    return printer.print(ready, answer);
+    return printer.whole(ready, answer);
   }
 
   /** A letter goes on piece by piece, JSON waits for all of them. */
   private int goOn(MakePlan.Ready ready, Solved shown, Printer printer, SecondLooks looks) {
     boolean isLetter = usual.format() == Format.TEXT;
-    int letter = isLetter ? printer.print(ready, shown.answer()) : ExitCode.PLAN;
     List<SecondLook> seen = new ArrayList<>();
-    IntSupplier end = () -> isLetter ? letter : printer.print(ready, shown.answer(), seen);
+    int letter = isLetter ? printer.print(ready, shown.answer(), seen) : ExitCode.PLAN;
+    IntSupplier printed = () -> isLetter ? letter : printer.print(ready, shown.answer(), seen);
+    IntSupplier end = () -> printer.page(ready, shown.answer(), seen, printed.getAsInt());
     while (looks.hasNext() && !desk.interruption().asked()) {
       Optional<SecondLook> next = desk.interruption().guard(end, looks::next);
       next.ifPresent(seen::add);

@@ -19,18 +19,34 @@ import java.util.Optional;
  * Prints answers in one format.
  *
  * @param sheets folder for order sheets, at most one; none: one sheet on the output
+ * @param page file for the whole letter to print, besides
  */
-record Printer(Terminal terminal, Format format, List<Path> sheets) {
+record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption page) {
+  Printer(Terminal terminal, Format format) {
+    this(terminal, format, List.of(), new PageOption());
+  }
 
-  /** Returns the exit code. */
-  int print(MakePlan.Ready ready, Answer answer) {
-    return print(ready, answer, List.of());
+  /** Prints an answer that nothing follows, also as a page; returns the exit code. */
+  int whole(MakePlan.Ready ready, Answer answer) {
+    return page(ready, answer, List.of(), print(ready, answer, List.of()));
+  }
+
+  /** Writes the page with all that was looked for besides; returns the exit code. */
+  int page(MakePlan.Ready ready, Answer answer, List<SecondLook> looks, int exitCode) {
+    return page.write(
+        terminal,
+        () ->
+            answer instanceof Answer.WithPlan found
+                ? report(ready, found).html(looks)
+                : new NoPlanReport(ready.inputs(), answer).html(),
+        exitCode);
   }
 
   /**
-   * The same with what was looked for besides, which only JSON has in the same document.
+   * Returns the exit code.
    *
-   * @param looks at most one of each kind
+   * @param looks what was looked for besides, at most one of each kind; only JSON has it in the
+   *     same document
    */
   int print(MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
     Optional<Problem> problem = Optional.empty();

@@ -2,11 +2,14 @@ package io.frostlot.cli;
 
 import io.frostlot.app.Bookkeeping;
 import io.frostlot.app.SettleBox;
+import io.frostlot.files.Problem;
 import io.frostlot.files.SettlementFiles;
 import io.frostlot.plan.Settlement;
 import io.frostlot.program.Glop;
 import io.frostlot.report.SettlementReport;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,6 +46,8 @@ final class SettleCommand implements Callable<Integer> {
           "Also add it to a running ledger; of an order that is in it already, the difference.")
   private Path ledger = Usual.NOT_GIVEN;
 
+  @Mixin private PageOption page = new PageOption();
+
   @Mixin private LedgerOptions book = new LedgerOptions();
 
   @Mixin private Usual usual = new Usual();
@@ -54,8 +59,12 @@ final class SettleCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SettleBox.Outcome outcome = new SettleBox(new Glop()).settle(folder, invoice, usual.profiles());
+    List<Problem> problems = new ArrayList<>(page.problems());
     if (outcome instanceof SettleBox.Refused refused) {
-      return desk.refuse(refused.problems(), "Nothing was settled.");
+      problems.addAll(refused.problems());
+    }
+    if (!problems.isEmpty()) {
+      return desk.refuse(problems, "Nothing was settled.");
     }
     Settlement settlement = ((SettleBox.Done) outcome).settlement();
     for (Path file : Usual.given(ledger)) {
@@ -63,14 +72,15 @@ final class SettleCommand implements Callable<Integer> {
         return LedgerOptions.refuse(desk, refused.problems());
       }
     }
+    SettlementReport report = new SettlementReport(settlement);
     desk.terminal()
         .out()
         .print(
             switch (usual.format()) {
-              case TEXT -> new SettlementReport(settlement).text(desk.terminal().columns());
+              case TEXT -> report.text(desk.terminal().columns());
               case JSON -> SettlementFiles.json(settlement);
               case CSV -> SettlementFiles.csv(settlement);
             });
-    return desk.terminal().printed();
+    return page.write(desk.terminal(), report::html, desk.terminal().printed());
   }
 }

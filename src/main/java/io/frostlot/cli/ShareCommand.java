@@ -9,7 +9,6 @@ import io.frostlot.files.WholeFile;
 import io.frostlot.plan.Shared;
 import io.frostlot.program.Glop;
 import io.frostlot.program.Limits;
-import io.frostlot.report.SharePage;
 import io.frostlot.report.ShareReport;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,11 +43,7 @@ final class ShareCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The group folder, which holds group.json.")
   private Path folder = Usual.NOT_GIVEN;
 
-  @Option(
-      names = "--page",
-      paramLabel = "FILE.html",
-      description = "Also write a page to print, each member's sheet on paper of its own.")
-  private Path page = Usual.NOT_GIVEN;
+  @Mixin private PageOption page = new PageOption();
 
   @Option(
       names = "--invoices",
@@ -94,8 +89,12 @@ final class ShareCommand implements Callable<Integer> {
     Limits subgroups = limits("--ways-seconds", waysSeconds, USUAL_WAYS_SECONDS);
     ShareBox shareBox = new ShareBox(desk.planner(), new Glop());
     ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
+    List<Problem> problems = new ArrayList<>(page.problems());
     if (prepared instanceof ShareBox.Refused refused) {
-      return desk.refuse(refused.problems(), "Nothing was planned.");
+      problems.addAll(refused.problems());
+    }
+    if (!problems.isEmpty()) {
+      return desk.refuse(problems, "Nothing was planned.");
     }
     ShareBox.Ready ready = (ShareBox.Ready) prepared;
     boolean needed = allWays || ready.group().terms().needsSubgroups();
@@ -130,20 +129,17 @@ final class ShareCommand implements Callable<Integer> {
   }
 
   private int print(Shared shared, List<String> warnings) {
+    ShareReport report = new ShareReport(shared, warnings);
     desk.terminal()
         .out()
         .print(
             switch (usual.format()) {
-              case TEXT -> new ShareReport(shared, warnings).text(desk.terminal().columns());
+              case TEXT -> report.text(desk.terminal().columns());
               case JSON -> ShareJson.text(shared, warnings);
               case CSV -> ShareTable.of(shared);
             });
     desk.terminal().out().flush();
     List<Problem> problems = new ArrayList<>();
-    Usual.given(page)
-        .forEach(
-            file ->
-                new WholeFile(file).write(SharePage.of(shared, warnings)).ifPresent(problems::add));
     for (Path folderOfInvoices : Usual.given(invoices)) {
       Map<String, String> expected = InvoiceJson.all(shared);
       expected.forEach(
@@ -154,7 +150,10 @@ final class ShareCommand implements Callable<Integer> {
       }
     }
     problems.forEach(it -> desk.terminal().err().println(it));
-    return problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS;
+    return page.write(
+        desk.terminal(),
+        report::html,
+        problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS);
   }
 
   private Limits limits(String option, double typed, int most) {

@@ -10,6 +10,14 @@ import java.util.Optional;
 /** A file that is written whole or not at all. */
 public record WholeFile(Path path) {
 
+  /** Why it cannot be written, as far as that can be told before there is anything to write. */
+  public Optional<Problem> refusal() {
+    Path folder = path.toAbsolutePath().getParent();
+    return folder == null || Files.isDirectory(path) || !Files.isWritable(folder)
+        ? Optional.of(refused())
+        : Optional.empty();
+  }
+
   /** Writes UTF-8 text over what is there; a problem where that cannot be. */
   public Optional<Problem> write(String text) {
     Path folder = path.toAbsolutePath().getParent();

@@ -21,7 +21,7 @@ final class Bill implements Sections.Section {
       page.gap();
     }
     byRule(report, Books.Account.CASH, page);
-    page.amount("  ", "cash in all", wording.bare(report.books().total(Books.Account.CASH)));
+    page.total("cash in all", wording.bare(report.books().total(Books.Account.CASH)));
     apart(report, Books.Account.RECKONED, "Reckoned costs, on no invoice", page);
     apart(
         report,
@@ -31,8 +31,7 @@ final class Bill implements Sections.Section {
             + " days after, not ordered now, at list price",
         page);
     page.gap();
-    page.amount(
-        "  ",
+    page.total(
         "all together, which the plan makes least",
         wording.bare(report.answer().plan().standing().money()));
   }
@@ -68,6 +67,6 @@ final class Bill implements Sections.Section {
         .filter(charge -> charge.account() == account)
         .forEach(charge -> byRule.merge(charge.rule(), charge.amount(), Money::plus));
     byRule.forEach(
-        (rule, amount) -> page.amount("  ", Wording.charge(rule), report.wording().bare(amount)));
+        (rule, amount) -> page.amount(Wording.charge(rule), report.wording().bare(amount)));
   }
 }

@@ -33,6 +33,16 @@ final class Cautions implements Sections.Section {
           + " what leaks; wash hands before touching food. A freezer for prey alone is better, and"
           + " where the rules of your place ask for one, keep to them.";
 
+  private static final String HYGIENE_IN_SHORT =
+      "Freezing does not kill germs such as Salmonella: wash hands after handling prey or packs,"
+          + " keep it out of the kitchen and away from food and drink, never thaw it in the"
+          + " microwave or the kitchen sink; children of 5 and under, pregnant women and people"
+          + " with weakened immunity should not handle it. ";
+
+  private static final String DRY_ICE_IN_SHORT =
+      "A box may hold dry ice (-78.5 C): aired room, no bare hands, away from children, never shut"
+          + " in anything tight. ";
+
   private static final String DEFER =
       "This is no veterinary advice: ask a vet who knows your animals, and keep to the rules of"
           + " your place.";
@@ -56,6 +66,11 @@ final class Cautions implements Sections.Section {
     return plan.lots().stream()
         .flatMap(lot -> Stream.of(lot.freezer(), lot.firstFreezer()))
         .anyMatch(freezer.name()::equals);
+  }
+
+  /** For a paper that somebody takes home; the letter has them in full. */
+  static String inShort(boolean shipped) {
+    return HYGIENE_IN_SHORT + (shipped ? DRY_ICE_IN_SHORT : "") + DEFER;
   }
 
   /**

@@ -12,7 +12,7 @@ public record ComparisonReport(PlanComparison comparison, Currency currency) {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     Wording wording = new Wording(currency);
     page.title("Frostlot: two plans compared");
     page.say("Before: " + comparison.names().get(0) + ".");

@@ -17,7 +17,7 @@ public record ExplainReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.title("Frostlot: why the plan for " + world.scenario().name() + " is as it is");
     return page.toString();
   }
@@ -28,7 +28,7 @@ public record ExplainReport(World world, int width) {
    * @param again was one of its kind told before?
    */
   public String text(ExplainFinding finding, boolean again) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     if (finding instanceof ExplainFinding.Tight tight) {
       tight(tight, again, page);
     } else if (finding instanceof ExplainFinding.WhyNow now) {
@@ -62,7 +62,7 @@ public record ExplainReport(World world, int width) {
 
   /** Said at the end. */
   public String end() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.gap();
     page.say(
         "Each is planned again with that one thing changed. What rules cost does not add up: two of"

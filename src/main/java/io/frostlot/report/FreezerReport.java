@@ -20,7 +20,7 @@ public record FreezerReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.title("Frostlot: the freezers of " + world.scenario().name());
     return page.toString();
   }
@@ -31,7 +31,7 @@ public record FreezerReport(World world, int width) {
    * @param again was one of its kind told before?
    */
   public String text(FreezerFinding finding, boolean again) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     if (finding instanceof FreezerFinding.Use use) {
       use(use, again, page);
     } else if (finding instanceof FreezerFinding.Loss loss) {
@@ -48,7 +48,7 @@ public record FreezerReport(World world, int width) {
 
   /** Said at the end, where something may thaw. */
   public String end() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.heading("Cautions");
     LossText.CAUTIONS.forEach(page::point);
     return page.toString();

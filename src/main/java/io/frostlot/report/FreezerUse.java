@@ -5,7 +5,6 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.units.Period;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,7 +16,6 @@ import java.util.stream.Stream;
  */
 final class FreezerUse implements Sections.Section {
   private static final int FREEZERS_ABREAST = 3;
-  private static final int BAR = 10;
 
   @Override
   public void write(PlanReport report, Page page) {
@@ -90,11 +88,8 @@ final class FreezerUse implements Sections.Section {
                 .toArray(String[]::new));
     YearMonth last = YearMonth.from(planning.to());
     for (YearMonth m = YearMonth.from(planning.from()); !m.isAfter(last); m = m.plusMonths(1)) {
-      List<String> cells = new ArrayList<>(List.of(Wording.month(m)));
-      for (FreezerLoad load : loads) {
-        cells.add(bar(fullest(load, m)));
-      }
-      table.row(cells);
+      YearMonth month = m;
+      table.bars(Wording.month(month), loads.stream().map(load -> fullest(load, month)).toList());
     }
     return table;
   }
@@ -105,16 +100,5 @@ final class FreezerUse implements Sections.Section {
         .mapToDouble(load::share)
         .max()
         .orElse(0);
-  }
-
-  /** Such as "#######... 66 %": a sign for each tenth that is begun, then the percent. */
-  private static String bar(double share) {
-    int signs = (int) Math.min(BAR, Math.ceil(BAR * share));
-    String percent = Wording.percent(share);
-    return ("#".repeat(signs)
-            + ".".repeat(BAR - signs)
-            + " ".repeat(7 - percent.length())
-            + percent)
-        .replace(' ', Wording.NO_BREAK);
   }
 }

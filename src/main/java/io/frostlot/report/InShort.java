@@ -33,10 +33,10 @@ final class InShort implements Sections.Section {
                 scenario.currency().getCurrencyCode(),
                 report.inputs().digest().substring(0, SHOWN_DIGITS)));
     page.gap();
-    page.hang("  Next   ", next(report));
-    page.hang("  Money  ", money(report));
-    page.hang("  Meals  ", meals(report));
-    page.hang("  Sure   ", HowSure.inShort(report));
+    page.fact("Next", next(report));
+    page.fact("Money", money(report));
+    page.fact("Meals", meals(report));
+    page.fact("Sure", HowSure.inShort(report));
   }
 
   /** Every order that is due, or else the first of all. */

@@ -27,7 +27,7 @@ public final class LedgerReport {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.title("Frostlot: the ledger");
     if (ledger.entries().isEmpty()) {
       page.say("No entry yet.");
@@ -44,7 +44,7 @@ public final class LedgerReport {
     ledger.balances().forEach((name, balance) -> balance(page, name, balance));
     page.heading("Payments that settle them");
     for (Payment payment : payments) {
-      page.amount("  ", payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
+      page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
     if (payments.isEmpty()) {
       page.say("Nobody owes anybody anything.");
@@ -56,8 +56,7 @@ public final class LedgerReport {
 
   private void balance(Page page, String name, Money balance) {
     String owes = balance.isZero() ? " is even" : balance.isNegative() ? " is owed" : " owes";
-    page.amount(
-        "  ", name + owes, wording.bare(balance.isNegative() ? balance.negated() : balance));
+    page.amount(name + owes, wording.bare(balance.isNegative() ? balance.negated() : balance));
   }
 
   private Table entries() {

@@ -16,7 +16,7 @@ import java.util.Map;
 record MemberSheet(Shared shared, Wording wording) {
 
   void write(Shared.Sheet sheet, Page page) {
-    page.heading("Sheet of " + sheet.keeper());
+    page.sheet("Sheet of " + sheet.keeper());
     Table table = Table.of("collect", "item", ">pieces", "from", ">wanted", ">goods");
     for (List<Shared.Collected> alike : alike(sheet.collected())) {
       Shared.Collected some = alike.get(0);
@@ -38,29 +38,27 @@ record MemberSheet(Shared shared, Wording wording) {
       page.table(table);
     }
     Shared.Pays pays = sheet.account().pays();
-    page.amount("  ", "goods, piece by piece, as far as wanted", wording.bare(pays.goods()));
+    page.amount("goods, piece by piece, as far as wanted", wording.bare(pays.goods()));
     page.amount(
-        "  ",
         "share of charges, discounts, price breaks and pieces that nobody wants",
         wording.bare(pays.shared()));
     if (!pays.own().isZero()) {
-      page.amount("  ", "own orders", wording.bare(pays.own()));
+      page.amount("own orders", wording.bare(pays.own()));
     }
     if (!pays.credit().isZero()) {
-      page.amount("  ", "credit for the host", wording.bare(pays.credit()));
+      page.amount("credit for the host", wording.bare(pays.credit()));
     }
-    page.amount("  ", "pays, " + wording.currency(), wording.bare(pays.total()));
-    page.amount("  ", "reckoned, and for the days after", wording.bare(sheet.account().later()));
-    page.amount("  ", "alone it would have been", wording.bare(sheet.account().alone()));
-    page.amount("  ", "saved", wording.bare(sheet.account().saving()));
+    page.total("pays, " + wording.currency(), wording.bare(pays.total()));
+    page.amount("reckoned, and for the days after", wording.bare(sheet.account().later()));
+    page.amount("alone it would have been", wording.bare(sheet.account().alone()));
+    page.amount("saved", wording.bare(sheet.account().saving()));
     ShareReport.sureOf(sheet.account().saving(), sheet.account().sureSaving(), wording, page);
     for (Shared.Part part : shared.parts()) {
       if (part.host().equals(sheet.keeper())) {
         packing(part, page);
       }
     }
-    page.gap();
-    page.say("Collected and paid: ______________________________");
+    page.sign("Collected and paid");
   }
 
   private int digits() {
@@ -97,8 +95,7 @@ record MemberSheet(Shared shared, Wording wording) {
       if (!part.isJoint(order)) {
         continue;
       }
-      page.gap();
-      page.say(
+      page.entry(
           "To hand out of the order of "
               + Wording.date(order.slot().ordered())
               + " from "

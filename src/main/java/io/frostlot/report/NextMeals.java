@@ -32,13 +32,10 @@ final class NextMeals implements Sections.Section {
     }
     page.heading("Meals of the next " + DAYS + " days");
     Map<String, Lot> lots = report.plan().lotsById();
-    Table table = Table.of("", "for", ">", "of", ">each", "from", "use by");
-    LocalDate before = LocalDate.MIN;
+    Table table = Table.of("", "for", ">", "of", ">each", "from", "use by").grouped();
     for (Feeding feeding : next) {
-      String day = feeding.day().equals(before) ? "" : Wording.day(feeding.day());
-      before = feeding.day();
       table.row(
-          day,
+          Wording.day(feeding.day()),
           eater(feeding, demands),
           feeding.pieces() + " x",
           feeding.option().item().name(),

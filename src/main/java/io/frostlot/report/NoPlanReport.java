@@ -8,7 +8,19 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
+    write(page);
+    return page.toString();
+  }
+
+  /** One HTML document to read and to print. */
+  public String html() {
+    Page page = new HtmlPage();
+    write(page);
+    return page.toString();
+  }
+
+  private void write(Page page) {
     page.title("Frostlot: no plan for " + inputs.world().scenario().name());
     if (answer instanceof Answer.Impossible impossible) {
       impossible(impossible, page);
@@ -21,7 +33,6 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
       page.heading("Look at");
       inputs.warnings().forEach(warning -> page.point(Wording.inWords(warning)));
     }
-    return page.toString();
   }
 
   private static void impossible(Answer.Impossible impossible, Page page) {

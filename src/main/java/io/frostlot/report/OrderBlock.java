@@ -15,14 +15,11 @@ import java.util.stream.Collectors;
 
 /** One order as it is to be placed, unpacked and paid. */
 final class OrderBlock {
-  private static final String INDENT = "    ";
-
   private OrderBlock() {}
 
   static void write(PlanReport report, Order order, Page page) {
     Supplier supplier = report.world().supplier(order.slot().supplier());
-    page.gap();
-    page.say(supplier.name());
+    page.entry(supplier.name());
     page.say(
         supplier.isPickUp()
             ? "fetch " + when(supplier, order.slot())
@@ -71,15 +68,14 @@ final class OrderBlock {
   private static void sums(PlanReport report, Order order, Supplier supplier, Page page) {
     Books.Ledger ledger = report.books().ledger(order.slot());
     Wording wording = report.wording();
-    page.amount(INDENT, "goods", wording.bare(ledger.value(OrderTerms.Subtotal.GOODS)));
+    page.amount("goods", wording.bare(ledger.value(OrderTerms.Subtotal.GOODS)));
     amountIfAny(
         page, wording, "discount" + discounts(order, supplier), ledger.discount().negated());
     for (OrderTerms.Charge charge : OrderTerms.Charge.values()) {
       amountIfAny(page, wording, label(charge, supplier), ledger.charge(charge));
     }
     amountIfAny(page, wording, "tax", ledger.tax());
-    page.amount(
-        INDENT, "to pay, " + wording.currency().getCurrencyCode(), wording.bare(ledger.total()));
+    page.total("to pay, " + wording.currency().getCurrencyCode(), wording.bare(ledger.total()));
   }
 
   private static String label(OrderTerms.Charge charge, Supplier supplier) {
@@ -93,7 +89,7 @@ final class OrderBlock {
 
   private static void amountIfAny(Page page, Wording wording, String label, Money amount) {
     if (!amount.isZero()) {
-      page.amount(INDENT, label, wording.bare(amount));
+      page.amount(label, wording.bare(amount));
     }
   }
 
@@ -111,8 +107,8 @@ final class OrderBlock {
       BoxFill box = boxes.get(i);
       String contents =
           box.contents().stream().map(OrderBlock::content).collect(Collectors.joining(", "));
-      page.hang(
-          INDENT + "box %s of %s: ".formatted(i + 1, boxes.size()),
+      page.detail(
+          "box %s of %s".formatted(i + 1, boxes.size()),
           (contents.isEmpty() ? "" : contents + "; ") + full(box.tightest()));
     }
   }
@@ -151,8 +147,8 @@ final class OrderBlock {
     Places.of(report.world(), lots)
         .forEach(
             (place, some) ->
-                page.hang(
-                    INDENT + "into " + place + ": ",
+                page.detail(
+                    "into " + place,
                     some.stream()
                         .map(lot -> lot.pieces() + " " + lot.item().name())
                         .collect(Collectors.joining(", "))));

@@ -54,8 +54,16 @@ public record PlanReport(
   }
 
   private String text(List<Sections.Section> sections, int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     sections.forEach(section -> section.write(this, page));
+    return page.toString();
+  }
+
+  /** The letter and all that follows it as one HTML document to read and to print. */
+  public String html(List<SecondLook> looks) {
+    Page page = new HtmlPage();
+    Sections.IN_ORDER.forEach(section -> section.write(this, page));
+    looks.forEach(look -> Sections.of(look).write(this, page));
     return page.toString();
   }
 }

@@ -21,7 +21,7 @@ public record SaleReport(World world, int width) {
 
   /** What is looked at. */
   public String head(List<Deal> deals) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.title("Frostlot: is it worth it for " + world.scenario().name() + "?");
     deals.forEach(deal -> page.point(new DealWording(world, wording()).says(deal)));
     return page.toString();
@@ -33,7 +33,7 @@ public record SaleReport(World world, int width) {
    * @param again was one of its kind told before?
    */
   public String text(SaleFinding finding, boolean again) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     if (finding instanceof SaleFinding.Worth worth) {
       worth(worth, again, page);
     } else if (finding instanceof SaleFinding.Curve curve) {
@@ -50,7 +50,7 @@ public record SaleReport(World world, int width) {
 
   /** Said at the end. */
   public String end() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.gap();
     page.say(
         "Every number comes from planning again under the same rules. The plan buys for schedules"

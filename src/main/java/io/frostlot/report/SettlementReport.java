@@ -29,7 +29,19 @@ public final class SettlementReport {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
+    write(page);
+    return page.toString();
+  }
+
+  /** One HTML document to read and to print; each sheet begins on new paper. */
+  public String html() {
+    Page page = new HtmlPage();
+    write(page);
+    return page.toString();
+  }
+
+  private void write(Page page) {
     Invoice.Head head = settlement.invoice().head();
     page.title(
         "Frostlot: the order of "
@@ -45,22 +57,22 @@ public final class SettlementReport {
             + wording.currency().getCurrencyCode()
             + ".");
     page.gap();
-    page.amount("  ", "invoice", wording.bare(head.total()));
+    page.amount("invoice", wording.bare(head.total()));
     if (!settlement.now().total().equals(head.total())) {
-      page.amount("  ", "less what is paid back", wording.bare(settlement.now().total()));
+      page.amount("less what is paid back", wording.bare(settlement.now().total()));
     }
     happened(page);
     page.heading("Who pays what");
     page.table(pays());
     page.heading("Who owes what");
     for (Payment payment : settlement.now().payments()) {
-      page.amount("  ", payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
+      page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
     page.say(head.host() + " has paid the supplier, and gets what is paid back.");
+    page.foot(Cautions.inShort(true));
     settlement.now().sheets().forEach(sheet -> sheet(sheet, page));
     page.heading("When a box comes, and at every meal");
     Cautions.all(true).forEach(page::point);
-    return page.toString();
   }
 
   private void happened(Page page) {
@@ -122,7 +134,7 @@ public final class SettlementReport {
   }
 
   private void sheet(Settlement.Sheet sheet, Page page) {
-    page.heading("Sheet of " + sheet.member());
+    page.sheet("Sheet of " + sheet.member());
     Table table = Table.of("item", ">pieces", "from", ">wanted", ">goods");
     for (Invoice.Portion portion : sheet.portions()) {
       table.row(
@@ -141,8 +153,7 @@ public final class SettlementReport {
     } else {
       page.table(table);
     }
-    page.amount("  ", "pays, " + wording.currency(), wording.bare(sheet.pays().total()));
-    page.gap();
-    page.say("Collected and paid: ______________________________");
+    page.total("pays, " + wording.currency(), wording.bare(sheet.pays().total()));
+    page.sign("Collected and paid");
   }
 }

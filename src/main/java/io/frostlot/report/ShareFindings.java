@@ -75,14 +75,14 @@ record ShareFindings(Shared shared, Wording wording) {
       way.pays().forEach(amount -> cells.add(wording.bare(amount)));
       table.row(cells);
       if (!way.known().ranges().isEmpty()) {
-        List<String> range = new ArrayList<>(List.of("  surely within"));
+        List<String> range = new ArrayList<>(List.of("surely within"));
         way.known().ranges().forEach(it -> range.add(range(it)));
-        table.row(range);
+        table.under(range);
       }
       if (!way.known().standardErrors().isEmpty()) {
-        List<String> errors = new ArrayList<>(List.of("  standard error"));
+        List<String> errors = new ArrayList<>(List.of("standard error"));
         way.known().standardErrors().forEach(it -> errors.add(bare(it)));
-        table.row(errors);
+        table.under(errors);
       }
     }
     page.table(table);

@@ -29,7 +29,19 @@ public final class ShareReport {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
+    write(page);
+    return page.toString();
+  }
+
+  /** One HTML document to read and to print; each sheet begins on new paper. */
+  public String html() {
+    Page page = new HtmlPage();
+    write(page);
+    return page.toString();
+  }
+
+  private void write(Page page) {
     page.title("Frostlot: a joint order for " + shared.group().name());
     summary(page);
     warnings.forEach(page::point);
@@ -45,15 +57,15 @@ public final class ShareReport {
       page.say("Nobody owes anybody anything.");
     }
     for (Payment payment : shared.payments()) {
-      page.amount("  ", payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
+      page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
     page.say("The host has paid the supplier.");
+    page.foot(Cautions.inShort(isShipped()));
     for (Shared.Sheet sheet : shared.sheets()) {
       new MemberSheet(shared, wording).write(sheet, page);
     }
     page.heading("When a box comes, and at every meal");
     Cautions.all(isShipped()).forEach(page::point);
-    return page.toString();
   }
 
   private void summary(Page page) {
@@ -68,10 +80,10 @@ public final class ShareReport {
             + wording.currency().getCurrencyCode()
             + ".");
     page.gap();
-    page.amount("  ", "cash, all together", wording.bare(sum(it -> it.pays().total())));
-    page.amount("  ", "reckoned, and for the days after", wording.bare(sum(Shared.Account::later)));
-    page.amount("  ", "each alone, cash and reckoned", wording.bare(sum(Shared.Account::alone)));
-    page.amount("  ", "saved by ordering together", wording.bare(saved));
+    page.amount("cash, all together", wording.bare(sum(it -> it.pays().total())));
+    page.amount("reckoned, and for the days after", wording.bare(sum(Shared.Account::later)));
+    page.amount("each alone, cash and reckoned", wording.bare(sum(Shared.Account::alone)));
+    page.amount("saved by ordering together", wording.bare(saved));
     sureOf(saved, sum(Shared.Account::sureSaving), wording, page);
     shared.parts().forEach(part -> sure(part, page));
   }
@@ -80,7 +92,7 @@ public final class ShareReport {
   static void sureOf(Money saved, Money surely, Wording wording, Page page) {
     if (surely.compareTo(saved) < 0) {
       String least = surely.isNegative() ? "not certain" : wording.bare(surely);
-      page.amount("  ", "saved even if each alone finds the best plan possible", least);
+      page.amount("saved even if each alone finds the best plan possible", least);
     }
   }
 
@@ -129,8 +141,7 @@ public final class ShareReport {
       Supplier supplier = part.world().supplier(order.slot().supplier());
       Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
       String receives = joint ? part.host() : buyer(part, order);
-      page.gap();
-      page.say(
+      page.entry(
           supplier.name()
               + (supplier.isPickUp() ? ", fetched by " : ", to ")
               + receives
@@ -153,8 +164,8 @@ public final class ShareReport {
                 + " kg");
       }
       page.table(table);
-      page.amount("    ", "charges and tax, less discounts", wording.bare(rest(ledger)));
-      page.amount("    ", "to pay", wording.bare(ledger.total()));
+      page.amount("charges and tax, less discounts", wording.bare(rest(ledger)));
+      page.total("to pay", wording.bare(ledger.total()));
     }
   }
 

@@ -34,7 +34,7 @@ final class StockOverTime implements Sections.Section {
     bySource.forEach(
         (source, all) -> {
           table.line(source);
-          all.forEach(stock -> table.row(row(stock, days)));
+          all.forEach(stock -> table.under(row(stock, days)));
         });
     page.heading("Pieces in the freezers, at night");
     page.table(table);
@@ -42,7 +42,7 @@ final class StockOverTime implements Sections.Section {
 
   private static List<String> row(Outcome.Stock stock, List<LocalDate> days) {
     List<String> cells = new ArrayList<>();
-    cells.add(Wording.NO_BREAK + " " + stock.item().name());
+    cells.add(stock.item().name());
     days.forEach(day -> cells.add(pieces(stock, day) == 0 ? "-" : "" + pieces(stock, day)));
     return cells;
   }

@@ -17,7 +17,7 @@ public record SupplierReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     page.title("Frostlot: the suppliers of " + world.scenario().name());
     return page.toString();
   }
@@ -28,7 +28,7 @@ public record SupplierReport(World world, int width) {
    * @param again was one of its kind told before?
    */
   public String text(SupplierFinding finding, boolean again) {
-    Page page = new Page(width);
+    Page page = new TextPage(width);
     if (finding instanceof SupplierFinding.All all) {
       page.heading("With all of them", again);
       page.say(

@@ -2,14 +2,13 @@ package io.frostlot.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Rows under headings; where the page is too narrow the widest text columns are wrapped. */
+/** Rows under headings, of which all may be empty; what a row is about stands in its first cell. */
 final class Table {
-  private static final int NARROWEST = 8;
   private final List<Column> columns;
-  private final List<List<String>> rows = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
+  private boolean grouped;
 
   /** How a column stands. */
   enum Side {
@@ -18,6 +17,29 @@ final class Table {
   }
 
   record Column(String heading, Side side) {}
+
+  /** What stands where a row and a column meet. */
+  sealed interface Cell {}
+
+  record Words(String text) implements Cell {}
+
+  /** How full something is; 1 is full. */
+  record Bar(double share) implements Cell {}
+
+  /** How a row stands to those above it. */
+  enum Rank {
+    PLAIN,
+    /** It says more of what the row above is about. */
+    UNDER,
+    /** One text across all columns, over the rows below. */
+    ACROSS
+  }
+
+  record Row(Rank rank, List<Cell> cells) {
+    Row {
+      cells = List.copyOf(cells);
+    }
+  }
 
   private Table(List<Column> columns) {
     this.columns = columns;
@@ -35,21 +57,45 @@ final class Table {
             .toList());
   }
 
-  Table row(List<String> cells) {
-    if (cells.size() != columns.size()) {
-      throw new IllegalArgumentException(cells.size() + " cells in " + columns.size() + " columns");
-    }
-    rows.add(List.copyOf(cells));
+  /** Rows that begin alike say so once, in the first of them. */
+  Table grouped() {
+    grouped = true;
     return this;
+  }
+
+  Table row(List<String> cells) {
+    return row(Rank.PLAIN, words(cells));
   }
 
   Table row(String... cells) {
     return row(List.of(cells));
   }
 
+  Table under(List<String> cells) {
+    return row(Rank.UNDER, words(cells));
+  }
+
   /** A line across all columns. */
   Table line(String text) {
-    rows.add(List.of(text));
+    rows.add(new Row(Rank.ACROSS, words(List.of(text))));
+    return this;
+  }
+
+  Table bars(String label, List<Double> shares) {
+    return row(
+        Rank.PLAIN,
+        Stream.concat(Stream.of(new Words(label)), shares.stream().map(Bar::new)).toList());
+  }
+
+  private static List<Cell> words(List<String> cells) {
+    return cells.stream().<Cell>map(Words::new).toList();
+  }
+
+  private Table row(Rank rank, List<? extends Cell> cells) {
+    if (cells.size() != columns.size()) {
+      throw new IllegalArgumentException(cells.size() + " cells in " + columns.size() + " columns");
+    }
+    rows.add(new Row(rank, List.copyOf(cells)));
     return this;
   }
 
@@ -57,80 +103,22 @@ final class Table {
     return rows.isEmpty();
   }
 
-  List<String> lines(int width) {
-    int[] widths = widths(width);
-    List<String> lines = new ArrayList<>();
-    if (columns.stream().anyMatch(column -> !column.heading().isEmpty())) {
-      lines.addAll(line(columns.stream().map(Column::heading).toList(), widths));
-    }
-    rows.forEach(
-        row -> lines.addAll(isAcross(row) ? Page.wrap(row.get(0), width) : line(row, widths)));
-    return lines;
+  List<Column> columns() {
+    return columns;
   }
 
-  private boolean isAcross(List<String> row) {
-    return row.size() < columns.size();
+  List<Row> rows() {
+    return List.copyOf(rows);
   }
 
-  private Stream<String> cells(int column) {
-    return rows.stream().filter(row -> !isAcross(row)).map(row -> row.get(column));
+  boolean hasHeadings() {
+    return columns.stream().anyMatch(column -> !column.heading().isEmpty());
   }
 
-  private int[] widths(int width) {
-    int[] widths = IntStream.range(0, columns.size()).map(this::natural).toArray();
-    int room = width - 2 * (columns.size() - 1);
-    shrink(widths, room, IntStream.range(0, columns.size()).map(this::longestWord).toArray());
-    shrink(widths, room, IntStream.range(0, columns.size()).map(c -> NARROWEST).toArray());
-    return widths;
-  }
-
-  /** Takes from the widest text column, none below its least width, until all fit. */
-  private void shrink(int[] widths, int room, int[] least) {
-    while (IntStream.of(widths).sum() > room) {
-      int widest = -1;
-      for (int c = 0; c < widths.length; c++) {
-        boolean mayShrink = columns.get(c).side() == Side.LEFT && widths[c] > least[c];
-        if (mayShrink && (widest < 0 || widths[c] > widths[widest])) {
-          widest = c;
-        }
-      }
-      if (widest < 0) {
-        return;
-      }
-      widths[widest]--;
-    }
-  }
-
-  private int longestWord(int column) {
-    return cells(column)
-        .flatMap(cell -> Stream.of(cell.split(" ")))
-        .mapToInt(String::length)
-        .reduce(NARROWEST, Math::max);
-  }
-
-  private int natural(int column) {
-    return cells(column)
-        .mapToInt(String::length)
-        .reduce(columns.get(column).heading().length(), Math::max);
-  }
-
-  private List<String> line(List<String> cells, int[] widths) {
-    List<List<String>> wrapped = new ArrayList<>();
-    for (int c = 0; c < widths.length; c++) {
-      wrapped.add(Page.wrap(cells.get(c), Math.max(1, widths[c])));
-    }
-    int height = wrapped.stream().mapToInt(List::size).max().orElse(1);
-    List<String> lines = new ArrayList<>();
-    for (int i = 0; i < height; i++) {
-      StringBuilder line = new StringBuilder();
-      for (int c = 0; c < widths.length; c++) {
-        String cell = i < wrapped.get(c).size() ? wrapped.get(c).get(i) : "";
-        String space = " ".repeat(Math.max(0, widths[c] - cell.length()));
-        line.append(c == 0 ? "" : "  ");
-        line.append(columns.get(c).side() == Side.RIGHT ? space + cell : cell + space);
-      }
-      lines.add(line.toString());
-    }
-    return lines;
+  /** In a grouped table: does the row begin as the one above it? */
+  boolean beginsAsAbove(int row) {
+    return grouped
+        && row > 0
+        && rows.get(row).cells().get(0).equals(rows.get(row - 1).cells().get(0));
   }
 }

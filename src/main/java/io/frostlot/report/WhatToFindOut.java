@@ -48,9 +48,9 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
     if (value == guess.ends().assumed()) {
       return;
     }
-    String at = "      %s: ".formatted(value(guess, value));
+    String at = value(guess, value);
     if (end.sure() == Guesses.Sure.UNKNOWN) {
-      page.hang(
+      page.detail(
           at,
           "Not known in the time: what was found is worse in meals or soft rules, and not proven best.");
       return;
@@ -61,7 +61,7 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
             ? "The same next orders."
             : end.changes().stream().map(text::of).collect(Collectors.joining(" "));
     boolean sameMeals = end.side().standing().sameBeforeMoney(report.answer().plan().standing());
-    page.hang(
+    page.detail(
         at,
         (sameMeals ? "" : Differences.state(end.side().standing(), end.side().lateMeals()) + ". ")
             + changes

@@ -92,7 +92,7 @@ class ShareCommandTest {
     Path page = folder.resolve("page.html");
 
     assertThat(share("--page", page.toString()).exitCode()).isZero();
-    assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains("SHEET OF BO");
+    assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains("Sheet of bo");
     assertThat(share("--page", folder.toString()).exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
   }
 

@@ -11,7 +11,7 @@ final class ShareReportTest {
   private static final Wording WORDING = new Wording(Currency.getInstance("EUR"));
 
   private static String said(String saved, String surely) {
-    Page page = new Page(80);
+    Page page = new TextPage(80);
     ShareReport.sureOf(Money.of(saved), Money.of(surely), WORDING, page);
     return page.toString();
   }

@@ -1,0 +1,35 @@
+package io.frostlot.report;
+
+/** Text as it may stand in HTML and in XML. */
+final class HtmlText {
+  private static final int REPLACEMENT = 0xfffd;
+
+  private HtmlText() {}
+
+  /**
+   * With references for what would be read as markup; what no document may hold, such as controls,
+   * is replaced by a sign that says so.
+   */
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            point -> {
+              switch (point) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                default -> escaped.appendCodePoint(isText(point) ? point : REPLACEMENT);
+              }
+            });
+    return escaped.toString();
+  }
+
+  /** HTML Living Standard, 13.1.4 (text), whose allowed characters XML 1.0 allows too. */
+  private static boolean isText(int point) {
+    boolean control = Character.isISOControl(point) && point != '\n' && point != '\t';
+    boolean noncharacter = (point & 0xfffe) == 0xfffe || (point >= 0xfdd0 && point <= 0xfdef);
+    return !control && !noncharacter && Character.getType(point) != Character.SURROGATE;
+  }
+}
