@@ -61,7 +61,8 @@ final class OrderBlock {
 
   private static String grams(Item item) {
     return Wording.decimal(item.grams().mean().toDouble())
-        + " g"
+        + Wording.NO_BREAK
+        + "g"
         + (item.grams().guessed() ? " (guess)" : "");
   }
 

@@ -87,15 +87,6 @@ class ShareCommandTest {
     assertThat(run.out()).contains("bo,north,2031-01-05,2031-01-06,Mouse,5,5,1,10,125,5.00,EUR");
   }
 
-  @Test
-  void a_page_to_print_is_written() throws IOException {
-    Path page = folder.resolve("page.html");
-
-    assertThat(share("--page", page.toString()).exitCode()).isZero();
-    assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains("Sheet of bo");
-    assertThat(share("--page", folder.toString()).exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
-  }
-
   /** What is expected settles to what was shared: 5 + 10 each. */
   @Test
   void invoices_to_correct_are_written_and_can_be_settled() throws IOException {

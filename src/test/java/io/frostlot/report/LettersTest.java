@@ -136,6 +136,16 @@ class LettersTest {
         .containsPattern("all together, which the plan makes least \\.+ 103\\.215\n");
   }
 
+  @Test
+  void the_page_says_what_the_letter_says_in_the_same_order() {
+    String page = full().html(List.of(habits()));
+
+    assertThat(ParsedPage.of(page).words())
+        .isEqualTo(ParsedPage.words(full().text(120) + full().text(habits(), 120)));
+    assertThat(ParsedPage.of(empty().html(List.of())).words())
+        .isEqualTo(ParsedPage.words(empty().text(120)));
+  }
+
   /** Key messages of the US Centers for Disease Control and Prevention on feeder rodents. */
   @Test
   void cautions_stand_in_every_letter() {
