@@ -33,7 +33,6 @@ final class HtmlStyle {
         border-bottom: 1px solid #d0d0d0; }
       tr :first-child { padding-left: 0; }
       tr :last-child { padding-right: 0; }
-      .again :first-child { padding-left: .5rem; }
       .under :first-child { padding-left: 1rem; }
       .across th { padding-top: .75rem; font-weight: 600; }
       thead th, thead td { vertical-align: bottom; font-size: .875em; color: #454545;
@@ -62,7 +61,7 @@ final class HtmlStyle {
         .sheet { padding: 0 .75rem .5rem; }
         .wide { font-size: .8125rem; }
         .wide th, .wide td { padding-right: .3rem; }
-        .bar { width: 4rem; }
+        .bar { width: 3rem; }
       }
       @media print {
         :root { font-size: 10pt; }

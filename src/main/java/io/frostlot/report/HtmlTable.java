@@ -5,12 +5,11 @@ import java.util.stream.IntStream;
 
 /** A table as HTML; its first column heads the rows, unless numbers stand in it. */
 final class HtmlTable {
-  private static final String UNDER = " class=\"under\">";
   private static final int MOST_ROWS_IN_ONE_PIECE = 12;
   private final Table table;
   private final List<Table.Row> rows;
 
-  /** Those in which something stands. */
+  /** Those in which something stands, but for what heads a group. */
   private final List<Integer> columns;
 
   HtmlTable(Table table) {
@@ -20,10 +19,12 @@ final class HtmlTable {
   }
 
   private boolean isUsed(int column) {
-    return !table.columns().get(column).heading().isEmpty()
-        || rows.stream()
+    boolean headsGroups = table.isGrouped() && column == 0;
+    boolean hasCells =
+        rows.stream()
             .filter(row -> row.rank() != Table.Rank.ACROSS)
             .anyMatch(row -> !html(row.cells().get(column)).isEmpty());
+    return !headsGroups && (hasCells || !table.columns().get(column).heading().isEmpty());
   }
 
   String html() {
@@ -36,9 +37,13 @@ final class HtmlTable {
     }
     html.append("<tbody>\n");
     for (int r = 0; r < rows.size(); r++) {
-      boolean across = rows.get(r).rank() == Table.Rank.ACROSS;
-      html.append(across && r > 0 ? "</tbody>\n<tbody>\n" : "");
-      html.append(across ? across(rows.get(r)) : row(r)).append('\n');
+      Table.Row row = rows.get(r);
+      boolean across = row.rank() == Table.Rank.ACROSS;
+      boolean beginsGroup = table.isGrouped() && !table.beginsAsAbove(r);
+      if (across || beginsGroup) {
+        html.append(r > 0 ? "</tbody>\n<tbody>\n" : "").append(across(row));
+      }
+      html.append(across ? "" : row(row));
     }
     return html.append("</tbody>\n</table></div>\n").toString();
   }
@@ -54,38 +59,28 @@ final class HtmlTable {
     return column.side() == Table.Side.RIGHT ? " class=\"number\"" : "";
   }
 
+  /** What the rows below have in common. */
   private String across(Table.Row row) {
-    return "<tr class=\"across\"><th scope=\"rowgroup\" colspan=\"%d\">%s</th></tr>"
+    return "<tr class=\"across\"><th scope=\"rowgroup\" colspan=\"%d\">%s</th></tr>\n"
         .formatted(columns.size(), html(row.cells().get(0)));
   }
 
-  private String row(int number) {
-    Table.Row row = rows.get(number);
-    boolean again = table.beginsAsAbove(number);
-    StringBuilder html = new StringBuilder("<tr");
-    html.append(again ? " class=\"again\">" : row.rank() == Table.Rank.UNDER ? UNDER : ">");
-    for (int c : again ? columns.subList(1, columns.size()) : columns) {
+  private String row(Table.Row row) {
+    boolean under = table.isGrouped() || row.rank() == Table.Rank.UNDER;
+    StringBuilder html = new StringBuilder(under ? "<tr class=\"under\">" : "<tr>");
+    for (int c : columns) {
       Table.Column column = table.columns().get(c);
-      boolean heads = c == 0 && column.side() == Table.Side.LEFT;
+      boolean heads = c == columns.get(0) && column.side() == Table.Side.LEFT;
       String name = heads ? "th" : "td";
-      html.append('<').append(name).append(heads ? " scope=\"row\"" + span(number) : side(column));
+      html.append('<').append(name).append(heads ? " scope=\"row\"" : side(column));
       html.append('>').append(html(row.cells().get(c))).append("</").append(name).append('>');
     }
-    return html.append("</tr>").toString();
-  }
-
-  /** Over the rows below that begin alike. */
-  private String span(int number) {
-    int count = 1;
-    while (number + count < rows.size() && table.beginsAsAbove(number + count)) {
-      count++;
-    }
-    return count > 1 ? " rowspan=\"" + count + "\"" : "";
+    return html.append("</tr>\n").toString();
   }
 
   private static String html(Table.Cell cell) {
     if (cell instanceof Table.Bar bar) {
-      return "<span class=\"bar\"><i style=\"width:%d%%\"></i></span> %s"
+      return "<span class=\"bar\"><i style=\"width:%d%%\"></i></span>\u00a0%s"
           .formatted(
               Math.round(100 * Math.max(0, Math.min(1, bar.share()))),
               Wording.percent(bar.share()));

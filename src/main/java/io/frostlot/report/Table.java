@@ -57,8 +57,11 @@ final class Table {
             .toList());
   }
 
-  /** Rows that begin alike say so once, in the first of them. */
+  /** Rows that begin alike are a group, which says so once; the first column has no heading. */
   Table grouped() {
+    if (!columns.get(0).heading().isEmpty()) {
+      throw new IllegalArgumentException(columns.get(0).heading() + ", expected no heading");
+    }
     grouped = true;
     return this;
   }
@@ -109,6 +112,10 @@ final class Table {
 
   List<Row> rows() {
     return List.copyOf(rows);
+  }
+
+  boolean isGrouped() {
+    return grouped;
   }
 
   boolean hasHeadings() {
