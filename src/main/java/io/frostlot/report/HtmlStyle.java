@@ -34,6 +34,7 @@ final class HtmlStyle {
       tr :first-child { padding-left: 0; }
       tr :last-child { padding-right: 0; }
       .under :first-child { padding-left: 1rem; }
+      .across { break-after: avoid; }
       .across th { padding-top: .75rem; font-weight: 600; }
       thead th, thead td { vertical-align: bottom; font-size: .875em; color: #454545;
         border-bottom-color: #767676; }
