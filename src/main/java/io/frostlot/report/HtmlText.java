@@ -26,7 +26,10 @@ final class HtmlText {
     return escaped.toString();
   }
 
-  /** HTML Living Standard, 13.1.4 (text), whose allowed characters XML 1.0 allows too. */
+  /**
+   * The HTML Living Standard, phrasing content, on what text consists of: no controls but white
+   * space, no noncharacters, no lone surrogates. XML 1.0 (Char) takes all that is left.
+   */
   private static boolean isText(int point) {
     boolean control = Character.isISOControl(point) && point != '\n' && point != '\t';
     boolean noncharacter = (point & 0xfffe) == 0xfffe || (point >= 0xfdd0 && point <= 0xfdef);
