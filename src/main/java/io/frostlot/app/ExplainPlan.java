@@ -88,8 +88,7 @@ public final class ExplainPlan {
   }
 
   private void whyNow(Solved plan) {
-    plan.plan().orders().stream()
-        .map(Order::slot)
+    plan.plan().slots().stream()
         .min(Comparator.comparing(Slot::ordered))
         .ifPresent(
             next ->

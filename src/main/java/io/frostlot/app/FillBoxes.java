@@ -127,10 +127,7 @@ final class FillBoxes {
     pledges.add(
         new Pledge(
             supplier.id(), any, day, Pledge.Packs.atLeast(packs + 1), order.boxes().count()));
-    return shown
-        .world()
-        .withSlots(shown.plan().orders().stream().map(Order::slot).toList())
-        .withPledges(pledges);
+    return shown.world().withSlots(shown.plan().slots()).withPledges(pledges);
   }
 
   private static List<Order.Content> more(Order order, Solved fuller) {

@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Keeper;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
@@ -42,8 +41,7 @@ record JointPlanner(Planner planner, Watch watch) {
     return alone.entrySet().stream()
         .anyMatch(
             member ->
-                member.getValue().orders().stream()
-                    .map(Order::slot)
+                member.getValue().slots().stream()
                     .anyMatch(own -> isNear(slot, own, member.getKey())));
   }
 

@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.Fed;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
@@ -89,8 +88,7 @@ public final class WishCosts {
   }
 
   private static Money dearest(Solved plan) {
-    return plan.plan().orders().stream()
-        .map(Order::slot)
+    return plan.plan().slots().stream()
         .map(slot -> plan.answer().plan().books().ledger(slot).total())
         .max(Money::compareTo)
         .orElse(Money.ZERO);

@@ -29,6 +29,11 @@ public record Plan(
     discards = List.copyOf(discards);
   }
 
+  /** The deliveries that something is ordered for, in their order. */
+  public List<Slot> slots() {
+    return orders.stream().map(Order::slot).toList();
+  }
+
   /** Orders dated up to {@value #DUE_WITHIN_DAYS} days after a day, by order date. */
   public List<Order> due(LocalDate from) {
     LocalDate last = from.plusDays(DUE_WITHIN_DAYS);

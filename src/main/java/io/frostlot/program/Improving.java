@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
@@ -23,6 +22,10 @@ import java.util.function.LongSupplier;
 final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
+
+  /** So many looks take no longer than to solve a set did. */
+  private static final int LITTLE = 8;
+
   private static final long MOMENT_NANOS = TimeUnit.MILLISECONDS.toNanos(25);
 
   /** More of local search where something falls short. */
@@ -48,6 +51,7 @@ final class Improving implements Runnable {
   private final RepackingTurns repacking;
   private final List<Answer.Judged> rough = new ArrayList<>();
   private long turned = System.nanoTime();
+  private long solvedNanos;
 
   /**
    * A search that has not begun.
@@ -157,11 +161,19 @@ final class Improving implements Runnable {
     beginnings.spread(new Coarse(world).program(), weights, solving.budget()).forEach(sets::look);
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && solving.goesOn(); round++) {
-      int looks = 0;
-      while (solving.goesOn() && sets.expand(NEIGHBOURS) && looks < MOST_LOOKS) {
-        looks++;
-      }
+      look();
       supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
+    }
+  }
+
+  /** At sets next to promising ones, more where that is of use or takes next to no time. */
+  private void look() {
+    boolean more = true;
+    for (int looks = 0; more && looks < MOST_LOOKS && solving.goesOn(); looks++) {
+      long begun = System.nanoTime();
+      boolean isOfUse = sets.expand(NEIGHBOURS);
+      long took = System.nanoTime() - begun;
+      more = isOfUse || (rounds.isEmpty() && LITTLE * took < solvedNanos);
     }
   }
 
@@ -175,18 +187,21 @@ final class Improving implements Runnable {
 
   private void offer(Answer.Judged plan) {
     best.offer(plan);
-    sets.look(plan.plan().orders().stream().map(Order::slot).toList());
+    sets.look(plan.plan().slots());
   }
 
   private void solve(SortedSet<Slot> slots) {
     Optional<Answer.Judged> before = best.plan();
     int losses = solving.losses();
-    double value = solving.solve(world.withSlots(List.copyOf(slots)));
+    long begun = System.nanoTime();
+    Optional<Answer.Judged> plan = solving.solve(world.withSlots(List.copyOf(slots)));
+    solvedNanos = System.nanoTime() - begun;
     if (solving.losses() > losses && KEPT_BACK_A_LOSS * solving.losses() <= MOST_KEPT_BACK) {
       // from then on sets are valued with more room kept back: all look different then
       sets.forgetUnsolved();
     }
-    sets.solved(slots, value);
+    sets.solved(
+        slots, solving.value(plan), plan.map(it -> it.plan().slots()).orElse(List.copyOf(slots)));
     repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
     turned = System.nanoTime();
     if (best.plan().equals(before)) {

@@ -1,6 +1,5 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.time.temporal.ChronoUnit;
@@ -91,9 +90,7 @@ final class Joining implements Runnable {
 
   /** Deliveries of the best plan. */
   private List<Slot> own() {
-    return best.plan()
-        .map(it -> it.plan().orders().stream().map(Order::slot).toList())
-        .orElse(known);
+    return best.plan().map(it -> it.plan().slots()).orElse(known);
   }
 
   private boolean goesOn() {
@@ -162,7 +159,7 @@ final class Joining implements Runnable {
 
   /** A first plan, where what is known cannot be followed here. */
   private void dive(Set<Slot> slots) {
-    solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))) < Double.MAX_VALUE);
+    solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))).isPresent());
   }
 
   private void solve(Set<Slot> slots) {

@@ -1,7 +1,6 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
@@ -69,8 +68,7 @@ final class ManyKinds implements Runnable {
   /** Ends at once where none of the first sets becomes a plan. */
   @Override
   public void run() {
-    best.plan()
-        .ifPresent(plan -> sets.look(plan.plan().orders().stream().map(Order::slot).toList()));
+    best.plan().ifPresent(plan -> sets.look(plan.plan().slots()));
     begin();
     int most = best.plan().isEmpty() ? 0 : rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && goesOn.getAsBoolean(); round++) {
@@ -121,7 +119,9 @@ final class ManyKinds implements Runnable {
     Optional<Answer.Judged> plan = atOnce.plan(next.get());
     plan.ifPresent(best::offer);
     sets.solved(
-        next.get(), plan.map(some -> weights.of(some.standing())).orElse(Double.POSITIVE_INFINITY));
+        next.get(),
+        plan.map(some -> weights.of(some.standing())).orElse(Double.POSITIVE_INFINITY),
+        plan.map(some -> some.plan().slots()).orElse(List.copyOf(next.get())));
     return true;
   }
 }

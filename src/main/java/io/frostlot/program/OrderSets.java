@@ -7,13 +7,12 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
@@ -24,20 +23,25 @@ import java.util.function.ToDoubleFunction;
  * seed sees the same sets.
  */
 final class OrderSets {
-  private static final int[] SHIFTS = {1, 2, 4, 8};
+  private static final long SEED = 20_310_106;
   private static final int TRIES = 40;
-  private final Map<String, List<Slot>> bySupplier = new TreeMap<>();
+
+  /** A set next to which some were looked at before counts as so much dearer. */
+  private static final double DEARER = 0.002;
+
+  private final NearbySets nearby;
   private final ToDoubleFunction<Collection<Slot>> relaxed;
   private final Map<Set<Slot>, Seen> seen = new HashMap<>();
-  private final Random random = new Random(20_310_106);
-  private double gaps;
-  private int solved;
+  private final Chance chance = Chance.of(SEED);
+  private final List<Double> gaps = new ArrayList<>();
 
   private static final class Seen {
     private final SortedSet<Slot> slots;
     private final double relaxed;
     private double solved = Double.NaN;
+    private boolean isLarger;
     private int expanded;
+    private Iterator<SortedSet<Slot>> beside = Collections.emptyIterator();
 
     Seen(Collection<Slot> slots, double relaxed) {
       this.slots = Collections.unmodifiableSortedSet(new TreeSet<>(slots));
@@ -56,9 +60,7 @@ final class OrderSets {
    */
   OrderSets(World world, ToDoubleFunction<Collection<Slot>> relaxed) {
     this.relaxed = relaxed;
-    for (Slot slot : world.slots()) {
-      bySupplier.computeIfAbsent(slot.supplier(), id -> new ArrayList<>()).add(slot);
-    }
+    nearby = new NearbySets(world);
   }
 
   /** Looks at a set; false where it was seen before or is empty. */
@@ -93,40 +95,70 @@ final class OrderSets {
         .map(set -> set.slots);
   }
 
-  /** Remembers what the program of a set came to. */
-  void solved(Collection<Slot> slots, double value) {
+  /**
+   * Remembers what the program of a set came to.
+   *
+   * @param used those of its deliveries that the plan found has: where they are fewer, it is what
+   *     lies next to them that is worth a look
+   */
+  void solved(Collection<Slot> slots, double value, Collection<Slot> used) {
+    solved(slots, value);
+    if (used.size() < slots.size()) {
+      Optional.ofNullable(seen.get(Set.copyOf(slots))).ifPresent(set -> set.isLarger = true);
+      solved(used, value);
+    }
+  }
+
+  private void solved(Collection<Slot> slots, double value) {
     look(slots);
     Seen set = seen.get(Set.copyOf(slots));
     if (set != null && !set.isSolved()) {
       set.solved = value;
-      if (value < Double.POSITIVE_INFINITY) {
-        gaps += value - set.relaxed;
-        solved++;
-      }
+      gaps.add(value - set.relaxed);
+    } else if (set != null) {
+      set.solved = Math.min(value, set.solved);
     }
   }
 
   /** Looks at some sets next to one of the best; did one of them come out lowest of all? */
   boolean expand(int count) {
     double before = lowest();
-    double gap = solved == 0 ? 0 : gaps / solved;
+    double gap = usualGap();
+    double dearer = DEARER * (lowest() + gap);
     Optional<Seen> from =
         seen.values().stream()
-            .filter(set -> set.relaxed < Double.POSITIVE_INFINITY)
-            .min(byValue(set -> set.expanded + (set.isSolved() ? set.solved : set.relaxed + gap)));
+            .filter(set -> set.relaxed < Double.POSITIVE_INFINITY && !set.isLarger)
+            .min(
+                byValue(
+                    set ->
+                        set.expanded * dearer + (set.isSolved() ? set.solved : set.relaxed + gap)));
     if (from.isEmpty()) {
       return false;
     }
-    from.get().expanded++;
-    int found = 0;
-    for (int tries = 0; tries < TRIES && found < count; tries++) {
-      found += look(beside(from.get().slots)) ? 1 : 0;
-    }
+    lookBeside(from.get(), count);
     return lowest() < before;
+  }
+
+  private void lookBeside(Seen from, int count) {
+    if (from.expanded++ == 0) {
+      from.beside = nearby.of(from.slots, chance).iterator();
+    }
+    int found = 0;
+    for (int tries = 0; found < count && (from.beside.hasNext() || tries < TRIES); ) {
+      boolean isNext = from.beside.hasNext();
+      tries += isNext ? 0 : 1;
+      boolean isNew = look(isNext ? from.beside.next() : nearby.withOneMore(from.slots, chance));
+      found += isNew ? 1 : 0;
+    }
   }
 
   private static Comparator<Seen> byValue(ToDoubleFunction<Seen> value) {
     return Comparator.comparingDouble(value).thenComparing(set -> set.slots.toString());
+  }
+
+  /** What whole packs cost a set: the median, since some lose a meal by rounding. */
+  private double usualGap() {
+    return gaps.isEmpty() ? 0 : gaps.stream().sorted().toList().get((gaps.size() - 1) / 2);
   }
 
   private double lowest() {
@@ -134,49 +166,5 @@ final class OrderSets {
         .mapToDouble(set -> set.relaxed)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private SortedSet<Slot> beside(SortedSet<Slot> slots) {
-    SortedSet<Slot> other = new TreeSet<>(slots);
-    List<Slot> all = List.copyOf(slots);
-    Slot one = all.get(random.nextInt(all.size()));
-    switch (random.nextInt(6)) {
-      case 0 -> other.remove(one);
-      case 1 -> other.add(any());
-      case 2 -> {
-        other.remove(one);
-        other.add(sameTime(one));
-      }
-      default -> {
-        other.remove(one);
-        other.add(shifted(one));
-      }
-    }
-    return other;
-  }
-
-  private Slot any() {
-    return anyOf(List.copyOf(bySupplier.values()));
-  }
-
-  private Slot anyOf(List<List<Slot>> suppliers) {
-    List<Slot> of = suppliers.get(random.nextInt(suppliers.size()));
-    return of.get(random.nextInt(of.size()));
-  }
-
-  /** The delivery of some supplier that comes nearest in time. */
-  private Slot sameTime(Slot slot) {
-    long day = slot.arrivesEarliest().toEpochDay();
-    List<List<Slot>> suppliers = List.copyOf(bySupplier.values());
-    return suppliers.get(random.nextInt(suppliers.size())).stream()
-        .min(
-            Comparator.comparingLong(other -> Math.abs(other.arrivesEarliest().toEpochDay() - day)))
-        .orElse(slot);
-  }
-
-  private Slot shifted(Slot slot) {
-    List<Slot> of = bySupplier.get(slot.supplier());
-    int by = SHIFTS[random.nextInt(SHIFTS.length)] * (random.nextBoolean() ? 1 : -1);
-    return of.get(Math.max(0, Math.min(of.size() - 1, of.indexOf(slot) + by)));
   }
 }

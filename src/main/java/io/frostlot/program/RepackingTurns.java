@@ -53,9 +53,9 @@ final class RepackingTurns {
   private final OptionalInt rounds;
   private Optional<TrialWorld> trials = Optional.empty();
   private Optional<RepackingRun> now = Optional.empty();
-  private Optional<Answer.Judged> first = Optional.empty();
   private int begun;
   private boolean tepid;
+  private boolean ofUse;
   private double share = 1;
 
   /**
@@ -113,11 +113,15 @@ final class RepackingTurns {
   /**
    * Before others begin: a moment, some more of them as long as meals are unmet; and where the
    * programs of sets of deliveries are not small, which is where rounding is hard, until it is cold
-   * and, unless it has left meals unmet, has gone on from what lies near.
+   * and, unless it has left meals unmet, has gone on from what lies near. Where they are small and
+   * nothing is lacking others have most of the time, as long as they are of more use.
    */
   void lead(long nanos) {
     for (int turns = 0; turns == 0 || isLeading(turns); turns++) {
       turn(nanos);
+    }
+    if (share < MOST && !solving.lacks() && solving.isSmall()) {
+      share = LEAST;
     }
   }
 
@@ -148,7 +152,9 @@ final class RepackingTurns {
       }
       now.ifPresent(run -> run.run(end));
     } while (isPolished() && now.isPresent() && mayGoOn(end));
-    return best.plan().filter(plan -> !before.equals(Optional.of(plan)));
+    Optional<Answer.Judged> found = best.plan().filter(plan -> !before.equals(Optional.of(plan)));
+    ofUse |= found.isPresent();
+    return found;
   }
 
   private boolean isLeftBehind(RepackingRun run) {
@@ -169,8 +175,8 @@ final class RepackingTurns {
             : Optional.empty();
     near.ifPresent(best::offer);
     if (now.filter(RepackingRun::isCold).isPresent()) {
-      share = best.plan().equals(first) ? Math.max(LEAST, share / 2) : Math.min(MOST, share * 2);
-      first = best.plan();
+      share = ofUse ? Math.min(MOST, share * 2) : Math.max(LEAST, share / 2);
+      ofUse = false;
     }
     double warm = tepid || near.isPresent() ? TEPID : 1;
     tepid = !tepid;

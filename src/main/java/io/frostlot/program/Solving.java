@@ -2,9 +2,7 @@ package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Moving;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.World;
-import io.frostlot.supply.Slot;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -85,6 +83,11 @@ final class Solving {
     return best.plan().filter(plan -> plan.standing().shortfall() > 0).isPresent();
   }
 
+  /** Does it leave meals, or fall short? */
+  boolean lacks() {
+    return leavesMeals() || fallsShort();
+  }
+
   /** Is the program of the best plan's deliveries a small one? */
   boolean isSmall() {
     return best.plan()
@@ -95,7 +98,7 @@ final class Solving {
 
   /** What the best plan weighs. */
   double value() {
-    return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+    return value(best.plan());
   }
 
   /** For one linear program. */
@@ -112,15 +115,20 @@ final class Solving {
    * The program of some deliveries, first as if nothing could be moved between freezers, which is
    * much smaller.
    *
-   * @return what the plan found weighs; infinite where there is none
+   * @return the plan found; empty where there is none
    */
-  double solve(World part) {
+  Optional<Answer.Judged> solve(World part) {
     double before = value();
     Attempt.Result result = search(part.withoutMoves(), Optional.empty());
     if (value() < before && !new Moving(part).days().isEmpty()) {
       search(part, result.plan());
     }
-    return result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+    return result.plan();
+  }
+
+  /** What a plan weighs; infinite where there is none. */
+  double value(Optional<Answer.Judged> plan) {
+    return plan.map(it -> weights.of(it.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The same orders, with the animals fed as well as can be; empty where that was not found. */
@@ -133,8 +141,7 @@ final class Solving {
 
   /** The deliveries of a plan, nothing moved. */
   private World part(Answer.Judged plan) {
-    List<Slot> slots = plan.plan().orders().stream().map(Order::slot).sorted().toList();
-    return judging.world().withSlots(slots).withoutMoves();
+    return judging.world().withSlots(plan.plan().slots()).withoutMoves();
   }
 
   /** What HiGHS finds near the packs of a plan (see {@link NearPacks}); empty where not better. */

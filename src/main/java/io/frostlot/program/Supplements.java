@@ -3,7 +3,6 @@ package io.frostlot.program;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Demand;
 import io.frostlot.plan.Joint;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Replay;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
@@ -32,10 +31,7 @@ final class Supplements {
     if (plan.standing().unmet() == 0) {
       return List.of();
     }
-    Set<Slot> own =
-        plan.plan().orders().stream()
-            .map(Order::slot)
-            .collect(Collectors.toCollection(TreeSet::new));
+    Set<Slot> own = new TreeSet<>(plan.plan().slots());
     List<Set<Slot>> sets = new ArrayList<>();
     Replay.of(world, plan.plan()).unmet().stream()
         .limit(MEALS)
@@ -45,10 +41,7 @@ final class Supplements {
 
   /** One more for every meal that a plan leaves unmet, of each supplier; without the plan's own. */
   Set<Slot> all(Answer.Judged plan) {
-    Set<Slot> own =
-        plan.plan().orders().stream()
-            .map(Order::slot)
-            .collect(Collectors.toCollection(TreeSet::new));
+    Set<Slot> own = new TreeSet<>(plan.plan().slots());
     return plan.standing().unmet() == 0
         ? Set.of()
         : Replay.of(world, plan.plan()).unmet().stream()
