@@ -114,7 +114,9 @@ final class OrderSets {
     Seen set = seen.get(Set.copyOf(slots));
     if (set != null && !set.isSolved()) {
       set.solved = value;
-      gaps.add(value - set.relaxed);
+      if (value < Double.POSITIVE_INFINITY) {
+        gaps.add(value - set.relaxed);
+      }
     } else if (set != null) {
       set.solved = Math.min(value, set.solved);
     }
