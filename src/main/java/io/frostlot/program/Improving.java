@@ -4,7 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -33,16 +33,15 @@ final class Improving implements Runnable {
 
   private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
-  /** Percent of the freezers that sets are valued without, more with each meal lost to rounding. */
-  private static final int KEPT_BACK_A_LOSS = 8;
-
-  private static final int MOST_KEPT_BACK = 24;
+  /** Of a plan's value, what is not worth a look. */
+  private static final double LITTLE_OF_IT = 0.001;
 
   private final World world;
   private final List<Slot> known;
   private final Best best;
   private final Weights weights;
   private final Beginnings beginnings;
+  private final SetValues values;
   private final OrderSets sets;
   private final Judging judging;
   private final Solving solving;
@@ -50,6 +49,10 @@ final class Improving implements Runnable {
   private final Polishing polishing;
   private final RepackingTurns repacking;
   private final List<Answer.Judged> rough = new ArrayList<>();
+
+  /** Deliveries of which the best plan is known, however many packs are changed. */
+  private final Set<Set<Slot>> asGoodAsCanBe = new HashSet<>();
+
   private long turned = System.nanoTime();
   private long solvedNanos;
 
@@ -65,9 +68,10 @@ final class Improving implements Runnable {
     this.rounds = rounds;
     weights = Weights.of(world);
     beginnings = new Beginnings(world);
-    sets = new OrderSets(world, this::relaxed);
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
+    values = new SetValues(world, solving);
+    sets = new OrderSets(world, values::of);
     polishing = new Polishing(best, solving);
     repacking = new RepackingTurns(world, best, solving, polishing, rounds);
   }
@@ -166,14 +170,20 @@ final class Improving implements Runnable {
     }
   }
 
-  /** At sets next to promising ones, more where that is of use or takes next to no time. */
+  /**
+   * At sets next to promising ones: more where the last ones promised more than all before, up to
+   * the time that it took to solve one, or where they took next to no time.
+   */
   private void look() {
+    long begun = System.nanoTime();
     boolean more = true;
-    for (int looks = 0; more && looks < MOST_LOOKS && solving.goesOn(); looks++) {
-      long begun = System.nanoTime();
+    for (int looks = 0; more && solving.goesOn(); looks++) {
+      long before = System.nanoTime() - begun;
       boolean isOfUse = sets.expand(NEIGHBOURS);
-      long took = System.nanoTime() - begun;
-      more = isOfUse || (rounds.isEmpty() && LITTLE * took < solvedNanos);
+      long spent = System.nanoTime() - begun;
+      boolean isLittle = rounds.isEmpty() && LITTLE * (spent - before) < solvedNanos;
+      boolean isShort = rounds.isEmpty() && spent < solvedNanos;
+      more = looks + 1 < MOST_LOOKS ? isOfUse || isLittle : isOfUse && isShort;
     }
   }
 
@@ -192,38 +202,28 @@ final class Improving implements Runnable {
 
   private void solve(SortedSet<Slot> slots) {
     Optional<Answer.Judged> before = best.plan();
-    int losses = solving.losses();
+    int keptBack = values.keptBack();
     long begun = System.nanoTime();
-    Optional<Answer.Judged> plan = solving.solve(world.withSlots(List.copyOf(slots)));
+    Attempt.Result result = solving.solve(world.withSlots(List.copyOf(slots)));
     solvedNanos = System.nanoTime() - begun;
-    if (solving.losses() > losses && KEPT_BACK_A_LOSS * solving.losses() <= MOST_KEPT_BACK) {
-      // from then on sets are valued with more room kept back: all look different then
+    if (values.keptBack() > keptBack) {
+      // all look different from then on
       sets.forgetUnsolved();
     }
-    sets.solved(
-        slots, solving.value(plan), plan.map(it -> it.plan().slots()).orElse(List.copyOf(slots)));
+    double value = solving.value(result.plan());
+    List<Slot> used = result.plan().map(it -> it.plan().slots()).orElse(List.copyOf(slots));
+    sets.solved(slots, value, used);
+    if (result.finished() && value - result.bound() < LITTLE_OF_IT * value) {
+      asGoodAsCanBe.add(Set.copyOf(used));
+    }
     repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
     turned = System.nanoTime();
-    if (best.plan().equals(before)) {
+    if (best.plan().equals(before) && best.plan().filter(this::isAsGoodAsCanBe).isEmpty()) {
       polishing.near().ifPresent(this::offer);
     }
   }
 
-  /** The least that a set may come to when each of its orders is placed in a sketch. */
-  private double relaxed(Collection<Slot> slots) {
-    int keptBack = Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * solving.losses());
-    Sketch sketch = new Sketch(keptBack, true);
-    Program program = Rules.program(sketch.of(world.withSlots(slots.stream().sorted().toList())));
-    List<Model.Row> placed = new ArrayList<>();
-    program
-        .decisions()
-        .orders()
-        .values()
-        .forEach(order -> placed.add(Model.extra(1, Linear.of(order.open()), 1)));
-    Model model = program.model();
-    return Relaxation.minimise(
-            model, weights.objective(model), placed, solving.budget().milliseconds())
-        .map(Relaxation.End::bound)
-        .orElse(Double.POSITIVE_INFINITY);
+  private boolean isAsGoodAsCanBe(Answer.Judged plan) {
+    return asGoodAsCanBe.contains(Set.copyOf(plan.plan().slots()));
   }
 }

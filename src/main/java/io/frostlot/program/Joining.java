@@ -159,7 +159,7 @@ final class Joining implements Runnable {
 
   /** A first plan, where what is known cannot be followed here. */
   private void dive(Set<Slot> slots) {
-    solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))).isPresent());
+    solving.briefly(() -> solving.solve(world.withSlots(List.copyOf(slots))).plan().isPresent());
   }
 
   private void solve(Set<Slot> slots) {

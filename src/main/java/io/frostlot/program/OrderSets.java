@@ -73,9 +73,10 @@ final class OrderSets {
     return true;
   }
 
-  /** Sets not solved yet may be looked at again. */
+  /** Sets not solved yet may be looked at again, those next to the others soon. */
   void forgetUnsolved() {
     seen.values().removeIf(set -> !set.isSolved());
+    seen.values().forEach(set -> set.expanded = 0);
   }
 
   /** The set that promises most among those not solved yet, if it may come below a value. */

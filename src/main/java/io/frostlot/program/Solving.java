@@ -115,15 +115,15 @@ final class Solving {
    * The program of some deliveries, first as if nothing could be moved between freezers, which is
    * much smaller.
    *
-   * @return the plan found; empty where there is none
+   * @return the plan found, if there is one, and whether nothing better is left there
    */
-  Optional<Answer.Judged> solve(World part) {
+  Attempt.Result solve(World part) {
     double before = value();
     Attempt.Result result = search(part.withoutMoves(), Optional.empty());
     if (value() < before && !new Moving(part).days().isEmpty()) {
       search(part, result.plan());
     }
-    return result.plan();
+    return result;
   }
 
   /** What a plan weighs; infinite where there is none. */
