@@ -21,8 +21,8 @@ import java.util.stream.Stream;
  * takes, and with less. More room is looser: the curve never rises.
  */
 final class FreezerCurve {
-  private static final double ANY_ROOM = 0.07;
-  private static final double POINT = 0.065;
+  private static final double ANY_ROOM = 0.06;
+  private static final double POINT = 0.05;
   private static final long TENTH = 100_000;
   private static final int BENDS = 2;
 

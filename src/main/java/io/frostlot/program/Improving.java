@@ -23,6 +23,9 @@ final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
 
+  /** Before deliveries as the relaxation spreads them are looked at, which takes seconds. */
+  private static final int ROUNDS_NEAR_KNOWN = 6;
+
   /** So many looks take no longer than to solve a set did. */
   private static final int LITTLE = 8;
 
@@ -71,7 +74,7 @@ final class Improving implements Runnable {
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
     values = new SetValues(world, solving);
-    sets = new OrderSets(world, values::of);
+    sets = new OrderSets(world, values);
     polishing = new Polishing(best, solving);
     repacking = new RepackingTurns(world, best, solving, polishing, rounds);
   }
@@ -162,9 +165,13 @@ final class Improving implements Runnable {
     if (solving.losses() > 0) {
       begin();
     }
-    beginnings.spread(new Coarse(world).program(), weights, solving.budget()).forEach(sets::look);
+    int spreadFrom = known.isEmpty() ? 0 : ROUNDS_NEAR_KNOWN;
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && solving.goesOn(); round++) {
+      if (round == spreadFrom) {
+        Program coarse = new Coarse(world).program();
+        beginnings.spread(coarse, weights, solving.budget()).forEach(sets::look);
+      }
       look();
       supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
     }

@@ -51,7 +51,7 @@ final class ManyKinds implements Runnable {
     this.rounds = rounds;
     atOnce = new AtOnce(world, rounds);
     weights = Weights.of(world);
-    sets = new OrderSets(world, this::value);
+    sets = new OrderSets(world, OrderSets.Values.only(this::value));
   }
 
   /** Are there so many kinds of meals, and can it be done? */

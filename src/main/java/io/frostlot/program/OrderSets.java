@@ -2,15 +2,14 @@ package io.frostlot.program;
 
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -19,8 +18,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * A local search over sets of deliveries to order from: one moved to another date, replaced by one
  * of another supplier, left out or added. Each set seen has a cheap value, that of a linear
- * relaxation with all its orders placed; the most promising is then solved as a program. The same
- * seed sees the same sets.
+ * relaxation with all its orders placed; the most promising is looked at more closely, and solved
+ * as a program where it is still that. The same seed sees the same sets.
  */
 final class OrderSets {
   private static final long SEED = 20_310_106;
@@ -30,14 +29,45 @@ final class OrderSets {
   private static final double DEARER = 0.002;
 
   private final NearbySets nearby;
-  private final ToDoubleFunction<Collection<Slot>> relaxed;
+  private final Values values;
   private final Map<Set<Slot>, Seen> seen = new HashMap<>();
   private final Chance chance = Chance.of(SEED);
-  private final List<Double> gaps = new ArrayList<>();
+
+  /** What sets come to when solved above what they promised. */
+  private final Usual gaps = new Usual();
+
+  /** What sets promise at a closer look above what they did before. */
+  private final Usual lifts = new Usual();
+
+  /** What a set may come to. */
+  interface Values {
+    /** The cheap value; infinite where there is no plan. */
+    double relaxed(Collection<Slot> slots);
+
+    /** The same at a closer look; empty where there is none. */
+    OptionalDouble closer(Collection<Slot> slots);
+
+    /** Without a closer look. */
+    static Values only(ToDoubleFunction<Collection<Slot>> relaxed) {
+      return new Values() {
+        @Override
+        public double relaxed(Collection<Slot> slots) {
+          return relaxed.applyAsDouble(slots);
+        }
+
+        @Override
+        public OptionalDouble closer(Collection<Slot> slots) {
+          return OptionalDouble.empty();
+        }
+      };
+    }
+  }
 
   private static final class Seen {
     private final SortedSet<Slot> slots;
     private final double relaxed;
+    private double closer = Double.NaN;
+    private boolean isLookedAt;
     private double solved = Double.NaN;
     private boolean isLarger;
     private int expanded;
@@ -51,15 +81,16 @@ final class OrderSets {
     boolean isSolved() {
       return !Double.isNaN(solved);
     }
+
+    /** About the least that it may come to. */
+    double least() {
+      return Double.isNaN(closer) ? relaxed : closer;
+    }
   }
 
-  /**
-   * No sets yet.
-   *
-   * @param relaxed the cheap value of a set
-   */
-  OrderSets(World world, ToDoubleFunction<Collection<Slot>> relaxed) {
-    this.relaxed = relaxed;
+  /** No sets yet. */
+  OrderSets(World world, Values values) {
+    this.values = values;
     nearby = new NearbySets(world);
   }
 
@@ -69,7 +100,7 @@ final class OrderSets {
     if (key.isEmpty() || seen.containsKey(key)) {
       return false;
     }
-    seen.put(key, new Seen(slots, relaxed.applyAsDouble(slots)));
+    seen.put(key, new Seen(slots, values.relaxed(slots)));
     return true;
   }
 
@@ -81,10 +112,37 @@ final class OrderSets {
 
   /** The set that promises most among those not solved yet, if it may come below a value. */
   Optional<SortedSet<Slot>> nextToSolve(double below) {
+    Optional<Seen> next = mostPromising(below);
+    boolean isFirst = seen.values().stream().noneMatch(Seen::isSolved);
+    while (!isFirst && next.filter(set -> !set.isLookedAt).isPresent()) {
+      lookCloser(next.get());
+      next = mostPromising(below);
+    }
+    return next.map(set -> set.slots);
+  }
+
+  private void lookCloser(Seen set) {
+    set.isLookedAt = true;
+    values
+        .closer(set.slots)
+        .ifPresent(
+            value -> {
+              set.closer = Math.max(set.relaxed, value);
+              lifts.add(set.closer - set.relaxed);
+            });
+  }
+
+  private Optional<Seen> mostPromising(double below) {
+    double little = lifts.lowerQuartile();
+    double usual = lifts.median();
     return seen.values().stream()
-        .filter(set -> !set.isSolved() && set.relaxed < below)
-        .min(byValue(set -> set.relaxed))
-        .map(set -> set.slots);
+        .filter(set -> !set.isSolved() && set.least() < below)
+        .min(
+            byValue(
+                set ->
+                    Double.isNaN(set.closer)
+                        ? set.relaxed + (set.isLookedAt ? usual : little)
+                        : set.closer));
   }
 
   /** The one of some sets that promises most among those not solved yet. */
@@ -92,7 +150,7 @@ final class OrderSets {
     return some.stream()
         .map(slots -> seen.get(Set.copyOf(slots)))
         .filter(set -> set != null && !set.isSolved())
-        .min(byValue(set -> set.relaxed))
+        .min(byValue(Seen::least))
         .map(set -> set.slots);
   }
 
@@ -115,9 +173,7 @@ final class OrderSets {
     Seen set = seen.get(Set.copyOf(slots));
     if (set != null && !set.isSolved()) {
       set.solved = value;
-      if (value < Double.POSITIVE_INFINITY) {
-        gaps.add(value - set.relaxed);
-      }
+      gaps.add(value - set.relaxed);
     } else if (set != null) {
       set.solved = Math.min(value, set.solved);
     }
@@ -126,7 +182,7 @@ final class OrderSets {
   /** Looks at some sets next to one of the best; did one of them come out lowest of all? */
   boolean expand(int count) {
     double before = lowest();
-    double gap = usualGap();
+    double gap = gaps.median();
     double dearer = DEARER * (lowest() + gap);
     Optional<Seen> from =
         seen.values().stream()
@@ -157,11 +213,6 @@ final class OrderSets {
 
   private static Comparator<Seen> byValue(ToDoubleFunction<Seen> value) {
     return Comparator.comparingDouble(value).thenComparing(set -> set.slots.toString());
-  }
-
-  /** What whole packs cost a set: the median, since some lose a meal by rounding. */
-  private double usualGap() {
-    return gaps.isEmpty() ? 0 : gaps.stream().sorted().toList().get((gaps.size() - 1) / 2);
   }
 
   private double lowest() {

@@ -56,6 +56,8 @@ final class RepackingTurns {
   private int begun;
   private boolean tepid;
   private boolean ofUse;
+  private boolean areOthersStrong;
+  private Optional<Answer.Judged> last = Optional.empty();
   private double share = 1;
 
   /**
@@ -113,16 +115,14 @@ final class RepackingTurns {
   /**
    * Before others begin: a moment, some more of them as long as meals are unmet; and where the
    * programs of sets of deliveries are not small, which is where rounding is hard, until it is cold
-   * and, unless it has left meals unmet, has gone on from what lies near. Where they are small and
-   * nothing is lacking others have most of the time, as long as they are of more use.
+   * and, unless it has left meals unmet, has gone on from what lies near. Where they are small,
+   * others have more of the time from each turn on that brings nothing while they bring something.
    */
   void lead(long nanos) {
     for (int turns = 0; turns == 0 || isLeading(turns); turns++) {
       turn(nanos);
     }
-    if (share < MOST && !solving.lacks() && solving.isSmall()) {
-      share = LEAST;
-    }
+    areOthersStrong = share < MOST && solving.isSmall();
   }
 
   private boolean isLeading(int turns) {
@@ -154,7 +154,19 @@ final class RepackingTurns {
     } while (isPolished() && now.isPresent() && mayGoOn(end));
     Optional<Answer.Judged> found = best.plan().filter(plan -> !before.equals(Optional.of(plan)));
     ofUse |= found.isPresent();
+    if (areOthersStrong) {
+      share(found.isPresent(), !before.equals(last));
+      last = best.plan();
+    }
     return found;
+  }
+
+  private void share(boolean gained, boolean othersGained) {
+    if (gained && !othersGained) {
+      share = Math.max(share, Math.min(1, 2 * share));
+    } else if (othersGained && !gained) {
+      share = Math.max(LEAST, share / 2);
+    }
   }
 
   private boolean isLeftBehind(RepackingRun run) {

@@ -63,8 +63,23 @@ final class Scip {
     }
   }
 
-  /** Time by the clock, and rounds of {@value NODES_IN_ROUND} nodes where they are counted. */
-  record Budget(long milliseconds, OptionalInt rounds) {
+  /**
+   * How much work.
+   *
+   * @param milliseconds by the clock
+   * @param rounds of {@value NODES_IN_ROUND} nodes, where they are counted
+   * @param atRoot no more than the first node
+   */
+  record Budget(long milliseconds, OptionalInt rounds, boolean atRoot) {
+    Budget(long milliseconds, OptionalInt rounds) {
+      this(milliseconds, rounds, false);
+    }
+
+    /** For the first node alone: a relaxation with what cuts bring there. */
+    Budget justTheRoot() {
+      return new Budget(milliseconds, rounds, true);
+    }
+
     /** So long by the clock; where rounds are counted, as long as they take. */
     static Budget of(long milliseconds, OptionalInt rounds) {
       return new Budget(rounds.isPresent() ? LONG_MILLIS : milliseconds, rounds);
@@ -113,7 +128,11 @@ final class Scip {
     try (Loaded loaded = new Loaded("SCIP", model, task)) {
       MPSolver solver = loaded.solver();
       solver.setTimeLimit(task.budget().milliseconds());
-      task.budget().rounds().ifPresent(rounds -> limitNodes(solver, rounds));
+      if (task.budget().atRoot()) {
+        limitNodes(solver, 1);
+      } else if (task.budget().rounds().isPresent()) {
+        limitNodes(solver, nodes(task.budget().rounds()));
+      }
       hint(loaded, task.hint());
       MPSolverParameters parameters = new MPSolverParameters();
       parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
@@ -153,8 +172,8 @@ final class Scip {
         : Integer.MAX_VALUE;
   }
 
-  private static void limitNodes(MPSolver solver, int rounds) {
-    String limit = "limits/nodes=" + nodes(OptionalInt.of(rounds));
+  private static void limitNodes(MPSolver solver, int nodes) {
+    String limit = "limits/nodes=" + nodes;
     if (!solver.setSolverSpecificParametersAsString(limit)) {
       throw new IllegalStateException("SCIP does not take " + limit);
     }

@@ -106,7 +106,7 @@ final class Solving {
     return budget(ROUND_MILLIS);
   }
 
-  private Scip.Budget budget(long most) {
+  Scip.Budget budget(long most) {
     OptionalInt one = rounds.isPresent() ? OptionalInt.of(1) : OptionalInt.empty();
     return Scip.Budget.of(Math.min(most, millisLeft.getAsLong()), one);
   }
@@ -224,8 +224,9 @@ final class Solving {
       attempt.finishNear(objective, point, rounds).ifPresent(found);
     }
     boolean loses = value > weights.ofAMeal();
-    losses += loses ? 1 : 0;
-    if (!BranchAndBound.isSmall(attempt.program().model())) {
+    boolean isSmall = BranchAndBound.isSmall(attempt.program().model());
+    losses += loses && !isSmall ? 1 : 0;
+    if (!isSmall) {
       return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
     }
     if (loses && point.length > 0 && slice > BranchAndBound.MOMENT_MILLIS) {

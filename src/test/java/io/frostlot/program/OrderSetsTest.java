@@ -8,9 +8,11 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -24,13 +26,29 @@ final class OrderSetsTest {
           .need(20, 1)
           .world();
   private final List<Set<Slot>> looked = new ArrayList<>();
+  private final List<Set<Slot>> closely = new ArrayList<>();
 
   private OrderSets sets(ToDoubleFunction<Collection<Slot>> relaxed) {
+    return sets(relaxed, slots -> OptionalDouble.empty());
+  }
+
+  private OrderSets sets(
+      ToDoubleFunction<Collection<Slot>> relaxed,
+      Function<Collection<Slot>, OptionalDouble> closer) {
     return new OrderSets(
         world,
-        slots -> {
-          looked.add(Set.copyOf(slots));
-          return relaxed.applyAsDouble(slots);
+        new OrderSets.Values() {
+          @Override
+          public double relaxed(Collection<Slot> slots) {
+            looked.add(Set.copyOf(slots));
+            return relaxed.applyAsDouble(slots);
+          }
+
+          @Override
+          public OptionalDouble closer(Collection<Slot> slots) {
+            closely.add(Set.copyOf(slots));
+            return closer.apply(slots);
+          }
         });
   }
 
@@ -141,5 +159,28 @@ final class OrderSetsTest {
     sets.solved(set(slot("b", 7)), 120, set(slot("b", 7)));
     assertThat(sets.nextToSolve(Double.POSITIVE_INFINITY)).hasValue(set(slot("a", 3)));
     assertThat(sets.nextToSolve(100)).isEmpty();
+  }
+
+  @Test
+  void whatPromisesLessAtACloserLookWaits() {
+    SortedSet<Slot> first = set(slot("a", 1));
+    SortedSet<Slot> lowest = set(slot("a", 3));
+    SortedSet<Slot> other = set(slot("b", 7));
+    OrderSets sets =
+        sets(
+            slots -> slots.contains(slot("a", 3)) ? 90 : 100,
+            slots -> OptionalDouble.of(slots.contains(slot("a", 3)) ? 130 : 115));
+    List.of(first, lowest, other).forEach(sets::look);
+    sets.solved(first, 140, first);
+
+    assertThat(sets.nextToSolve(Double.POSITIVE_INFINITY)).hasValue(lowest);
+    assertThat(closely).containsExactly(lowest);
+    sets.look(set(slot("b", 8)));
+    sets.solved(lowest, 135, lowest);
+
+    // 115 was found for it, and the next one, 100 and a quarter of the lifts, is no less
+    assertThat(sets.nextToSolve(Double.POSITIVE_INFINITY)).isPresent();
+    assertThat(closely).doesNotHaveDuplicates().hasSizeGreaterThan(1);
+    assertThat(sets.nextToSolve(115)).isEmpty();
   }
 }
