@@ -24,6 +24,11 @@ public record Standing(int unmetMust, int unmetOther, long shortfall, Money mone
     return unmetMust + unmetOther;
   }
 
+  /** Are all meals met, and does no soft rule fall short? */
+  public boolean lacksNothing() {
+    return unmet() == 0 && shortfall == 0;
+  }
+
   public Standing withShortfall(long other) {
     return new Standing(unmetMust, unmetOther, other, money);
   }

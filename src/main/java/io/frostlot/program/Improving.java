@@ -73,7 +73,7 @@ final class Improving implements Runnable {
     beginnings = new Beginnings(world);
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
-    values = new SetValues(world, solving);
+    values = new SetValues(world, best, solving);
     sets = new OrderSets(world, values);
     polishing = new Polishing(best, solving);
     repacking = new RepackingTurns(world, best, solving, polishing, rounds);
@@ -217,7 +217,8 @@ final class Improving implements Runnable {
       // all look different from then on
       sets.forgetUnsolved();
     }
-    double value = solving.value(result.plan());
+    double value =
+        result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
     List<Slot> used = result.plan().map(it -> it.plan().slots()).orElse(List.copyOf(slots));
     sets.solved(slots, value, used);
     if (result.finished() && value - result.bound() < LITTLE_OF_IT * value) {

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * What sets of deliveries promise: the least that one may come to when each of its orders is placed
  * in a sketch of the world, with more of the freezers kept back once rounding has lost meals.
  */
-record SetValues(World world, Solving solving) implements OrderSets.Values {
+record SetValues(World world, Best best, Solving solving) implements OrderSets.Values {
   /** Percent of the freezers with each meal lost. */
   private static final int KEPT_BACK_A_LOSS = 8;
 
@@ -24,7 +24,7 @@ record SetValues(World world, Solving solving) implements OrderSets.Values {
 
   /** Percent of the freezers now. */
   int keptBack() {
-    return Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * solving.losses());
+    return Math.min(MOST_KEPT_BACK, KEPT_BACK_A_LOSS * solving.largeLosses());
   }
 
   @Override
@@ -49,7 +49,8 @@ record SetValues(World world, Solving solving) implements OrderSets.Values {
    */
   @Override
   public OptionalDouble closer(Collection<Slot> slots) {
-    if (solving.lacks() || !solving.goesOn()) {
+    boolean lacksNothing = best.plan().filter(it -> it.standing().lacksNothing()).isPresent();
+    if (!lacksNothing || !solving.goesOn()) {
       return OptionalDouble.empty();
     }
     World part = world.withSlots(slots.stream().sorted().toList()).withoutMoves();

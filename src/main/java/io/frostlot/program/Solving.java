@@ -34,6 +34,7 @@ final class Solving {
   private final Weights weights;
   private long slice = ROUND_MILLIS;
   private int losses;
+  private int largeLosses;
   private boolean beyondFirst;
 
   /**
@@ -73,6 +74,11 @@ final class Solving {
     return losses;
   }
 
+  /** The same in programs that are not small, where branch and bound does not find them again. */
+  int largeLosses() {
+    return largeLosses;
+  }
+
   /** Are meals unmet in the best plan? */
   boolean leavesMeals() {
     return best.plan().filter(plan -> plan.standing().unmet() > 0).isPresent();
@@ -81,11 +87,6 @@ final class Solving {
   /** Does something fall short in the best plan? */
   boolean fallsShort() {
     return best.plan().filter(plan -> plan.standing().shortfall() > 0).isPresent();
-  }
-
-  /** Does it leave meals, or fall short? */
-  boolean lacks() {
-    return leavesMeals() || fallsShort();
   }
 
   /** Is the program of the best plan's deliveries a small one? */
@@ -98,7 +99,7 @@ final class Solving {
 
   /** What the best plan weighs. */
   double value() {
-    return value(best.plan());
+    return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** For one linear program. */
@@ -124,11 +125,6 @@ final class Solving {
       search(part, result.plan());
     }
     return result;
-  }
-
-  /** What a plan weighs; infinite where there is none. */
-  double value(Optional<Answer.Judged> plan) {
-    return plan.map(it -> weights.of(it.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The same orders, with the animals fed as well as can be; empty where that was not found. */
@@ -225,7 +221,8 @@ final class Solving {
     }
     boolean loses = value > weights.ofAMeal();
     boolean isSmall = BranchAndBound.isSmall(attempt.program().model());
-    losses += loses && !isSmall ? 1 : 0;
+    losses += loses ? 1 : 0;
+    largeLosses += loses && !isSmall ? 1 : 0;
     if (!isSmall) {
       return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
     }
