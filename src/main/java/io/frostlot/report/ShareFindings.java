@@ -29,8 +29,8 @@ record ShareFindings(Shared shared, Wording wording) {
       String item = tipped.lines().get(0).pack().item().name();
       page.point(
           "Without the "
-              + Wording.decimal(tipped.grams().toDouble() / 1000)
-              + " kg of "
+              + Wording.mass(tipped.grams().toDouble())
+              + " of "
               + item
               + " in the order of "
               + Wording.date(tipped.order().slot().ordered())

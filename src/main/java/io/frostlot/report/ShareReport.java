@@ -160,8 +160,7 @@ public final class ShareReport {
             "  %s x %s, %s a bag"
                 .formatted(line.packs(), line.pack().item().name(), line.pack().pieces()),
             "list " + wording.bare(line.pack().price()),
-            Wording.decimal(line.pack().item().grams().mean().toDouble() * line.pieces() / 1000)
-                + " kg");
+            Wording.mass(line.pack().item().grams().mean().toDouble() * line.pieces()));
       }
       page.table(table);
       page.amount("charges and tax, less discounts", wording.bare(rest(ledger)));

@@ -29,6 +29,11 @@ record Wording(Currency currency) {
   /** What comes on top of the goods: shipping, packing, surcharges, the trip to a shop or show. */
   static final String CHARGES = "charges";
 
+  private static final double GRAMS_A_KILOGRAM = 1000;
+
+  /** Less would be a tenth of a kilogram or none. */
+  private static final double LEAST_IN_KILOGRAMS = 150;
+
   private static final Pattern ISO_DATE =
       Pattern.compile("(?<![\\w-])\\d{4}-\\d{2}-\\d{2}(?![\\w-])");
 
@@ -126,6 +131,13 @@ record Wording(Currency currency) {
   static String decimal(double value) {
     String text = String.format(Locale.ROOT, "%.1f", value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** In kilograms with one decimal; where that would say little, in whole grams. */
+  static String mass(double grams) {
+    return grams < LEAST_IN_KILOGRAMS
+        ? Math.round(grams) + String.valueOf(NO_BREAK) + "g"
+        : decimal(grams / GRAMS_A_KILOGRAM) + NO_BREAK + "kg";
   }
 
   /** Whole percent; 100 only where nothing is left. */
