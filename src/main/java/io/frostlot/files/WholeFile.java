@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.UUID;
 
 /** A file that is written whole or not at all. */
 public record WholeFile(Path path) {
@@ -26,8 +28,9 @@ public record WholeFile(Path path) {
       if (Files.isDirectory(path) || folder == null) {
         return Optional.of(refused());
       }
-      part = Optional.of(Files.createTempFile(folder, "frostlot", ".part"));
-      Files.writeString(part.get(), text, StandardCharsets.UTF_8);
+      // not a temporary file: that would be readable by its owner alone
+      part = Optional.of(folder.resolve("frostlot-" + UUID.randomUUID() + ".part"));
+      Files.writeString(part.get(), text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       Files.move(part.get(), path, StandardCopyOption.ATOMIC_MOVE);
       return Optional.empty();
     } catch (IOException e) {
