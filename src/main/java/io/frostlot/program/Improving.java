@@ -23,8 +23,11 @@ final class Improving implements Runnable {
   private static final int NEIGHBOURS = 12;
   private static final int MOST_LOOKS = 4;
 
-  /** Before deliveries as the relaxation spreads them are looked at, which takes seconds. */
-  private static final int ROUNDS_NEAR_KNOWN = 6;
+  /**
+   * Before deliveries as the relaxation spreads them are looked at, which takes seconds, where much
+   * is known or sets are soon solved.
+   */
+  private static final int ROUNDS_AT_ONCE = 4;
 
   /** So many looks take no longer than to solve a set did. */
   private static final int LITTLE = 8;
@@ -165,7 +168,7 @@ final class Improving implements Runnable {
     if (solving.losses() > 0) {
       begin();
     }
-    int spreadFrom = known.isEmpty() ? 0 : ROUNDS_NEAR_KNOWN;
+    int spreadFrom = known.isEmpty() && !solving.isSmall() ? 0 : ROUNDS_AT_ONCE;
     int most = rounds.orElse(Integer.MAX_VALUE);
     for (int round = 0; round < most && solving.goesOn(); round++) {
       if (round == spreadFrom) {

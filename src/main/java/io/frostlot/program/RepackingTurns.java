@@ -35,6 +35,10 @@ final class RepackingTurns {
   private static final int MANY_MEALS = 5000;
 
   private static final double LEAST = 0.25;
+
+  /** At first, where others are soon done with what they do. */
+  private static final double BESIDE_STRONG = 0.5;
+
   private static final double MOST = 8;
 
   /** Turns before others begin, as long as meals are unmet. */
@@ -122,7 +126,10 @@ final class RepackingTurns {
     for (int turns = 0; turns == 0 || isLeading(turns); turns++) {
       turn(nanos);
     }
-    areOthersStrong = share < MOST && solving.isSmall();
+    if (share < MOST && solving.isSmall()) {
+      areOthersStrong = true;
+      share = BESIDE_STRONG;
+    }
   }
 
   private boolean isLeading(int turns) {
