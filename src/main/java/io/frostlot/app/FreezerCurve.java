@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 final class FreezerCurve {
   private static final double ANY_ROOM = 0.06;
-  private static final double POINT = 0.06;
+  private static final double POINT = 0.055;
   private static final long TENTH = 100_000;
   private static final int BENDS = 2;
 

@@ -19,7 +19,7 @@ import java.util.function.Consumer;
 
 /** Finds out how full freezers get, what room is worth, and what is lost where one fails. */
 public final class SizeFreezers {
-  private static final double PRESENT = 0.38;
+  private static final double PRESENT = 0.34;
   private static final double MORE = 0.1;
   private static final double REST = 0.05;
 

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -31,11 +32,20 @@ public record WholeFile(Path path) {
       // not a temporary file: that would be readable by its owner alone
       part = Optional.of(folder.resolve("frostlot-" + UUID.randomUUID() + ".part"));
       Files.writeString(part.get(), text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      keepPermissions(part.get());
       Files.move(part.get(), path, StandardCopyOption.ATOMIC_MOVE);
       return Optional.empty();
     } catch (IOException e) {
       part.ifPresent(left -> left.toFile().delete());
       return Optional.of(refused());
+    }
+  }
+
+  /** Those of what is written over, where there are such. */
+  private void keepPermissions(Path part) throws IOException {
+    PosixFileAttributeView before = Files.getFileAttributeView(path, PosixFileAttributeView.class);
+    if (before != null && Files.exists(path)) {
+      Files.setPosixFilePermissions(part, before.readAttributes().permissions());
     }
   }
 

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
@@ -53,6 +54,17 @@ final class Attempt {
    *     task says so
    */
   record Result(Optional<Answer.Judged> plan, double bound, boolean finished) {
+    /** Is no plan of this part of the world better by more than a share of its money? */
+    boolean isBestWithin(double share) {
+      return finished
+          && plan.map(Answer.Judged::standing).filter(it -> isNear(it, share)).isPresent();
+    }
+
+    private boolean isNear(Standing standing, double share) {
+      double money = standing.money().toDouble();
+      return standing.lacksNothing() && money - bound < share * money;
+    }
+
     /** No solution of the task. */
     boolean impossible() {
       return plan.isEmpty() && bound == Double.POSITIVE_INFINITY;

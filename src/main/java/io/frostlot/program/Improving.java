@@ -39,7 +39,7 @@ final class Improving implements Runnable {
 
   private static final long FIRST_TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
-  /** Of a plan's value, what is not worth a look. */
+  /** Of a plan's money, what is not worth a look. */
   private static final double LITTLE_OF_IT = 0.001;
 
   private final World world;
@@ -56,7 +56,7 @@ final class Improving implements Runnable {
   private final RepackingTurns repacking;
   private final List<Answer.Judged> rough = new ArrayList<>();
 
-  /** Deliveries of which the best plan is known, however many packs are changed. */
+  /** Deliveries of which no plan is better than the one found, or by next to nothing. */
   private final Set<Set<Slot>> asGoodAsCanBe = new HashSet<>();
 
   private long turned = System.nanoTime();
@@ -168,15 +168,18 @@ final class Improving implements Runnable {
     if (solving.losses() > 0) {
       begin();
     }
-    int spreadFrom = known.isEmpty() && !solving.isSmall() ? 0 : ROUNDS_AT_ONCE;
     int most = rounds.orElse(Integer.MAX_VALUE);
+    boolean isSoon = !known.isEmpty() || solving.isSmall();
+    int spreadFrom = isSoon ? Math.min(ROUNDS_AT_ONCE, most - 1) : 0;
     for (int round = 0; round < most && solving.goesOn(); round++) {
       if (round == spreadFrom) {
         Program coarse = new Coarse(world).program();
         beginnings.spread(coarse, weights, solving.budget()).forEach(sets::look);
       }
       look();
-      supplemented().or(() -> sets.nextToSolve(solving.value())).ifPresent(this::solve);
+      supplemented()
+          .or(() -> sets.nextToSolve(solving.value()))
+          .ifPresentOrElse(this::solve, this::turn);
     }
   }
 
@@ -224,14 +227,21 @@ final class Improving implements Runnable {
         result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
     List<Slot> used = result.plan().map(it -> it.plan().slots()).orElse(List.copyOf(slots));
     sets.solved(slots, value, used);
-    if (result.finished() && value - result.bound() < LITTLE_OF_IT * value) {
+    if (result.finished()) {
+      sets.solved(used, value, used);
+    }
+    if (result.isBestWithin(LITTLE_OF_IT)) {
       asGoodAsCanBe.add(Set.copyOf(used));
     }
-    repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
-    turned = System.nanoTime();
+    turn();
     if (best.plan().equals(before) && best.plan().filter(this::isAsGoodAsCanBe).isEmpty()) {
       polishing.near().ifPresent(this::offer);
     }
+  }
+
+  private void turn() {
+    repacking.turn(System.nanoTime() - turned).ifPresent(this::offer);
+    turned = System.nanoTime();
   }
 
   private boolean isAsGoodAsCanBe(Answer.Judged plan) {

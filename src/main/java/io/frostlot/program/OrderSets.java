@@ -157,14 +157,14 @@ final class OrderSets {
   /**
    * Remembers what the program of a set came to.
    *
-   * @param used those of its deliveries that the plan found has: where they are fewer, it is what
-   *     lies next to them that is worth a look
+   * @param used those of its deliveries that the plan found has: where they are fewer, it is they,
+   *     and what lies next to them, that are worth a look
    */
   void solved(Collection<Slot> slots, double value, Collection<Slot> used) {
     solved(slots, value);
     if (used.size() < slots.size()) {
       Optional.ofNullable(seen.get(Set.copyOf(slots))).ifPresent(set -> set.isLarger = true);
-      solved(used, value);
+      look(used);
     }
   }
 

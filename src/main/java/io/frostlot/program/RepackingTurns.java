@@ -129,6 +129,7 @@ final class RepackingTurns {
     if (share < MOST && solving.isSmall()) {
       areOthersStrong = true;
       share = BESIDE_STRONG;
+      last = best.plan();
     }
   }
 
@@ -157,10 +158,11 @@ final class RepackingTurns {
       if (now.filter(run -> !run.isCold() && !isLeftBehind(run)).isEmpty()) {
         begin();
       }
+      Optional<Answer.Judged> soFar = best.plan();
       now.ifPresent(run -> run.run(end));
+      ofUse |= !best.plan().equals(soFar);
     } while (isPolished() && now.isPresent() && mayGoOn(end));
     Optional<Answer.Judged> found = best.plan().filter(plan -> !before.equals(Optional.of(plan)));
-    ofUse |= found.isPresent();
     if (areOthersStrong) {
       share(found.isPresent(), !before.equals(last));
       last = best.plan();

@@ -1,10 +1,12 @@
 package io.frostlot.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,12 +28,25 @@ final class WholeFileTest {
 
   @Test
   void mayBeReadByAllWhoMayReadOtherFiles() throws IOException {
+    assumeThat(Files.getFileStore(folder).supportsFileAttributeView("posix")).isTrue();
     Path usual = Files.writeString(folder.resolve("usual.txt"), "as others are written");
     Path file = folder.resolve("page.html");
 
     assertThat(new WholeFile(file).write("text")).isEmpty();
 
     assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(usual));
+  }
+
+  @Test
+  void whatItsOwnerAloneMayReadStaysSo() throws IOException {
+    Path file = Files.writeString(folder.resolve("ledger.csv"), "who owes whom");
+    assumeThat(Files.getFileStore(folder).supportsFileAttributeView("posix")).isTrue();
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+
+    assertThat(new WholeFile(file).write("more")).isEmpty();
+
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+        .isEqualTo("rw-------");
   }
 
   @Test
