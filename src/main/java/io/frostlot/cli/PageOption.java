@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** What a command prints, as a page to print. */
@@ -18,10 +19,11 @@ final class PageOption {
               + " begins on new paper.")
   private Path file = Usual.NOT_GIVEN;
 
-  /** What can be told before there is anything to write. */
-  List<Problem> problems() {
-    return Usual.given(file).stream()
-        .flatMap(path -> new WholeFile(path).refusal().stream())
+  /** What can be told before there is anything to write, and after it what else was found. */
+  List<Problem> problemsAnd(List<Problem> others) {
+    return Stream.concat(
+            Usual.given(file).stream().flatMap(path -> new WholeFile(path).refusal().stream()),
+            others.stream())
         .toList();
   }
 

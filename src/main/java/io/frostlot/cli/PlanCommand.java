@@ -93,10 +93,9 @@ final class PlanCommand implements Callable<Integer> {
     MakePlan makePlan = new MakePlan(desk.planner());
     MakePlan.Prepared prepared =
         makePlan.prepare(new MakePlan.Request(folder, usual.profiles(), Usual.given(since)));
-    List<Problem> problems = new ArrayList<>(page.problems());
-    if (prepared instanceof MakePlan.Refused refused) {
-      problems.addAll(refused.problems());
-    }
+    List<Problem> problems =
+        page.problemsAnd(
+            prepared instanceof MakePlan.Refused refused ? refused.problems() : List.of());
     if (!problems.isEmpty()) {
       return desk.refuse(problems);
     }

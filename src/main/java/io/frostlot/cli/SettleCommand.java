@@ -8,7 +8,6 @@ import io.frostlot.plan.Settlement;
 import io.frostlot.program.Glop;
 import io.frostlot.report.SettlementReport;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -59,10 +58,9 @@ final class SettleCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SettleBox.Outcome outcome = new SettleBox(new Glop()).settle(folder, invoice, usual.profiles());
-    List<Problem> problems = new ArrayList<>(page.problems());
-    if (outcome instanceof SettleBox.Refused refused) {
-      problems.addAll(refused.problems());
-    }
+    List<Problem> problems =
+        page.problemsAnd(
+            outcome instanceof SettleBox.Refused refused ? refused.problems() : List.of());
     if (!problems.isEmpty()) {
       return desk.refuse(problems, "Nothing was settled.");
     }

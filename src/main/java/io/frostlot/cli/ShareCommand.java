@@ -89,10 +89,9 @@ final class ShareCommand implements Callable<Integer> {
     Limits subgroups = limits("--ways-seconds", waysSeconds, USUAL_WAYS_SECONDS);
     ShareBox shareBox = new ShareBox(desk.planner(), new Glop());
     ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
-    List<Problem> problems = new ArrayList<>(page.problems());
-    if (prepared instanceof ShareBox.Refused refused) {
-      problems.addAll(refused.problems());
-    }
+    List<Problem> problems =
+        page.problemsAnd(
+            prepared instanceof ShareBox.Refused refused ? refused.problems() : List.of());
     if (!problems.isEmpty()) {
       return desk.refuse(problems, "Nothing was planned.");
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * A page as one HTML document, to read on a screen of any width and to print; it needs nothing from
@@ -30,6 +31,13 @@ final class HtmlPage implements Page {
 
   HtmlPage() {
     begin(MAIN, "", "");
+  }
+
+  /** The document of what is written to such a page. */
+  static String of(Consumer<Page> writing) {
+    Page page = new HtmlPage();
+    writing.accept(page);
+    return page.toString();
   }
 
   @Override

@@ -54,16 +54,15 @@ public record PlanReport(
   }
 
   private String text(List<Sections.Section> sections, int width) {
-    Page page = new TextPage(width);
-    sections.forEach(section -> section.write(this, page));
-    return page.toString();
+    return TextPage.of(width, page -> sections.forEach(section -> section.write(this, page)));
   }
 
   /** The letter and all that follows it as one HTML document to read and to print. */
   public String html(List<SecondLook> looks) {
-    Page page = new HtmlPage();
-    Sections.IN_ORDER.forEach(section -> section.write(this, page));
-    looks.forEach(look -> Sections.of(look).write(this, page));
-    return page.toString();
+    return HtmlPage.of(
+        page -> {
+          Sections.IN_ORDER.forEach(section -> section.write(this, page));
+          looks.forEach(look -> Sections.of(look).write(this, page));
+        });
   }
 }

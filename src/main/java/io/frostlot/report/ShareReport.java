@@ -29,16 +29,12 @@ public final class ShareReport {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
-    Page page = new TextPage(width);
-    write(page);
-    return page.toString();
+    return TextPage.of(width, this::write);
   }
 
   /** One HTML document to read and to print; each sheet begins on new paper. */
   public String html() {
-    Page page = new HtmlPage();
-    write(page);
-    return page.toString();
+    return HtmlPage.of(this::write);
   }
 
   private void write(Page page) {

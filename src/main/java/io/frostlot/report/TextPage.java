@@ -3,6 +3,7 @@ package io.frostlot.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 
 /** A page of plain text; nothing on it is wider than the page unless one word is. */
 final class TextPage implements Page {
@@ -26,6 +27,13 @@ final class TextPage implements Page {
    */
   TextPage(int width) {
     this.width = Math.max(LEAST, Math.min(MOST, width));
+  }
+
+  /** What is written to such a page. */
+  static String of(int width, Consumer<Page> writing) {
+    Page page = new TextPage(width);
+    writing.accept(page);
+    return page.toString();
   }
 
   @Override
