@@ -76,7 +76,7 @@ final class Improving implements Runnable {
     beginnings = new Beginnings(world);
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, this::offer, millisLeft, rounds);
-    values = new SetValues(world, best, solving);
+    values = new SetValues(world, weights, best, solving);
     sets = new OrderSets(world, values);
     polishing = new Polishing(best, solving);
     repacking = new RepackingTurns(world, best, solving, polishing, rounds);
@@ -223,8 +223,7 @@ final class Improving implements Runnable {
       // all look different from then on
       sets.forgetUnsolved();
     }
-    double value =
-        result.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+    double value = weights.of(result.plan());
     List<Slot> used = result.plan().map(it -> it.plan().slots()).orElse(List.copyOf(slots));
     sets.solved(slots, value, used);
     if (result.finished()) {

@@ -120,7 +120,7 @@ final class ManyKinds implements Runnable {
     plan.ifPresent(best::offer);
     sets.solved(
         next.get(),
-        plan.map(some -> weights.of(some.standing())).orElse(Double.POSITIVE_INFINITY),
+        weights.of(plan),
         plan.map(some -> some.plan().slots()).orElse(List.copyOf(next.get())));
     return true;
   }

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * What sets of deliveries promise: the least that one may come to when each of its orders is placed
  * in a sketch of the world, with more of the freezers kept back once rounding has lost meals.
  */
-record SetValues(World world, Best best, Solving solving) implements OrderSets.Values {
+record SetValues(World world, Weights weights, Best best, Solving solving)
+    implements OrderSets.Values {
   /** Percent of the freezers with each meal lost. */
   private static final int KEPT_BACK_A_LOSS = 8;
 
@@ -30,13 +31,13 @@ record SetValues(World world, Best best, Solving solving) implements OrderSets.V
   @Override
   public double relaxed(Collection<Slot> slots) {
     Sketch sketch = new Sketch(keptBack(), true);
-    Program program = Rules.program(sketch.of(world.withSlots(slots.stream().sorted().toList())));
+    Program program = Rules.program(sketch.of(part(slots)));
     List<Model.Row> placed = new ArrayList<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
       placed.add(Model.extra(1, Linear.of(order.open()), 1));
     }
     Model model = program.model();
-    Linear objective = Weights.of(world).objective(model);
+    Linear objective = weights.objective(model);
     return Relaxation.minimise(model, objective, placed, solving.budget().milliseconds())
         .map(Relaxation.End::bound)
         .orElse(Double.POSITIVE_INFINITY);
@@ -53,8 +54,7 @@ record SetValues(World world, Best best, Solving solving) implements OrderSets.V
     if (!lacksNothing || !solving.goesOn()) {
       return OptionalDouble.empty();
     }
-    World part = world.withSlots(slots.stream().sorted().toList()).withoutMoves();
-    Model model = Rules.program(part).model();
+    Model model = Rules.program(part(slots).withoutMoves()).model();
     if (!BranchAndBound.isSmall(model)) {
       return OptionalDouble.empty();
     }
@@ -64,5 +64,9 @@ record SetValues(World world, Best best, Solving solving) implements OrderSets.V
     Scip.End end = Scip.minimise(model, task);
     double value = end.impossible() ? Double.POSITIVE_INFINITY : end.bound();
     return value > Double.NEGATIVE_INFINITY ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  private World part(Collection<Slot> slots) {
+    return world.withSlots(slots.stream().sorted().toList());
   }
 }

@@ -99,7 +99,7 @@ final class Solving {
 
   /** What the best plan weighs. */
   double value() {
-    return best.plan().map(plan -> weights.of(plan.standing())).orElse(Double.POSITIVE_INFINITY);
+    return weights.of(best.plan());
   }
 
   /** For one linear program. */

@@ -1,10 +1,12 @@
 package io.frostlot.program;
 
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Shipping;
 import io.frostlot.supply.Supplier;
+import java.util.Optional;
 
 /**
  * The levels of the comparison as one number, for searching only: each level weighs so much that it
@@ -54,6 +56,11 @@ record Weights(double scale) {
   double of(Standing standing) {
     return beforeMoney(standing.unmetMust(), standing.unmetOther(), standing.shortfall())
         + standing.money().toDouble();
+  }
+
+  /** Of the plan, if there is one; else infinite. */
+  double of(Optional<Answer.Judged> plan) {
+    return plan.map(it -> of(it.standing())).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** What weighs more than money. */
