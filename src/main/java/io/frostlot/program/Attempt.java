@@ -30,6 +30,7 @@ final class Attempt {
   private final Program program;
   private final WholePacks wholePacks;
   private final Finishing finishing;
+  private final Linear weighed;
 
   Attempt(World world, Judging judging) {
     this(world, judging, Formulation.of(Grain.DAYS.fit(world)));
@@ -39,6 +40,7 @@ final class Attempt {
     program = Rules.program(world, formulation.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
     finishing = new Finishing(program, wholePacks, judging);
+    weighed = Weights.of(judging.world()).objective(program.model());
   }
 
   Program program() {
@@ -82,7 +84,7 @@ final class Attempt {
     Scip.Budget budget = task.budget();
     BranchAndBound.Watched watched =
         new BranchAndBound.Watched(
-            stop, point -> finish(task.objective(), point, budget.rounds()).ifPresent(better));
+            stop, point -> finish(weighed, point, budget.rounds()).ifPresent(better));
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
     double bound = Double.NEGATIVE_INFINITY;
     Optional<Answer.Judged> best = Optional.empty();
@@ -98,7 +100,7 @@ final class Attempt {
         return new Result(best, bound, finished);
       }
       boolean mended = wholePacks.cut(program, run.point());
-      Optional<Answer.Judged> found = finish(task.objective(), run.point(), budget.rounds());
+      Optional<Answer.Judged> found = finish(weighed, run.point(), budget.rounds());
       best = better(best, found);
       if (!mended) {
         break;
@@ -111,12 +113,11 @@ final class Attempt {
   /**
    * The best of what lies near a plan's packs (see {@link NearPacks}), as far as HiGHS finds it;
    * empty where it finds nothing better, or the program is not a small one.
-   *
-   * @param world the plan's deliveries
    */
   static Optional<Answer.Judged> near(
-      Answer.Judged plan, World world, Judging judging, Scip.Budget budget, BooleanSupplier stop) {
-    NearPacks packs = NearPacks.of(plan);
+      Answer.Judged plan, Judging judging, Scip.Budget budget, BooleanSupplier stop) {
+    NearPacks packs = NearPacks.of(plan, judging.world());
+    World world = judging.world().withSlots(packs.slots()).withoutMoves();
     Attempt attempt =
         new Attempt(world, judging, Formulation.of(Grain.DAYS.fit(world)).near(packs));
     if (!BranchAndBound.isSmall(attempt.program.model())) {

@@ -1,11 +1,14 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What lies near some packs: of each row that is bought of up to two packs more or less, of others
@@ -14,12 +17,23 @@ import java.util.Map;
  * within a minute.
  *
  * @param packs of each row, by delivery
+ * @param added deliveries of which up to two packs of any row may be bought
  */
-record NearPacks(Map<Slot, Map<Pack, Integer>> packs) {
+record NearPacks(Map<Slot, Map<Pack, Integer>> packs, Set<Slot> added) {
   private static final int FEW = 2;
 
-  static NearPacks of(Answer.Judged plan) {
-    return new NearPacks(plan.plan().packs());
+  NearPacks {
+    added = Set.copyOf(added);
+  }
+
+  /** Those of a plan, and what little orders in time may bring of what it lacks. */
+  static NearPacks of(Answer.Judged plan, World world) {
+    return new NearPacks(plan.plan().packs(), new LittleOrders(world).inTimeFor(plan));
+  }
+
+  /** All deliveries, in order. */
+  List<Slot> slots() {
+    return Stream.concat(packs.keySet().stream(), added.stream()).distinct().sorted().toList();
   }
 
   private int here(Slot slot, Pack pack) {
@@ -29,7 +43,7 @@ record NearPacks(Map<Slot, Map<Pack, Integer>> packs) {
   /** Most packs of a row. */
   int most(Slot slot, Pack pack) {
     int here = here(slot, pack);
-    return here == 0 ? 0 : here + FEW;
+    return here == 0 && !added.contains(slot) ? 0 : here + FEW;
   }
 
   /** Rows that keep a solution from having fewer. */

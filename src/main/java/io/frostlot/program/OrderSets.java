@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +63,9 @@ final class OrderSets {
       };
     }
   }
+
+  /** A set and its cheap value. */
+  record Promise(SortedSet<Slot> slots, double value) {}
 
   private static final class Seen {
     private final SortedSet<Slot> slots;
@@ -143,6 +147,16 @@ final class OrderSets {
                     Double.isNaN(set.closer)
                         ? set.relaxed + (set.isLookedAt ? usual : little)
                         : set.closer));
+  }
+
+  /** Sets that promise most to the cheap value, which is with them, the best first. */
+  List<Promise> promising(int most) {
+    return seen.values().stream()
+        .filter(set -> set.relaxed < Double.POSITIVE_INFINITY)
+        .sorted(byValue(set -> set.relaxed))
+        .limit(most)
+        .map(set -> new Promise(set.slots, set.relaxed))
+        .toList();
   }
 
   /** The one of some sets that promises most among those not solved yet. */

@@ -52,6 +52,11 @@ final class RepackingRun {
     search = new Repacking(trials, plan, cooling, seed);
   }
 
+  /** The best of what it began with and what it has found. */
+  Answer.Judged found() {
+    return from;
+  }
+
   boolean isCold() {
     return search.isCold();
   }

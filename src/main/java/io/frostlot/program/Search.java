@@ -87,7 +87,7 @@ final class Search {
   }
 
   /**
-   * As long as that promises something, or there is no local search; then a second one of these.
+   * As long as that promises something, or there is no local search; then another search beside it.
    */
   private void bound() {
     FarBound far = new FarBound(best, System::nanoTime);
@@ -95,6 +95,15 @@ final class Search {
     LongSupplier left = () -> searches && far.isGivenUp() ? 0 : millisLeft();
     new Bounding(world, best, left, OptionalInt.empty()).run();
     if (searches && far.isGivenUp()) {
+      secondSearch();
+    }
+  }
+
+  private void secondSearch() {
+    MiddlingSets sets = new MiddlingSets(world, best, this::millisLeft);
+    if (sets.suits()) {
+      sets.run();
+    } else {
       RepackingTurns.second(world, best, this::millisLeft).alone(List.of());
     }
   }

@@ -142,7 +142,7 @@ final class Solving {
 
   /** What HiGHS finds near the packs of a plan (see {@link NearPacks}); empty where not better. */
   Optional<Answer.Judged> near(Answer.Judged plan) {
-    return Attempt.near(plan, part(plan), judging, budget(NEAR_MILLIS), () -> !goesOn());
+    return Attempt.near(plan, judging, budget(NEAR_MILLIS), () -> !goesOn());
   }
 
   /** Does some work, for a moment each time that it solves a program. */

@@ -6,10 +6,12 @@ import static io.frostlot.program.SmallWorld.freezer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Delivery;
 import io.frostlot.units.Litres;
+import io.frostlot.units.Percent;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -47,5 +49,17 @@ class SketchTest {
     Answer.Judged plan = attempt.finish(objective, point, OptionalInt.empty()).orElseThrow();
     assertThat(plan.books().breaches()).isEmpty();
     assertThat(plan.standing().unmet()).isEqualTo(4);
+  }
+
+  /** Two days and 5 percent are asked for: one more and twice as much with caution. */
+  @Test
+  void with_caution_more_is_asked_for_safety_where_any_is() {
+    Policy.Safety asked = new Policy.Safety(2, Percent.of("5"));
+    World safe = new SmallWorld(3, SmallSupplier.selling(SINGLE)).need(2, 10).safety(asked).world();
+    assertThat(new Sketch(0, true, 1).of(safe).scenario().policy().safety())
+        .isEqualTo(new Policy.Safety(3, Percent.of("10")));
+    assertThat(new Sketch(0, true).of(safe).scenario().policy().safety()).isEqualTo(asked);
+    assertThat(Sketch.cautious(world(), 2).scenario().policy().safety())
+        .isEqualTo(Policy.Safety.NONE);
   }
 }
