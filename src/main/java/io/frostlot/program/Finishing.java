@@ -29,7 +29,7 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
       return Optional.empty();
     }
     if (isWhole(found)) {
-      return Optional.of(judging.judge(program, found));
+      return judging.judge(program, found);
     }
     double[] fixed = held(found);
     boolean isMuch = program.model().columns().size() > FEW_COLUMNS;
@@ -37,7 +37,7 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
     if (!run.found()) {
       run = byScip(objective, found, fixed, rounds, thorough && !isMuch);
     }
-    return run.found() ? Optional.of(judging.judge(program, run.point())) : Optional.empty();
+    return run.found() ? judging.judge(program, run.point()) : Optional.empty();
   }
 
   private static Scip.End none() {

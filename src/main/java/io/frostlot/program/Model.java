@@ -13,6 +13,9 @@ import java.util.function.Predicate;
 final class Model {
   static final double INFINITY = Double.POSITIVE_INFINITY;
 
+  /** Relative; what sums of doubles may be off. */
+  private static final double APART = 1e-11;
+
   private final List<Column> columns = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
   private String instance = "";
@@ -120,6 +123,20 @@ final class Model {
       sum += coefficient * (coefficient > 0 ? column.most() : column.least());
     }
     return sum;
+  }
+
+  /** Is a point beyond a row, by however little more than numbers are told apart? */
+  boolean isExceeded(double[] point) {
+    return rows.stream().anyMatch(row -> isExceeded(row, point));
+  }
+
+  private static boolean isExceeded(Row row, double[] point) {
+    double sum = 0;
+    for (int i = 0; i < row.terms().variables().length; i++) {
+      sum += row.terms().coefficients()[i] * point[row.terms().variables()[i]];
+    }
+    double apart = APART * (1 + Math.abs(sum));
+    return sum < row.least() - apart || sum > row.most() + apart;
   }
 
   Linear objective(Level level) {

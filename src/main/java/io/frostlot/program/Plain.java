@@ -114,7 +114,7 @@ public final class Plain {
 
   private void offer(double[] point) {
     if (wholePacks.withinMostBoxes(program, point)) {
-      best.offer(judging.judge(program, point));
+      judging.judge(program, point).ifPresent(best::offer);
     }
   }
 
