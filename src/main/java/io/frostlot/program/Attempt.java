@@ -8,7 +8,6 @@ import io.frostlot.supply.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -181,18 +180,8 @@ final class Attempt {
             weights.ofAMeal() / 2,
             () -> (end - System.nanoTime()) / 1_000_000)
         .dive()
-        .map(point -> pointOf(packs(simple, point), objective, budget))
+        .map(point -> pointOf(simple.decisions().packs(point), objective, budget))
         .orElse(new double[0]);
-  }
-
-  private static Map<Slot, Map<Pack, Integer>> packs(Program program, double[] point) {
-    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
-    program
-        .decisions()
-        .orders()
-        .values()
-        .forEach(order -> packs.put(order.slot(), order.packs(point)));
-    return packs;
   }
 
   /**

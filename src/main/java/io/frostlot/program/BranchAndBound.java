@@ -13,6 +13,9 @@ interface BranchAndBound {
   /** HiGHS has nothing to show of a program of more columns within a minute. */
   int MANY_COLUMNS = 5000;
 
+  /** SCIP is soon done with programs of no more columns; in others HiGHS is. */
+  int FEW_COLUMNS = 2500;
+
   Scip.End minimise(Model model, Scip.Task task, Watched watched);
 
   /**
@@ -27,6 +30,10 @@ interface BranchAndBound {
     Watched(BooleanSupplier stop, Consumer<double[]> better) {
       this(stop, better, bound -> {});
     }
+  }
+
+  static boolean isSoonDone(Model model) {
+    return model.columns().size() <= FEW_COLUMNS;
   }
 
   static boolean isSmall(Model model) {

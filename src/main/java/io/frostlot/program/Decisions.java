@@ -157,6 +157,13 @@ final class Decisions {
         .toList();
   }
 
+  /** Packs of each row at a point, by delivery. */
+  Map<Slot, Map<Pack, Integer>> packs(double[] point) {
+    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
+    orders.forEach((slot, order) -> packs.put(slot, order.packs(point)));
+    return packs;
+  }
+
   List<Served> served() {
     return served;
   }

@@ -12,7 +12,6 @@ import java.util.OptionalInt;
 record Finishing(Program program, WholePacks wholePacks, Judging judging) {
   private static final long MILLIS = 1500;
   private static final long LONG_MILLIS = 3000;
-  private static final int FEW_COLUMNS = 2500;
   private static final double WHOLE = 1e-6;
 
   /** Money that is not worth a longer search. */
@@ -32,16 +31,12 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
       return judging.judge(program, found);
     }
     double[] fixed = held(found);
-    boolean isMuch = program.model().columns().size() > FEW_COLUMNS;
-    Scip.End run = isMuch && thorough ? byHighs(objective, fixed, rounds) : none();
+    boolean isMuch = !BranchAndBound.isSoonDone(program.model());
+    Scip.End run = isMuch && thorough ? byHighs(objective, fixed, rounds) : Scip.End.nothing();
     if (!run.found()) {
       run = byScip(objective, found, fixed, rounds, thorough && !isMuch);
     }
     return run.found() ? judging.judge(program, run.point()) : Optional.empty();
-  }
-
-  private static Scip.End none() {
-    return new Scip.End(new double[0], Double.NEGATIVE_INFINITY, false);
   }
 
   /** Where there is much to choose it is sooner done, and comes closer, than SCIP. */

@@ -1,6 +1,7 @@
 package io.frostlot.program;
 
 import io.frostlot.plan.Standing;
+import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -17,6 +18,11 @@ final class HeldLevels {
       held.hold(level, Best.level(standing, level));
     }
     return held;
+  }
+
+  /** Held at what a plan reaches that lacks nothing. */
+  static HeldLevels lackingNothing() {
+    return at(new Standing(0, 0, 0, Money.ZERO));
   }
 
   void clear() {

@@ -20,7 +20,7 @@ final class Highs {
   /** Minimises within the task's budget; hints are not looked at. */
   static Scip.End minimise(Model model, Scip.Task task, BranchAndBound.Watched watched) {
     if (task.budget().milliseconds() < 1) {
-      return nothing();
+      return Scip.End.nothing();
     }
     try {
       Optional<HighsCall> idle = Optional.ofNullable(IDLE.poll());
@@ -36,12 +36,8 @@ final class Highs {
         }
       }
     } catch (IOException e) {
-      return nothing();
+      return Scip.End.nothing();
     }
-  }
-
-  private static Scip.End nothing() {
-    return new Scip.End(new double[0], Double.NEGATIVE_INFINITY, false);
   }
 
   private static Scip.End await(HighsCall call, int columns, BranchAndBound.Watched watched)

@@ -67,7 +67,7 @@ final class HighsProcess {
       return switch (status(solver)) {
         case OPTIMAL -> best(solver, Arrays.copyOf(loaded.point(), columns));
         case INFEASIBLE -> new Scip.End(new double[0], Double.POSITIVE_INFINITY, true);
-        default -> new Scip.End(new double[0], Double.NEGATIVE_INFINITY, false);
+        default -> Scip.End.nothing();
       };
     }
   }

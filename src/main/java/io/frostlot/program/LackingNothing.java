@@ -1,11 +1,8 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
-import io.frostlot.units.Money;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,11 +16,7 @@ import java.util.function.BooleanSupplier;
  * worth more than the rest of these.
  */
 final class LackingNothing {
-  private static final Standing NOTHING_LACKS = new Standing(0, 0, 0, Money.ZERO);
   private static final int CAUTION = 1;
-
-  /** SCIP is soon done with programs of fewer columns. */
-  private static final int FEW_COLUMNS = 2500;
 
   /** Of more it finds none in half a minute. */
   private static final int MANY_COLUMNS = 5500;
@@ -35,8 +28,8 @@ final class LackingNothing {
 
   /** Is the program of some deliveries one for this? */
   static boolean suits(World part) {
-    int columns = Rules.program(part).model().columns().size();
-    return columns > FEW_COLUMNS && columns <= MANY_COLUMNS;
+    Model model = Rules.program(part).model();
+    return !BranchAndBound.isSoonDone(model) && model.columns().size() <= MANY_COLUMNS;
   }
 
   /** Packs of each row, by delivery; empty where none were found in the time. */
@@ -47,41 +40,29 @@ final class LackingNothing {
     new CoverRows(program).add();
     OrderRoom.add(cautious, program);
     Model model = program.model();
-    List<Model.Row> levels = HeldLevels.at(NOTHING_LACKS).rows(model);
+    List<Model.Row> levels = HeldLevels.lackingNothing().rows(model);
     Scip.Task task = Scip.Task.of(model.objective(Level.MONEY), levels, true, budget);
-    Patience patience = new Patience(budget.rounds().isEmpty());
+    Patience patience = new Patience();
     Scip.End end =
         Highs.minimise(
             model,
             task,
             new BranchAndBound.Watched(
                 () -> stop.getAsBoolean() || patience.isOver(), point -> patience.found()));
-    return end.found() ? Optional.of(packs(program, end.point())) : Optional.empty();
-  }
-
-  /** Packs of each row at a point, by delivery. */
-  static Map<Slot, Map<Pack, Integer>> packs(Program program, double[] point) {
-    Map<Slot, Map<Pack, Integer>> packs = new HashMap<>();
-    program.decisions().orders().forEach((slot, order) -> packs.put(slot, order.packs(point)));
-    return packs;
+    return end.found() ? Optional.of(program.decisions().packs(end.point())) : Optional.empty();
   }
 
   /** Until some time after the first solution. */
   private static final class Patience {
-    private final boolean timed;
     private final long begun = System.nanoTime();
     private double most = Double.POSITIVE_INFINITY;
-
-    Patience(boolean timed) {
-      this.timed = timed;
-    }
 
     void found() {
       most = Math.min(most, (1 + THEREAFTER) * (System.nanoTime() - begun));
     }
 
     boolean isOver() {
-      return timed && System.nanoTime() - begun > most;
+      return System.nanoTime() - begun > most;
     }
   }
 }

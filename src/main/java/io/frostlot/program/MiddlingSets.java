@@ -64,6 +64,10 @@ final class MiddlingSets {
   private final Best best;
   private final Solving solving;
   private final Weights weights;
+
+  /** About what it takes to make good a meal or a unit that is lacking. */
+  private final double ofALack;
+
   private final Judging judging;
   private final Beginnings beginnings;
   private final Map<Set<Slot>, Integer> dives = new HashMap<>();
@@ -77,6 +81,7 @@ final class MiddlingSets {
     this.world = world;
     this.best = best;
     weights = Weights.of(world);
+    ofALack = OF_A_MEAL * weights.ofAMeal();
     judging = new Judging(world, best.apart());
     solving = new Solving(judging, best, best::offer, millisLeft, OptionalInt.empty());
     sets = new OrderSets(world, new SetValues(world, weights, best, solving));
@@ -105,7 +110,7 @@ final class MiddlingSets {
       }
       Optional.ofNullable(ends.poll())
           .filter(end -> end.value() < bestValue())
-          .flatMap(this::plan)
+          .flatMap(end -> plan(end.slots(), end.packs()))
           .ifPresent(this::polish);
       look(1);
     }
@@ -155,13 +160,13 @@ final class MiddlingSets {
     Optional<Map<Slot, Map<Pack, Integer>>> packs =
         LackingNothing.packs(
             part(some), best.apart(), solving.budget(HIGHS_MILLIS), () -> !solving.goesOn());
-    return packs.flatMap(it -> plan(new Dived(some, it, 0)));
+    return packs.flatMap(it -> plan(some, it));
   }
 
-  private Optional<Answer.Judged> plan(Dived end) {
-    Attempt attempt = new Attempt(part(end.slots()), judging);
+  private Optional<Answer.Judged> plan(List<Slot> slots, Map<Slot, Map<Pack, Integer>> packs) {
+    Attempt attempt = new Attempt(part(slots), judging);
     Linear objective = weights.objective(attempt.program().model());
-    double[] point = attempt.pointOf(end.packs(), objective, solving.budget());
+    double[] point = attempt.pointOf(packs, objective, solving.budget());
     return point.length == 0
         ? Optional.empty()
         : attempt.finish(objective, point, OptionalInt.empty());
@@ -187,7 +192,7 @@ final class MiddlingSets {
     double value =
         point.length == 0 ? Double.POSITIVE_INFINITY : value(attempt.program().model(), point);
     Map<Slot, Map<Pack, Integer>> packs =
-        point.length == 0 ? Map.of() : LackingNothing.packs(attempt.program(), point);
+        point.length == 0 ? Map.of() : attempt.program().decisions().packs(point);
     return new Dived(part.slots(), packs, value);
   }
 
@@ -226,7 +231,7 @@ final class MiddlingSets {
   private double value(Model model, double[] point) {
     double value = model.objective(Level.MONEY).at(point);
     for (Level level : List.of(Level.UNMET_MUST, Level.UNMET_OTHER, Level.SHORTFALL)) {
-      value += weights.ofAMeal() * OF_A_MEAL * model.objective(level).at(point);
+      value += ofALack * model.objective(level).at(point);
     }
     return value;
   }
@@ -234,10 +239,7 @@ final class MiddlingSets {
   private double bestValue() {
     return best.plan()
         .map(Answer.Judged::standing)
-        .map(
-            it ->
-                it.money().toDouble()
-                    + weights.ofAMeal() * OF_A_MEAL * (it.unmet() + it.shortfall()))
+        .map(it -> it.money().toDouble() + ofALack * (it.unmet() + it.shortfall()))
         .orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -93,7 +93,7 @@ public final class Plain {
   }
 
   private Scip.End run(Level level) {
-    Scip.End end = new Scip.End(new double[0], Double.NEGATIVE_INFINITY, false);
+    Scip.End end = Scip.End.nothing();
     Linear amount = program.model().objective(level);
     try (Slices slices = new Slices(program.model(), task(amount))) {
       double value = Double.POSITIVE_INFINITY;

@@ -98,6 +98,11 @@ final class Scip {
    * @param finished shown best, or shown impossible where no point was found
    */
   record End(double[] point, double bound, boolean finished) {
+    /** Nothing found, and nothing shown. */
+    static End nothing() {
+      return new End(new double[0], Double.NEGATIVE_INFINITY, false);
+    }
+
     boolean found() {
       return point.length > 0;
     }
@@ -109,7 +114,7 @@ final class Scip {
 
   static End minimise(Model model, Task task) {
     if (task.budget().milliseconds() < 1) {
-      return new End(new double[0], Double.NEGATIVE_INFINITY, false);
+      return End.nothing();
     }
     return believed(inUse.minimise(model, task), task);
   }

@@ -1,9 +1,7 @@
 package io.frostlot.program;
 
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
-import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -20,7 +18,6 @@ record SetValues(World world, Weights weights, Best best, Solving solving)
 
   private static final int MOST_KEPT_BACK = 24;
 
-  private static final Standing NOTHING_LACKS = new Standing(0, 0, 0, Money.ZERO);
   private static final long CLOSER_MILLIS = 1000;
 
   /** Percent of the freezers now. */
@@ -58,7 +55,7 @@ record SetValues(World world, Weights weights, Best best, Solving solving)
     if (!BranchAndBound.isSmall(model)) {
       return OptionalDouble.empty();
     }
-    List<Model.Row> levels = HeldLevels.at(NOTHING_LACKS).rows(model);
+    List<Model.Row> levels = HeldLevels.lackingNothing().rows(model);
     Scip.Budget budget = solving.budget(CLOSER_MILLIS).justTheRoot();
     Scip.Task task = Scip.Task.of(model.objective(Level.MONEY), levels, true, budget);
     Scip.End end = Scip.minimise(model, task);
