@@ -4,6 +4,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Gap;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
+import io.frostlot.program.Engine;
 import io.frostlot.program.Watch;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
@@ -57,7 +58,8 @@ final class Progress implements Watch {
   }
 
   Answer bestOrNothing() {
-    return best.isPresent() ? best.get() : new Answer.NothingFound();
+    return best.<Answer>map(found -> Engine.handedOut(world, found))
+        .orElseGet(Answer.NothingFound::new);
   }
 
   private synchronized void show(boolean news) {

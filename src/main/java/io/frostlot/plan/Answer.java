@@ -18,6 +18,9 @@ public sealed interface Answer {
      */
     OptionalDouble boundOfAsGood();
 
+    /** The same of another plan that comes to the same. */
+    WithPlan with(Judged other);
+
     /** Is it known that no plan costs less by more than so much? */
     default boolean isKnownWithin(double money) {
       double found = plan().standing().money().toDouble();
@@ -35,6 +38,11 @@ public sealed interface Answer {
   /** Nothing better exists: the bound is within half a minor unit. */
   record Proven(Judged plan, double safeBound) implements WithPlan {
     @Override
+    public WithPlan with(Judged other) {
+      return new Proven(other, safeBound);
+    }
+
+    @Override
     public OptionalDouble bound() {
       return OptionalDouble.of(safeBound);
     }
@@ -51,6 +59,11 @@ public sealed interface Answer {
     /** Where no more is known of plans that are only as good before money. */
     public BestFound(Judged plan, OptionalDouble bound) {
       this(plan, bound, bound);
+    }
+
+    @Override
+    public WithPlan with(Judged other) {
+      return new BestFound(other, bound, boundOfAsGood);
     }
   }
 

@@ -23,4 +23,12 @@ public final class Engine {
   public static Optional<Answer.Judged> judge(World world, Plan plan) {
     return new Judge(world).judge(plan);
   }
+
+  /**
+   * What a {@link Watch} was told of, as an answer: of many animals it is told of plans whose meals
+   * are not handed out to each yet.
+   */
+  public static Answer.WithPlan handedOut(World world, Answer.WithPlan told) {
+    return judge(world, told.plan().plan()).isPresent() ? told : Kinds.of(world).handedOut(told);
+  }
 }

@@ -116,6 +116,9 @@ final class ManyKinds implements Runnable {
       return false;
     }
     least = values.getOrDefault(Set.copyOf(next.get()), least);
+    if (best.plan().isEmpty()) {
+      atOnce.planWithoutPromotions(next.get()).ifPresent(best::offer);
+    }
     Optional<Answer.Judged> plan = atOnce.plan(next.get());
     plan.ifPresent(best::offer);
     sets.solved(

@@ -21,6 +21,7 @@ import java.util.function.LongSupplier;
  */
 final class Search {
   private static final long ASK_AFTER_MILLIS = 25;
+  private final Kinds kinds;
   private final World world;
   private final List<Plan> known;
   private final Limits limits;
@@ -42,11 +43,12 @@ final class Search {
    * @param known plans of worlds that resemble this one
    */
   Search(World world, List<Plan> known, Limits limits, Watch watch) {
-    this.world = world;
-    this.known = known;
+    kinds = Kinds.of(world);
+    this.world = kinds.merged();
+    this.known = known.stream().map(kinds::merge).toList();
     this.limits = limits;
     this.watch = watch;
-    best = Best.in(world);
+    best = Best.in(this.world);
   }
 
   /** Empty where there is no plan; see {@link #isImpossible}. */
@@ -77,7 +79,7 @@ final class Search {
       pause();
     }
     over = true;
-    return shown;
+    return shown.map(kinds::handedOut);
   }
 
   private Runnable improving(List<Slot> known, LongSupplier left) {

@@ -24,6 +24,9 @@ public interface Watch {
   /** Asked many times a second; once it says yes the best found so far is the answer. */
   boolean stop();
 
-  /** A better plan, or a better bound on the same. */
+  /**
+   * A better plan, or a better bound on the same; what it comes to is known, while its meals may
+   * not be handed out to each animal yet (see {@link Engine#handedOut}).
+   */
   void found(Answer.WithPlan best);
 }

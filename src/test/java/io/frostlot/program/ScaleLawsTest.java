@@ -9,9 +9,7 @@ import io.frostlot.oracle.TinyWorlds;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
@@ -69,18 +67,7 @@ class ScaleLawsTest {
   @MethodSource("seeds")
   void two_identical_animals_have_twice_the_target_grams_of_one(long seed) {
     Scenario one = TinyWorlds.of(seed).scenario();
-    List<Animal> twins = new ArrayList<>(one.collection().animals());
-    one.collection().animals().forEach(animal -> twins.add(animal.named(animal.name() + " again")));
-    Scenario two =
-        new Scenario(
-            one.name(),
-            one.planning(),
-            one.currency(),
-            new Scenario.Collection(twins, one.collection().needs()),
-            one.larder(),
-            one.suppliers(),
-            one.away(),
-            one.policy());
+    Scenario two = Twins.of(one);
 
     assertThat(targets(World.of(one))).isPositive();
     assertThat(targets(World.of(two))).isEqualTo(2 * targets(World.of(one)));
