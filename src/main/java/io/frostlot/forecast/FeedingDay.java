@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * When one meal of an animal is due, never in a fast of its own, and moved to days on which
@@ -130,11 +129,19 @@ public record FeedingDay(LocalDate intended, Meal.Days days, Place place) {
   private static Period around(
       LocalDate intended, Animal.Leeway leeway, Predicate<LocalDate> open) {
     return new Period(
-        last(Stream.iterate(intended, open, day -> day.minusDays(1)).limit(leeway.early() + 1L)),
-        last(Stream.iterate(intended, open, day -> day.plusDays(1)).limit(leeway.late() + 1L)));
+        farthest(intended, -1, leeway.early(), open), farthest(intended, 1, leeway.late(), open));
   }
 
-  private static LocalDate last(Stream<LocalDate> days) {
-    return days.reduce((earlier, later) -> later).orElseThrow();
+  /** The last day up to which all are open, at most so many steps from one that is. */
+  private static LocalDate farthest(LocalDate from, int step, int most, Predicate<LocalDate> open) {
+    LocalDate day = from;
+    for (int n = 0; n < most; n++) {
+      LocalDate next = day.plusDays(step);
+      if (!open.test(next)) {
+        return day;
+      }
+      day = next;
+    }
+    return day;
   }
 }

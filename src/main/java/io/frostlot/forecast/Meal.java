@@ -6,11 +6,11 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Period;
 import io.frostlot.units.SizeBand;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Identical meals of one eater on the same days; an animal's meal has count 1.
@@ -58,15 +58,20 @@ public record Meal(
      * @param best one of them
      */
     public static Days of(LocalDate best, Period within, Predicate<LocalDate> open) {
-      List<LocalDate> all = within.days().filter(open).toList();
-      LocalDate earliest = all.get(0);
-      LocalDate latest = all.get(all.size() - 1);
-      Set<LocalDate> closed =
-          new Period(earliest, latest)
-              .days()
-              .filter(day -> !open.test(day))
-              .collect(Collectors.toSet());
-      return new Days(earliest, best, latest, closed);
+      LocalDate earliest = best;
+      LocalDate latest = best;
+      List<LocalDate> shut = new ArrayList<>();
+      for (LocalDate day = within.from(); !day.isAfter(within.to()); day = day.plusDays(1)) {
+        if (!open.test(day)) {
+          shut.add(day);
+        } else {
+          earliest = day.isBefore(earliest) ? day : earliest;
+          latest = day;
+        }
+      }
+      Period days = new Period(earliest, latest);
+      shut.removeIf(day -> !days.contains(day));
+      return new Days(earliest, best, latest, Set.copyOf(shut));
     }
 
     /** Those of a period in which the best day lies. */

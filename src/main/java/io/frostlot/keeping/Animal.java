@@ -175,11 +175,11 @@ public record Animal(
 
   /** Is it here, and not in a fast? */
   public boolean eatsOn(LocalDate day) {
-    return present.contains(day) && fasts.stream().noneMatch(fast -> fast.contains(day));
+    return present.contains(day) && !Period.isAnyOn(fasts, day);
   }
 
   /** Has it time to digest a meal of that day before it is handled? */
   public boolean isLeftInPeaceAfter(LocalDate meal) {
-    return handling.stream().noneMatch(it -> it.disturbs(meal));
+    return handling.isEmpty() || handling.stream().noneMatch(it -> it.disturbs(meal));
   }
 }

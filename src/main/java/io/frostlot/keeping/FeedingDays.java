@@ -40,6 +40,6 @@ public record FeedingDays(String room, Set<DayOfWeek> weekdays, List<Period> awa
   }
 
   public boolean isAway(LocalDate day) {
-    return away.stream().anyMatch(period -> period.contains(day));
+    return Period.isAnyOn(away, day);
   }
 }

@@ -57,8 +57,10 @@ final class Projected {
   }
 
   private Stream<Meal> meals(Period within) {
-    return scenario.collection().animals().stream()
-        .flatMap(animal -> Projection.meals(animal, within).stream());
+    return scenario.collection().animals().parallelStream()
+        .flatMap(animal -> Projection.meals(animal, within).stream())
+        .toList()
+        .stream();
   }
 
   private List<Option> options(Meal meal) {

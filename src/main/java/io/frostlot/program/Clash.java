@@ -35,7 +35,7 @@ final class Clash {
    * @param world one that no plan fits
    */
   Clash(World world) {
-    model = Rules.program(world).model();
+    model = Rules.program(world, Formulation.ofEachRule(Grain.DAYS.fit(world))).model();
     Map<String, Rule> rules = new LinkedHashMap<>();
     for (Rule rule : Rules.of(world)) {
       if (rule.relaxable()) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A promotion that may not be combined is the only one of its order: taken(a) + taken(b) &lt;= 1
+ * A promotion that may not be combined is the only one of its order: taken(a) + taken(b) &lt;= open
  * for each other promotion b.
  */
 final class Combining implements Rule {
@@ -43,7 +43,7 @@ final class Combining implements Rule {
           if (!all.get(a).combinable() || !all.get(b).combinable()) {
             Linear both = Linear.of(order.promotion(all.get(a).id(), program.model()));
             both.plus(1, order.promotion(all.get(b).id(), program.model()));
-            program.model().atMost(id(), both, 1);
+            program.model().atMost(id(), both.plus(-1, order.open()), 0);
           }
         }
       }

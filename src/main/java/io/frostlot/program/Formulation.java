@@ -30,6 +30,11 @@ record Formulation(
     return new Formulation(grain, true, true, Set.of(), Optional.empty());
   }
 
+  /** Any of whose rules may be left out, since no bound of a column follows from another rule. */
+  static Formulation ofEachRule(Grain grain) {
+    return new Formulation(grain, true, false, Set.of(), Optional.empty());
+  }
+
   /** The same with animals whose meals share no class with those of others (see {@link Apart}). */
   Formulation withApart(Set<String> animals) {
     return new Formulation(grain, merged, tight, animals, packs);

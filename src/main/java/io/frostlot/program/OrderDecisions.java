@@ -46,7 +46,7 @@ final class OrderDecisions {
 
   /** Adds a row of the price sheet that may be bought up to a number of packs. */
   void add(Pack pack, int most, Model model) {
-    PriceBreak priceBreak = supplier.breakOf(pack);
+    PriceBreak priceBreak = supplier.breakOf(pack).upTo(most);
     Var count = model.whole(0, most);
     List<Var> atStep = new ArrayList<>();
     if (priceBreak.steps().isEmpty()) {

@@ -15,9 +15,9 @@ import java.util.List;
  *
  * <p>For discount d and tier t: sum over t of on(t) = taken(d). The value on its base is split into
  * what each tier counts and what none counts: value = counted + sum over t of counted(t), from(t)
- * on(t) &lt;= counted(t) &lt;= (from(t+1) less a minor unit) on(t), counted &lt;= most (1 - taken);
- * this is the convex hull of the choice. Discount = percent(t) x counted(t), half-up to the minor
- * unit, plus amount(t), at most the goods.
+ * on(t) &lt;= counted(t) &lt;= (from(t+1) less a minor unit) on(t), counted &lt;= most (open -
+ * taken), taken &lt;= open; this is the convex hull of the choice. Discount = percent(t) x
+ * counted(t), half-up to the minor unit, plus amount(t), at most the goods.
  */
 final class OrderDiscounts implements Rule {
   private static final int EXACT_DECIMALS = 10;
@@ -94,7 +94,8 @@ final class OrderDiscounts implements Rule {
     Linear on = new Linear().plus(-1, taken);
     Var uncounted = model.real(0, most);
     Linear rest = value.plus(-1, uncounted);
-    model.atMost(id(), Linear.of(uncounted).plus(most, taken), most);
+    model.atMost(id(), Linear.of(taken).plus(-1, order.open()), 0);
+    model.atMost(id(), Linear.of(uncounted).plus(most, taken).plus(-most, order.open()), 0);
     Linear off = new Linear();
     List<OrderTerms.Tier> tiers = discount.tiers();
     for (int t = 0; t < tiers.size(); t++) {

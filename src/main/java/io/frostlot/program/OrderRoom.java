@@ -3,6 +3,8 @@ package io.frostlot.program;
 import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Slot;
+import io.frostlot.units.Litres;
 
 /**
  * A strengthening: what comes by a delivery lies in freezers on the day it comes, all of it, so it
@@ -20,35 +22,50 @@ final class OrderRoom {
 
   private OrderRoom() {}
 
+  /** Does it follow: is there one keeper, whose freezers are checked before the meals? */
+  private static boolean follows(World world) {
+    return world.keepers().size() == 1
+        && world.scenario().policy().freezerCheck() == Policy.FreezerCheck.AFTER_DELIVERY;
+  }
+
+  /** Most packs of a row that have room on the day they come; any number where nothing follows. */
+  static long most(World world, Slot slot, Pack pack) {
+    return follows(world)
+        ? room(world, slot).microlitres() / Math.max(1, litres(pack).microlitres())
+        : Long.MAX_VALUE;
+  }
+
   /**
-   * Where it follows: one keeper, days not taken together, freezers checked before the meals.
+   * Where it follows, of orders that stand for one delivery each.
    *
    * @param program of the world, or of a relaxation that has its deliveries
    */
   static void add(World world, Program program) {
-    boolean follows =
-        world.keepers().size() == 1
-            && !program.decisions().timeline().grain().takesDaysTogether()
-            && world.scenario().policy().freezerCheck() == Policy.FreezerCheck.AFTER_DELIVERY;
-    if (!follows) {
-      return;
-    }
+    boolean takesVisitsTogether = program.decisions().timeline().grain().takesDaysTogether();
     for (OrderDecisions order : program.decisions().orders().values()) {
-      double room =
-          world.scenario().larder().freezers().stream()
-              .mapToDouble(it -> it.usableOn(order.slot().arrivesEarliest()).toDouble())
-              .sum();
+      if (!follows(world) || (takesVisitsTogether && order.supplier().isPickUp())) {
+        continue;
+      }
+      double room = room(world, order.slot()).toDouble();
       Linear litres = new Linear();
-      order.packs().forEach((pack, decision) -> litres.plus(litres(pack), decision.count()));
+      order
+          .packs()
+          .forEach((pack, decision) -> litres.plus(litres(pack).toDouble(), decision.count()));
       if (program.most(litres) > room) {
         program.model().atMost(ID, litres.plus(-room, order.open()), 0);
       }
     }
   }
 
-  private static double litres(Pack pack) {
+  private static Litres room(World world, Slot slot) {
+    return world.scenario().larder().freezers().stream()
+        .map(it -> it.usableOn(slot.arrivesEarliest()))
+        .reduce(Litres.ZERO, Litres::plus);
+  }
+
+  private static Litres litres(Pack pack) {
     return pack.parts().stream()
-        .mapToDouble(part -> part.item().litres().times(part.pieces()).toDouble())
-        .sum();
+        .map(part -> part.item().litres().times(part.pieces()))
+        .reduce(Litres.ZERO, Litres::plus);
   }
 }

@@ -14,9 +14,9 @@ import java.util.List;
  * the packs from that number on (incremental).
  *
  * <p>With l the steps, from(0) = 1: sum over l of atStep(l) = count. All units: from(l) on(l) &lt;=
- * atStep(l) &lt;= most on(l), sum of on(l) &lt;= 1. Incremental: atStep(l) &lt;= (from(l+1) -
- * from(l)), atStep(l) &gt;= (from(l+1) - from(l)) on(l+1), atStep(l+1) &lt;= most on(l+1). Charge:
- * (price(l) - regular price) x atStep(l), prices rounded to the minor unit.
+ * atStep(l) &lt;= most on(l), sum of on(l) &lt;= open. Incremental: atStep(l) &lt;= (from(l+1) -
+ * from(l)) open, on(l) &lt;= open, atStep(l) &gt;= (from(l+1) - from(l)) on(l+1), atStep(l+1) &lt;=
+ * most on(l+1). Charge: (price(l) - regular price) x atStep(l), prices rounded to the minor unit.
  */
 final class PriceBreaks implements Rule {
   private final World world;
@@ -79,7 +79,10 @@ final class PriceBreaks implements Rule {
           Linear.of(pack.atStep().get(0)).plus(-(steps.get(0).fromPacks() - 1.0), regular),
           0);
     } else {
-      model.atMost(id(), Linear.of(pack.atStep().get(0)), steps.get(0).fromPacks() - 1.0);
+      model.atMost(
+          id(),
+          Linear.of(pack.atStep().get(0)).plus(-(steps.get(0).fromPacks() - 1.0), order.open()),
+          0);
     }
     for (int l = 1; l < pack.atStep().size(); l++) {
       int from = steps.get(l - 1).fromPacks();
@@ -91,13 +94,14 @@ final class PriceBreaks implements Rule {
         model.atMost(id(), Linear.of(part).plus(-end, on), 0);
         model.atLeast(id(), Linear.of(part).plus(-from, on), 0);
       } else {
+        model.atMost(id(), Linear.of(on).plus(-1, order.open()), 0);
         int before = l == 1 ? 1 : steps.get(l - 2).fromPacks();
         model.atMost(id(), Linear.of(part).plus(-(end - from + 1), on), 0);
         model.atLeast(id(), Linear.of(pack.atStep().get(l - 1)).plus(before - from, on), 0);
       }
     }
     if (allUnits) {
-      model.atMost(id(), one, 1);
+      model.atMost(id(), one.plus(-1, order.open()), 0);
     }
   }
 

@@ -20,10 +20,10 @@ import java.util.Map;
  * in total, in an order that takes it.
  *
  * <p>For row p, sale v and price step l: sum over v of under(p, v, l) &lt;= atStep(p, l); sum over
- * p, l &lt;= min(limit, useful) taken(v). Saving per pack under a percentage: price(l) - price(l) x
- * (1 - percent), rounded half-up; under a price: price(l) - that price; of each full group of n
- * packs of one row n - m are free. {@link SaleSteps} says which, where a line has packs at several
- * steps.
+ * p, l &lt;= min(limit, useful) taken(v); taken(v) &lt;= open. Saving per pack under a percentage:
+ * price(l) - price(l) x (1 - percent), rounded half-up; under a price: price(l) - that price; of
+ * each full group of n packs of one row n - m are free. {@link SaleSteps} says which, where a line
+ * has packs at several steps.
  */
 final class Sales implements Rule {
   private final World world;
@@ -78,10 +78,9 @@ final class Sales implements Rule {
         String name = order.supplier().id() + " " + sale.id();
         sales.put(name, sale);
         inTotal.computeIfAbsent(name, k -> new Linear()).plus(inOrder);
-        program
-            .model()
-            .atMost(
-                id(), inOrder.copy().plus(-most, order.promotion(sale.id(), program.model())), 0);
+        Var taken = order.promotion(sale.id(), program.model());
+        program.model().atMost(id(), inOrder.copy().plus(-most, taken), 0);
+        program.model().atMost(id(), Linear.of(taken).plus(-1, order.open()), 0);
       }
       steps.values().forEach(SaleSteps::impose);
     }

@@ -104,7 +104,8 @@ final class UsefulPacks {
     if (packs == 0 && padding == 0) {
       return 0;
     }
-    return (int) Math.min(packs + padding, pack.available().perDelivery());
+    long most = Math.min(packs + padding, OrderRoom.most(world, slot, pack));
+    return (int) Math.min(most, pack.available().perDelivery());
   }
 
   /** Packs for which a part of them could be of use. */

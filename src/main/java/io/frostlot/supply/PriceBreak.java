@@ -26,6 +26,12 @@ public record PriceBreak(String packId, Counting counting, List<Step> steps) {
     }
   }
 
+  /** The same where nobody can buy more packs than so many. */
+  public PriceBreak upTo(int most) {
+    return new PriceBreak(
+        packId, counting, steps.stream().filter(step -> step.fromPacks() <= most).toList());
+  }
+
   /** The same where every price is a share of what it is, in the minor unit. */
   public PriceBreak times(BigDecimal share, int decimals) {
     return new PriceBreak(

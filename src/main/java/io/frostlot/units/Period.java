@@ -1,6 +1,7 @@
 package io.frostlot.units;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -22,6 +23,16 @@ public record Period(LocalDate from, LocalDate to) {
 
   public boolean contains(LocalDate day) {
     return !day.isBefore(from) && !day.isAfter(to);
+  }
+
+  /** Does a day lie in any of them? */
+  public static boolean isAnyOn(List<Period> periods, LocalDate day) {
+    for (Period period : periods) {
+      if (period.contains(day)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public boolean overlaps(Period other) {
