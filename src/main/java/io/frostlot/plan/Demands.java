@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,19 +35,34 @@ public final class Demands {
     this.alike = List.copyOf(alike);
   }
 
+  /** Lists of options by number, equal ones by the same: most are the very same list as well. */
+  private static final class Menus {
+    private final Map<List<Option>, Integer> numbers = new HashMap<>();
+    private final IdentityHashMap<List<Option>, Integer> seen = new IdentityHashMap<>();
+
+    int number(List<Option> options) {
+      return seen.computeIfAbsent(
+          options, it -> numbers.computeIfAbsent(it, other -> numbers.size()));
+    }
+  }
+
   private record Likeness(
-      Meal.Days days, List<Option> options, boolean must, boolean tail, Money tailPrice) {
-    static Likeness of(Demand demand) {
-      boolean must = demand.meal().importance() == Importance.MUST;
+      Meal.Days days, int options, boolean must, boolean tail, Money tailPrice) {
+    static Likeness of(Demand demand, Menus menus) {
       return new Likeness(
-          demand.meal().days(), demand.options(), must, demand.tail(), demand.tailPrice());
+          demand.meal().days(),
+          menus.number(demand.options()),
+          demand.meal().importance() == Importance.MUST,
+          demand.tail(),
+          demand.tailPrice());
     }
   }
 
   public static Demands of(List<Demand> all) {
     Map<Likeness, List<Demand>> byLikeness = new LinkedHashMap<>();
+    Menus menus = new Menus();
     for (Demand demand : all) {
-      byLikeness.computeIfAbsent(Likeness.of(demand), some -> new ArrayList<>()).add(demand);
+      byLikeness.computeIfAbsent(Likeness.of(demand, menus), some -> new ArrayList<>()).add(demand);
     }
     return new Demands(all, alike(byLikeness.values()));
   }

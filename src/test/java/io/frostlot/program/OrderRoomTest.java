@@ -12,6 +12,7 @@ import io.frostlot.plan.Policy;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.supply.Item;
+import io.frostlot.supply.PriceBreak;
 import io.frostlot.units.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,6 +54,32 @@ final class OrderRoomTest {
     assertThat(Faces.optimum(small())).isEqualTo(Faces.costs("36"));
     assertThat(relaxed(world, false)).isLessThan(35);
     assertThat(relaxed(world, true)).isCloseTo(36, within(1e-3));
+  }
+
+  /**
+   * A freezer of four litres, and mice of a litre cost half from five on: nobody can buy five, so
+   * two mice cost 4.00, also in parts of orders.
+   */
+  @Test
+  void a_price_step_for_which_there_is_no_room_is_not_taken_in_part() {
+    PriceBreak.Step five = new PriceBreak.Step(5, Money.of(1));
+    SmallSupplier supplier =
+        SmallSupplier.selling(SINGLE)
+            .breaks(new PriceBreak(SINGLE.id(), PriceBreak.Counting.ALL_UNITS, List.of(five)));
+    SmallWorld two =
+        new SmallWorld(5, supplier)
+            .freezers(freezer("A", "4", Freezer.Life.of(9)))
+            .need(MOUSE, 2, 2);
+    assertThat(OrderRoom.most(two.world(), two.world().slots().get(0), SINGLE)).isEqualTo(4);
+    assertThat(relaxed(two.world(), false)).isCloseTo(4, within(1e-3));
+    assertThat(Faces.optimum(two)).isEqualTo(Faces.costs("4"));
+  }
+
+  /** At night there is room for what was eaten on the day. */
+  @Test
+  void packs_are_not_held_to_the_room_where_freezers_are_checked_at_night() {
+    World world = small().checkedAtNight().world();
+    assertThat(OrderRoom.most(world, world.slots().get(0), SINGLE)).isEqualTo(Long.MAX_VALUE);
   }
 
   /** What could be bought in one order fits into a thousand litres. */
