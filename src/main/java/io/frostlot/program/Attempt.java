@@ -29,7 +29,8 @@ final class Attempt {
   private final Program program;
   private final WholePacks wholePacks;
   private final Finishing finishing;
-  private final Linear weighed;
+  private final Weights weights;
+  private final Linear objective;
 
   Attempt(World world, Judging judging) {
     this(world, judging, Formulation.of(Grain.DAYS.fit(world)));
@@ -38,12 +39,18 @@ final class Attempt {
   private Attempt(World world, Judging judging, Formulation formulation) {
     program = Rules.program(world, formulation.withApart(judging.apart().animals()));
     wholePacks = new WholePacks(judging.world());
-    finishing = new Finishing(program, wholePacks, judging);
-    weighed = Weights.of(judging.world()).objective(program.model());
+    weights = Weights.of(judging.world());
+    objective = weights.objective(program.model());
+    finishing = new Finishing(program, objective, wholePacks, judging);
   }
 
   Program program() {
     return program;
+  }
+
+  /** What a plan weighs, levels before money and all. */
+  Linear objective() {
+    return objective;
   }
 
   /**
@@ -82,8 +89,7 @@ final class Attempt {
       Scip.Task task, BranchAndBound solver, BooleanSupplier stop, Consumer<Answer.Judged> better) {
     Scip.Budget budget = task.budget();
     BranchAndBound.Watched watched =
-        new BranchAndBound.Watched(
-            stop, point -> finish(weighed, point, budget.rounds()).ifPresent(better));
+        new BranchAndBound.Watched(stop, point -> finish(point, budget.rounds()).ifPresent(better));
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
     double bound = Double.NEGATIVE_INFINITY;
     Optional<Answer.Judged> best = Optional.empty();
@@ -99,7 +105,7 @@ final class Attempt {
         return new Result(best, bound, finished);
       }
       boolean mended = wholePacks.cut(program, run.point());
-      Optional<Answer.Judged> found = finish(weighed, run.point(), budget.rounds());
+      Optional<Answer.Judged> found = finish(run.point(), budget.rounds());
       best = better(best, found);
       if (!mended) {
         break;
@@ -122,16 +128,15 @@ final class Attempt {
     if (!BranchAndBound.isSmall(attempt.program.model())) {
       return Optional.empty();
     }
-    Weights weights = Weights.of(judging.world());
-    Linear objective = weights.objective(attempt.program.model());
+    double most = attempt.weights.of(plan.standing()) - LEAST_GAIN;
     List<Model.Row> rows = packs.least(attempt.program);
-    rows.add(Model.extra(-Model.INFINITY, objective, weights.of(plan.standing()) - LEAST_GAIN));
+    rows.add(Model.extra(-Model.INFINITY, attempt.objective, most));
     Scip.End end =
         Highs.minimise(
             attempt.program.model(),
-            Scip.Task.of(objective, rows, false, budget),
+            Scip.Task.of(attempt.objective, rows, false, budget),
             new BranchAndBound.Watched(stop, point -> {}));
-    return end.found() ? attempt.finish(objective, end.point(), budget.rounds()) : Optional.empty();
+    return end.found() ? attempt.finish(end.point(), budget.rounds()) : Optional.empty();
   }
 
   private static Optional<Answer.Judged> better(
@@ -142,17 +147,17 @@ final class Attempt {
   }
 
   /** Holds packs, boxes and the like, and settles what follows from them. */
-  Optional<Answer.Judged> finish(Linear objective, double[] found, OptionalInt rounds) {
-    return finishing.finish(objective, found, rounds, true);
+  Optional<Answer.Judged> finish(double[] found, OptionalInt rounds) {
+    return finishing.finish(found, rounds, true);
   }
 
   /** The same, each choice next to its value only: soon done. */
-  Optional<Answer.Judged> finishNear(Linear objective, double[] found, OptionalInt rounds) {
-    return finishing.finish(objective, found, rounds, false);
+  Optional<Answer.Judged> finishNear(double[] found, OptionalInt rounds) {
+    return finishing.finish(found, rounds, false);
   }
 
   /** A point at least as good as another, with at most one pack of each row more or less. */
-  double[] polish(Linear objective, double[] point, Scip.Budget budget) {
+  double[] polish(double[] point, Scip.Budget budget) {
     List<Model.Row> beside = new ArrayList<>();
     for (OrderDecisions order : program.decisions().orders().values()) {
       for (OrderDecisions.PackDecision pack : order.packs().values()) {
@@ -171,16 +176,15 @@ final class Attempt {
    * @param simple a program of the same deliveries to dive in: this one, or that of a {@link
    *     Sketch}
    */
-  double[] dive(Program simple, Weights weights, Scip.Budget budget) {
+  double[] dive(Program simple, Scip.Budget budget) {
     long end = System.nanoTime() + budget.milliseconds() * 1_000_000;
-    Linear objective = weights.objective(program.model());
     return new Diving(
             simple,
             weights.objective(simple.model()),
             weights.ofAMeal() / 2,
             () -> (end - System.nanoTime()) / 1_000_000)
         .dive()
-        .map(point -> pointOf(simple.decisions().packs(point), objective, budget))
+        .map(point -> pointOf(simple.decisions().packs(point), budget))
         .orElse(new double[0]);
   }
 
@@ -188,12 +192,12 @@ final class Attempt {
    * A point of the program that repeats the orders of a plan, as far as they are in this part of
    * the world; empty where none was found.
    */
-  double[] pointOf(Answer.Judged judged, Linear objective, Scip.Budget budget) {
-    return pointOf(judged.plan().packs(), objective, budget);
+  double[] pointOf(Answer.Judged judged, Scip.Budget budget) {
+    return pointOf(judged.plan().packs(), budget);
   }
 
   /** The same of packs; each at most what the program allows. */
-  double[] pointOf(Map<Slot, Map<Pack, Integer>> packs, Linear objective, Scip.Budget budget) {
+  double[] pointOf(Map<Slot, Map<Pack, Integer>> packs, Scip.Budget budget) {
     double[] held = held(packs);
     return Scip.minimise(
             program.model(), new Scip.Task(objective, List.of(), true, held, new double[0], budget))

@@ -207,7 +207,7 @@ final class Bounding implements Runnable {
     double[] hint =
         best.plan()
             .filter(plan -> !BranchAndBound.isSmall(model))
-            .map(plan -> attempt.pointOf(plan, objective, budget(1)))
+            .map(plan -> attempt.pointOf(plan, budget(1)))
             .orElse(new double[0]);
     Scip.Task task =
         new Scip.Task(objective, held.rows(model), relaxed, new double[0], hint, budget);

@@ -61,7 +61,6 @@ final class Exact implements Written {
 
   @Override
   public void whole(double[] point) {
-    Linear objective = Weights.of(judging.world()).objective(program().model());
-    attempt.finish(objective, point, rounds).ifPresent(found);
+    attempt.finish(point, rounds).ifPresent(found);
   }
 }

@@ -8,8 +8,10 @@ import java.util.OptionalInt;
 /**
  * From a point of a program to a plan: holds packs, promotions and the like, and settles what
  * follows from them.
+ *
+ * @param objective what a plan weighs
  */
-record Finishing(Program program, WholePacks wholePacks, Judging judging) {
+record Finishing(Program program, Linear objective, WholePacks wholePacks, Judging judging) {
   private static final long MILLIS = 1500;
   private static final long LONG_MILLIS = 3000;
   private static final double WHOLE = 1e-6;
@@ -22,8 +24,7 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
    *
    * @param thorough also where each choice is not next to its value
    */
-  Optional<Answer.Judged> finish(
-      Linear objective, double[] found, OptionalInt rounds, boolean thorough) {
+  Optional<Answer.Judged> finish(double[] found, OptionalInt rounds, boolean thorough) {
     if (!wholePacks.withinMostBoxes(program, found)) {
       return Optional.empty();
     }
@@ -32,15 +33,15 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
     }
     double[] fixed = held(found);
     boolean isMuch = !BranchAndBound.isSoonDone(program.model());
-    Scip.End run = isMuch && thorough ? byHighs(objective, fixed, rounds) : Scip.End.nothing();
+    Scip.End run = isMuch && thorough ? byHighs(fixed, rounds) : Scip.End.nothing();
     if (!run.found()) {
-      run = byScip(objective, found, fixed, rounds, thorough && !isMuch);
+      run = byScip(found, fixed, rounds, thorough && !isMuch);
     }
     return run.found() ? judging.judge(program, run.point()) : Optional.empty();
   }
 
   /** Where there is much to choose it is sooner done, and comes closer, than SCIP. */
-  private Scip.End byHighs(Linear objective, double[] fixed, OptionalInt rounds) {
+  private Scip.End byHighs(double[] fixed, OptionalInt rounds) {
     Scip.Budget budget = Scip.Budget.of(LONG_MILLIS, rounds);
     Scip.Task any = new Scip.Task(objective, List.of(), false, fixed, new double[0], budget);
     return Highs.minimise(
@@ -48,8 +49,7 @@ record Finishing(Program program, WholePacks wholePacks, Judging judging) {
   }
 
   /** First with each choice next to its value. */
-  private Scip.End byScip(
-      Linear objective, double[] found, double[] fixed, OptionalInt rounds, boolean thorough) {
+  private Scip.End byScip(double[] found, double[] fixed, OptionalInt rounds, boolean thorough) {
     Scip.Budget budget = Scip.Budget.of(MILLIS, rounds);
     Scip.Task near = new Scip.Task(objective, near(found), false, fixed, new double[0], budget);
     Scip.End run = Scip.minimise(program.model(), near);

@@ -36,7 +36,6 @@ final class Joining implements Runnable {
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
   private final Judging judging;
-  private final Weights weights;
   private final Solving solving;
   private final Polishing polishing;
   private final RepackingTurns turns;
@@ -54,7 +53,6 @@ final class Joining implements Runnable {
     this.millisLeft = millisLeft;
     this.rounds = rounds;
     judging = new Judging(world, best.apart());
-    weights = Weights.of(world);
     solving = new Solving(judging, best, best::offer, millisLeft, rounds);
     polishing = new Polishing(best, solving);
     turns = new RepackingTurns(world, best, solving, polishing, rounds);
@@ -169,12 +167,11 @@ final class Joining implements Runnable {
   private void solve(Set<Slot> slots, BranchAndBound solver) {
     solved.add(slots);
     Attempt attempt = new Attempt(world.withSlots(List.copyOf(slots)), judging);
-    Linear objective = weights.objective(attempt.program().model());
     Scip.Budget budget =
         Scip.Budget.of(
             Math.min(SET_MILLIS, millisLeft.getAsLong()),
             rounds.isPresent() ? OptionalInt.of(1) : rounds);
-    Scip.Task task = Scip.Task.of(objective, List.of(), true, budget);
+    Scip.Task task = Scip.Task.of(attempt.objective(), List.of(), true, budget);
     attempt.minimise(task, solver, () -> !goesOn(), best::offer).plan().ifPresent(best::offer);
     polishing.near().ifPresent(best::offer);
   }

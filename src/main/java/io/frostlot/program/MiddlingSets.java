@@ -165,11 +165,8 @@ final class MiddlingSets {
 
   private Optional<Answer.Judged> plan(List<Slot> slots, Map<Slot, Map<Pack, Integer>> packs) {
     Attempt attempt = new Attempt(part(slots), judging);
-    Linear objective = weights.objective(attempt.program().model());
-    double[] point = attempt.pointOf(packs, objective, solving.budget());
-    return point.length == 0
-        ? Optional.empty()
-        : attempt.finish(objective, point, OptionalInt.empty());
+    double[] point = attempt.pointOf(packs, solving.budget());
+    return point.length == 0 ? Optional.empty() : attempt.finish(point, OptionalInt.empty());
   }
 
   private Optional<SortedSet<Slot>> next() {
@@ -188,7 +185,7 @@ final class MiddlingSets {
     World part = part(List.copyOf(slots));
     Attempt attempt = new Attempt(part, judging);
     Program sketch = Rules.program(WAYS.get(way).of(part));
-    double[] point = attempt.dive(sketch, weights, solving.budget());
+    double[] point = attempt.dive(sketch, solving.budget());
     double value =
         point.length == 0 ? Double.POSITIVE_INFINITY : value(attempt.program().model(), point);
     Map<Slot, Map<Pack, Integer>> packs =

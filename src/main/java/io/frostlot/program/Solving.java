@@ -130,9 +130,8 @@ final class Solving {
   /** The same orders, with the animals fed as well as can be; empty where that was not found. */
   Optional<Answer.Judged> fedAnew(Answer.Judged plan) {
     Attempt attempt = new Attempt(part(plan), judging);
-    Linear objective = weights.objective(attempt.program().model());
-    double[] point = attempt.pointOf(plan, objective, budget());
-    return point.length == 0 ? Optional.empty() : attempt.finish(objective, point, rounds);
+    double[] point = attempt.pointOf(plan, budget());
+    return point.length == 0 ? Optional.empty() : attempt.finish(point, rounds);
   }
 
   /** The deliveries of a plan, nothing moved. */
@@ -172,9 +171,8 @@ final class Solving {
   /** The same by HiGHS alone, for half of the time or a minute. */
   boolean isSearchedByHighs() {
     Attempt attempt = new Attempt(judging.world(), judging);
-    Linear objective = weights.objective(attempt.program().model());
     Scip.Budget budget = budget(Math.max(MINUTE_MILLIS, millisLeft.getAsLong() / 2));
-    Scip.Task task = Scip.Task.of(objective, List.of(), false, budget);
+    Scip.Task task = Scip.Task.of(attempt.objective(), List.of(), false, budget);
     return isSearched(attempt.minimise(task, Highs::minimise, () -> !goesOn(), found));
   }
 
@@ -192,16 +190,16 @@ final class Solving {
 
   private Attempt.Result search(World part, Optional<Answer.Judged> before) {
     Attempt attempt = new Attempt(part, judging);
-    Linear objective = weights.objective(attempt.program().model());
     return before
-        .map(plan -> attempt.pointOf(plan, objective, budget()))
-        .map(point -> goOn(attempt, objective, point))
-        .orElseGet(() -> dive(attempt, objective, part));
+        .map(plan -> attempt.pointOf(plan, budget()))
+        .map(point -> goOn(attempt, point))
+        .orElseGet(() -> dive(attempt, part));
   }
 
   /** Branch and bound goes on from a point. */
-  private Attempt.Result goOn(Attempt attempt, Linear objective, double[] from) {
-    Scip.Task task = new Scip.Task(objective, List.of(), true, new double[0], from, budget(slice));
+  private Attempt.Result goOn(Attempt attempt, double[] from) {
+    Scip.Task task =
+        new Scip.Task(attempt.objective(), List.of(), true, new double[0], from, budget(slice));
     Attempt.Result result = attempt.minimise(task, solver(), () -> !goesOn(), found);
     result.plan().ifPresent(found);
     return result;
@@ -213,24 +211,24 @@ final class Solving {
     return many ? (model, task, watched) -> Scip.minimise(model, task) : BranchAndBound::inTurn;
   }
 
-  private Attempt.Result dive(Attempt attempt, Linear objective, World part) {
-    double[] point = attempt.dive(toDiveIn(part, attempt), weights, budget());
-    double value = point.length > 0 ? objective.at(point) : Double.POSITIVE_INFINITY;
+  private Attempt.Result dive(Attempt attempt, World part) {
+    double[] point = attempt.dive(toDiveIn(part, attempt), budget());
+    double value = point.length > 0 ? attempt.objective().at(point) : Double.POSITIVE_INFINITY;
     if (point.length > 0 && best.plan().isEmpty()) {
-      attempt.finishNear(objective, point, rounds).ifPresent(found);
+      attempt.finishNear(point, rounds).ifPresent(found);
     }
     boolean loses = value > weights.ofAMeal();
     boolean isSmall = BranchAndBound.isSmall(attempt.program().model());
     losses += loses ? 1 : 0;
     largeLosses += loses && !isSmall ? 1 : 0;
     if (!isSmall) {
-      return offered(value < value() ? attempt.finish(objective, point, rounds) : Optional.empty());
+      return offered(value < value() ? attempt.finish(point, rounds) : Optional.empty());
     }
     if (loses && point.length > 0 && slice > BranchAndBound.MOMENT_MILLIS) {
-      double[] polished = attempt.polish(objective, point, budget(POLISH_MILLIS));
-      return offered(attempt.finish(objective, polished, rounds));
+      double[] polished = attempt.polish(point, budget(POLISH_MILLIS));
+      return offered(attempt.finish(polished, rounds));
     }
-    return goOn(attempt, objective, point);
+    return goOn(attempt, point);
   }
 
   private Attempt.Result offered(Optional<Answer.Judged> plan) {

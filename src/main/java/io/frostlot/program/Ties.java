@@ -28,7 +28,6 @@ final class Ties {
 
   private final Attempt attempt;
   private final Program program;
-  private final Linear objective;
   private final LongSupplier millisLeft;
   private final OptionalInt rounds;
   private final List<Model.Row> held = new ArrayList<>();
@@ -46,7 +45,6 @@ final class Ties {
     this.rounds = rounds;
     attempt = new Attempt(world, new Judging(world, apart));
     program = attempt.program();
-    objective = Weights.of(world).objective(program.model());
     chosen = proven;
     new CoverRows(program).add();
     counts = new Counts(program);
@@ -76,7 +74,7 @@ final class Ties {
       }
     }
     if (leastMoney(exact) && least(dates, 1) && least(packs, LEAST_DIFFERENCE)) {
-      Optional.of(attempt.pointOf(chosen, objective, budget()))
+      Optional.of(attempt.pointOf(chosen, budget()))
           .filter(point -> point.length > 0)
           .flatMap(this::finished)
           .filter(plan -> plan.standing().equals(chosen.standing()))
@@ -144,7 +142,7 @@ final class Ties {
   }
 
   private Optional<Answer.Judged> finished(double[] point) {
-    return attempt.finish(objective, point, rounds);
+    return attempt.finish(point, rounds);
   }
 
   private Scip.Budget budget() {

@@ -46,9 +46,8 @@ class LittleOrdersTest {
 
   private static Answer.Judged buying(World world, Slot slot, Map<Pack, Integer> packs) {
     Attempt attempt = new Attempt(world.withSlots(List.of(slot)), new Judging(world, new Apart()));
-    Linear objective = Weights.of(world).objective(attempt.program().model());
-    double[] point = attempt.pointOf(Map.of(slot, packs), objective, Scip.Budget.ofMillis(20_000));
-    return attempt.finish(objective, point, OptionalInt.empty()).orElseThrow();
+    double[] point = attempt.pointOf(Map.of(slot, packs), Scip.Budget.ofMillis(20_000));
+    return attempt.finish(point, OptionalInt.empty()).orElseThrow();
   }
 
   @Test

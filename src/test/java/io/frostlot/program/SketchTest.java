@@ -41,12 +41,10 @@ class SketchTest {
   @Test
   void packs_chosen_in_a_sketch_make_a_plan_of_the_world() {
     World world = world();
-    Weights weights = Weights.of(world);
     Attempt attempt = new Attempt(world, new Judging(world, new Apart()));
     Program sketch = Rules.program(new Sketch(10, true).of(world));
-    double[] point = attempt.dive(sketch, weights, Scip.Budget.ofMillis(60_000));
-    Linear objective = weights.objective(attempt.program().model());
-    Answer.Judged plan = attempt.finish(objective, point, OptionalInt.empty()).orElseThrow();
+    double[] point = attempt.dive(sketch, Scip.Budget.ofMillis(60_000));
+    Answer.Judged plan = attempt.finish(point, OptionalInt.empty()).orElseThrow();
     assertThat(plan.books().breaches()).isEmpty();
     assertThat(plan.standing().unmet()).isEqualTo(4);
   }
