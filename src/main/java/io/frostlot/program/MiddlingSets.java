@@ -7,6 +7,7 @@ import io.frostlot.supply.Pack;
 import io.frostlot.supply.Slot;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,10 @@ final class MiddlingSets {
   private static final int NEIGHBOURS = 12;
   private static final int LOOKS_AT_FIRST = 3;
   private static final long HIGHS_MILLIS = 10_000;
+
+  /** Rounds of dives. */
+  private static final int HIGHS_EVERY = 3;
+
   private static final int DIVES = 8;
   private static final int FEW_LACKING = 4;
 
@@ -70,6 +75,7 @@ final class MiddlingSets {
 
   private final Judging judging;
   private final Beginnings beginnings;
+  private final Set<SortedSet<Slot>> tried = new HashSet<>();
   private final Map<Set<Slot>, Integer> dives = new HashMap<>();
   private final LittleOrders little;
   private final Polishing polishing;
@@ -103,8 +109,10 @@ final class MiddlingSets {
     Program coarse = new Coarse(world).program();
     beginnings.spread(coarse, weights, solving.budget()).forEach(sets::look);
     look(LOOKS_AT_FIRST);
-    widened().flatMap(this::lackingNothing).ifPresent(this::polish);
-    while (solving.goesOn()) {
+    for (int round = 0; solving.goesOn(); round++) {
+      if (round % HIGHS_EVERY == 0) {
+        widened().filter(tried::add).flatMap(this::lackingNothing).ifPresent(this::polish);
+      }
       for (int i = 0; i < DIVES && solving.goesOn(); i++) {
         next().map(this::dive).ifPresent(ends::add);
       }
