@@ -8,10 +8,14 @@ import io.frostlot.plan.Plan;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Slot;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Plans of a world of many animals without a program of it: {@link ByDelivery}, handed out to each,
@@ -57,23 +61,39 @@ final class AtOnce {
 
   /** A plan of some deliveries; empty where what was made breaks a rule. */
   Optional<Answer.Judged> plan(Collection<Slot> deliveries) {
-    return plan(deliveries, orders -> new Promoted(world).of(orders, promotions))
-        .or(() -> planWithoutPromotions(deliveries));
+    return judged(deliveries, orders -> List.of(new Promoted(world).of(orders, promotions), orders))
+        .min(Comparator.comparing(Answer.Judged::standing))
+        .or(() -> planSoon(deliveries));
   }
 
-  /** The same, sooner. */
-  Optional<Answer.Judged> planWithoutPromotions(Collection<Slot> deliveries) {
-    return plan(deliveries, orders -> orders);
+  /** The same, each order under the promotions that seem best for it alone, or under none. */
+  Optional<Answer.Judged> planSoon(Collection<Slot> deliveries) {
+    return judged(deliveries, orders -> List.of(orders, withoutPromotions(orders))).findFirst();
   }
 
-  private Optional<Answer.Judged> plan(
-      Collection<Slot> deliveries, UnaryOperator<List<Order>> promoted) {
+  private Stream<Answer.Judged> judged(
+      Collection<Slot> deliveries, Function<List<Order>, List<List<Order>>> ways) {
     ByDelivery days = follow(deliveries);
     if (!days.fits()) {
-      return Optional.empty();
+      return Stream.empty();
     }
     List<Feeding> feedings = AmongAlike.of(days.mouths().served());
-    return Engine.judge(
-        world, new Plan(promoted.apply(days.orders()), days.lots(), feedings, days.discards()));
+    return ways.apply(days.orders()).stream()
+        .map(orders -> new Plan(orders, days.lots(), feedings, days.discards()))
+        .flatMap(plan -> Engine.judge(world, plan).stream());
+  }
+
+  private static List<Order> withoutPromotions(List<Order> orders) {
+    return orders.stream()
+        .map(
+            order ->
+                new Order(
+                    order.slot(),
+                    order.lines().stream()
+                        .map(line -> new Order.Line(line.pack(), line.packs(), new TreeMap<>()))
+                        .toList(),
+                    Set.of(),
+                    order.boxes()))
+        .toList();
   }
 }

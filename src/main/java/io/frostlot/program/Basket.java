@@ -1,17 +1,13 @@
 package io.frostlot.program;
 
 import io.frostlot.forecast.Option;
-import io.frostlot.plan.Order;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
-import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
@@ -24,7 +20,6 @@ final class Basket {
   /** Whole packs leave some of the boxes empty. */
   private static final double FULL = 0.9;
 
-  private final Supplier supplier;
   private final ToIntFunction<Pack> available;
   private final long[] boxRoom;
   private long room;
@@ -38,7 +33,6 @@ final class Basket {
    * @param available most packs of a row
    */
   Basket(Supplier supplier, long room, ToIntFunction<Pack> available) {
-    this.supplier = supplier;
     this.room = room;
     this.available = available;
     boxRoom = BoxFit.sizes(supplier.boxing().limits());
@@ -105,14 +99,5 @@ final class Basket {
     return packs.entrySet().stream()
         .mapToDouble(some -> some.getKey().price().toDouble() * some.getValue())
         .sum();
-  }
-
-  /** The order, under no promotion. */
-  Order order(Slot slot) {
-    List<Order.Line> lines =
-        packs.entrySet().stream()
-            .map(some -> new Order.Line(some.getKey(), some.getValue(), new TreeMap<>()))
-            .toList();
-    return new Order(slot, lines, Set.of(), PlanBuilder.boxes(supplier, lines));
   }
 }

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Goes through the days with some deliveries: each brings what meals need for which it is the one
@@ -26,6 +27,7 @@ final class ByDelivery {
   private final World world;
   private final Offers offers;
   private final LotKinds kinds;
+  private final OrderPrices prices;
   private final Pantry pantry;
   private final Mouths mouths;
   private final Map<Pack, Integer> bought = new HashMap<>();
@@ -45,6 +47,7 @@ final class ByDelivery {
     this.world = world;
     offers = new Offers(world, deliveries);
     kinds = new LotKinds(world);
+    prices = new OrderPrices(world);
     pantry = new Pantry(world);
     mouths = new Mouths(pantry);
     world.scenario().larder().stock().forEach(lot -> pantry.put(Lot.of(lot)));
@@ -117,8 +120,13 @@ final class ByDelivery {
       return;
     }
     basket.packs().forEach((pack, packs) -> receive(slot, pack, packs));
-    orders.add(basket.order(slot));
-    money += offers.cost(slot, basket);
+    Optional<OrderPrices.Priced> priced = prices.of(slot, basket.packs());
+    fits &= priced.isPresent();
+    priced.ifPresent(
+        it -> {
+          orders.add(it.order());
+          money += it.invoice() + world.scenario().policy().charges().order().toDouble();
+        });
   }
 
   /** More of what is eaten before the next delivery, so that a share is left when that comes. */
@@ -197,7 +205,7 @@ final class ByDelivery {
     return fits;
   }
 
-  /** About what the plan comes to, under no promotion. */
+  /** About what the plan comes to, each order under the promotions that seem best for it. */
   double money() {
     return money + mouths.tail().toDouble();
   }

@@ -117,7 +117,7 @@ final class ManyKinds implements Runnable {
     }
     least = values.getOrDefault(Set.copyOf(next.get()), least);
     if (best.plan().isEmpty()) {
-      atOnce.planWithoutPromotions(next.get()).ifPresent(best::offer);
+      atOnce.planSoon(next.get()).ifPresent(best::offer);
     }
     Optional<Answer.Judged> plan = atOnce.plan(next.get());
     plan.ifPresent(best::offer);

@@ -19,8 +19,8 @@ import java.util.function.LongSupplier;
 
 /**
  * A search over sets of deliveries beside a local search, by the clock, where the programs of a few
- * deliveries are too large for SCIP and small enough for HiGHS: what that finds of the most
- * promising set, then dives in sketches of many sets, each in a few ways, since rounding is a
+ * deliveries are too large for SCIP and small enough for HiGHS: now and then what that finds of the
+ * most promising set, and dives in sketches of many sets, each in a few ways, since rounding is a
  * matter of luck and a dive takes less than a second. The most promising ends of dives become
  * plans, and what lies near these is looked at, since they often lack a little. It finds plans of
  * few large orders, to which a local search seldom comes.

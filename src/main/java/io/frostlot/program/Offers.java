@@ -8,6 +8,7 @@ import io.frostlot.storage.Freezer;
 import io.frostlot.supply.BoxFit;
 import io.frostlot.supply.Item;
 import io.frostlot.supply.Pack;
+import io.frostlot.supply.Sale;
 import io.frostlot.supply.Shipping;
 import io.frostlot.supply.Slot;
 import io.frostlot.supply.Supplier;
@@ -32,9 +33,17 @@ final class Offers {
   private final int[] earliest;
   private final int[] latest;
   private final HoldingCharge holding;
-  private final Map<String, Map<Item, Row>> rows = new HashMap<>();
-  private final Map<String, IdentityHashMap<List<Option>, List<Offer>>> bySupplier =
-      new HashMap<>();
+  private final List<Rows> rows = new ArrayList<>();
+
+  /** What a supplier asks at some time. */
+  private record Sheet(String supplier, List<Sale> sales) {}
+
+  /**
+   * The same, item by item.
+   *
+   * @param read what that is for a meal with some options, as far as asked for
+   */
+  private record Rows(Map<Item, Row> byItem, IdentityHashMap<List<Option>, List<Offer>> read) {}
 
   /** The row of a price sheet that brings an item for the least money. */
   private record Row(Pack pack, double each, int life) {}
@@ -61,15 +70,19 @@ final class Offers {
     earliest = slots.stream().mapToInt(slot -> Timeline.day(slot.arrivesEarliest())).toArray();
     latest = slots.stream().mapToInt(slot -> Timeline.day(slot.arrivesLatest())).toArray();
     holding = world.scenario().policy().charges().holding();
-    slots.stream().map(Slot::supplier).distinct().forEach(this::readRows);
+    Map<Sheet, Rows> bySheet = new HashMap<>();
+    for (Slot slot : slots) {
+      List<Sale> sales = world.supplier(slot.supplier()).salesOn(slot);
+      rows.add(bySheet.computeIfAbsent(new Sheet(slot.supplier(), sales), this::rows));
+    }
   }
 
-  private void readRows(String id) {
-    Supplier supplier = world.supplier(id);
+  private Rows rows(Sheet sheet) {
+    Supplier supplier = world.supplier(sheet.supplier());
     Map<Item, Row> own = new HashMap<>();
     for (Pack pack : supplier.sheet().packs().stream().filter(supplier::canPack).toList()) {
       int pieces = pack.parts().stream().mapToInt(Pack.Part::pieces).sum();
-      double each = (pack.price().toDouble() + ofABox(supplier, pack)) / pieces;
+      double each = (price(pack, sheet.sales()) + ofABox(supplier, pack)) / pieces;
       pack.items()
           .forEach(
               item ->
@@ -78,8 +91,16 @@ final class Offers {
                       new Row(pack, each, life(item)),
                       (a, b) -> a.each() <= b.each() ? a : b));
     }
-    rows.put(id, own);
-    bySupplier.put(id, new IdentityHashMap<>());
+    return new Rows(own, new IdentityHashMap<>());
+  }
+
+  /** Of one of many packs, under the sale with which it costs least. */
+  private static double price(Pack pack, List<Sale> sales) {
+    double regular = pack.price().toDouble();
+    return sales.stream()
+        .filter(sale -> sale.covers(pack))
+        .mapToDouble(sale -> sale.terms().ofMany(regular))
+        .reduce(regular, Math::min);
   }
 
   private int life(Item item) {
@@ -116,8 +137,8 @@ final class Offers {
 
   /** What a delivery has for a meal, the cheapest first. */
   List<Offer> of(int delivery, Demand demand) {
-    String supplier = slots.get(delivery).supplier();
-    return bySupplier.get(supplier).computeIfAbsent(demand.options(), o -> read(supplier, o));
+    Rows own = rows.get(delivery);
+    return own.read().computeIfAbsent(demand.options(), some -> read(own.byItem(), some));
   }
 
   private double night(Option option) {
@@ -134,10 +155,10 @@ final class Offers {
         .orElseThrow();
   }
 
-  private List<Offer> read(String supplier, List<Option> options) {
+  private static List<Offer> read(Map<Item, Row> rows, List<Option> options) {
     List<Offer> offers = new ArrayList<>();
     for (Option option : options) {
-      Row row = rows.get(supplier).get(option.item());
+      Row row = rows.get(option.item());
       if (row != null) {
         offers.add(new Offer(option, row.pack(), row.each() * option.pieces(), row.life()));
       }
@@ -183,21 +204,5 @@ final class Offers {
   /** The day on which the delivery after one can be eaten. */
   int next(int delivery) {
     return delivery + 1 < latest.length ? latest[delivery + 1] : Integer.MAX_VALUE;
-  }
-
-  /** About what an order costs: its packs, its boxes and the effort. */
-  double cost(Slot slot, Basket basket) {
-    Supplier supplier = world.supplier(slot.supplier());
-    Shipping.Rate rate = supplier.shipping().rate();
-    double cost = basket.goods();
-    if (!supplier.isPickUp()) {
-      cost += rate.perOrder().plus(supplier.shipping().packing().perOrder()).toDouble();
-      cost += rate.firstBox().minus(rate.nextBox()).toDouble();
-      for (Map.Entry<Pack, Integer> some : basket.packs().entrySet()) {
-        cost += ofABox(supplier, some.getKey()) * some.getValue();
-      }
-    }
-    double taxed = 1 + supplier.terms().tax().rate().fraction().doubleValue();
-    return cost * taxed + world.scenario().policy().charges().order().toDouble();
   }
 }

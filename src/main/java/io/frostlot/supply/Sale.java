@@ -42,13 +42,30 @@ public record Sale(
   }
 
   /** What the sale does to the price of a pack. */
-  public sealed interface Terms {}
+  public sealed interface Terms {
+    /**
+     * About what each of many packs costs.
+     *
+     * @param regular price
+     */
+    double ofMany(double regular);
+  }
 
   /** Off the pack price, then rounded to the minor unit. */
-  public record PercentOff(Percent percent) implements Terms {}
+  public record PercentOff(Percent percent) implements Terms {
+    @Override
+    public double ofMany(double regular) {
+      return regular * percent.complement().doubleValue();
+    }
+  }
 
   /** This price a pack instead, whatever the number of packs. */
-  public record PriceOf(Money price) implements Terms {}
+  public record PriceOf(Money price) implements Terms {
+    @Override
+    public double ofMany(double regular) {
+      return price.toDouble();
+    }
+  }
 
   /**
    * Of each full group of {@code take} packs of one row in one order, {@code pay} are paid.
@@ -60,6 +77,11 @@ public record Sale(
       if (pay < 1 || pay >= take) {
         throw new IllegalArgumentException(take + " for the price of " + pay);
       }
+    }
+
+    @Override
+    public double ofMany(double regular) {
+      return regular * pay / take;
     }
   }
 }
