@@ -23,10 +23,20 @@ final class HighsProcess {
     Thread reader = new Thread(() -> read(questions), "questions");
     reader.setDaemon(true);
     reader.start();
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> await(reader), "signals"));
     while (true) {
       HighsQuestion question = questions.take();
       HighsAnswers answers = new HighsAnswers(question.answers());
       answers.end(solve(question, answers));
+    }
+  }
+
+  /** Ctrl-C reaches this process too: what it means here, the asking process says. */
+  private static void await(Thread reader) {
+    try {
+      reader.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

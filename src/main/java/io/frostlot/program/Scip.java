@@ -12,6 +12,10 @@ final class Scip {
   private static final int NODES_IN_ROUND = 100;
   private static final long LONG_MILLIS = 600_000;
   private static final double SLACK = 1e-6;
+
+  /** Else it takes Ctrl-C for itself, says so on standard output, and the program goes on. */
+  private static final String LEAVES_SIGNALS = "misc/catchctrlc=FALSE";
+
   private static volatile Solver inUse = Scip::solve;
 
   private Scip() {}
@@ -133,11 +137,8 @@ final class Scip {
     try (Loaded loaded = new Loaded("SCIP", model, task)) {
       MPSolver solver = loaded.solver();
       solver.setTimeLimit(task.budget().milliseconds());
-      if (task.budget().atRoot()) {
-        limitNodes(solver, 1);
-      } else if (task.budget().rounds().isPresent()) {
-        limitNodes(solver, nodes(task.budget().rounds()));
-      }
+      int nodes = task.budget().atRoot() ? 1 : nodes(task.budget().rounds());
+      set(solver, "limits/nodes=" + nodes);
       hint(loaded, task.hint());
       MPSolverParameters parameters = new MPSolverParameters();
       parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
@@ -177,10 +178,11 @@ final class Scip {
         : Integer.MAX_VALUE;
   }
 
-  private static void limitNodes(MPSolver solver, int nodes) {
-    String limit = "limits/nodes=" + nodes;
-    if (!solver.setSolverSpecificParametersAsString(limit)) {
-      throw new IllegalStateException("SCIP does not take " + limit);
+  /** All settings at once: those of an earlier call are forgotten. */
+  static void set(MPSolver solver, String setting) {
+    String settings = LEAVES_SIGNALS + "," + setting;
+    if (!solver.setSolverSpecificParametersAsString(settings)) {
+      throw new IllegalStateException("SCIP does not take " + settings);
     }
   }
 }

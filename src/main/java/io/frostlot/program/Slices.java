@@ -11,15 +11,14 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 final class Slices implements AutoCloseable {
   private static final String GOES_ON = "propagating/genvbounds/freq=-1";
   private final Loaded loaded;
-  private final MPSolverParameters exact = new MPSolverParameters();
+  private final MPSolverParameters exact;
   private long milliseconds;
 
   Slices(Model model, Scip.Task task) {
     loaded = new Loaded("SCIP", model, task);
+    exact = new MPSolverParameters();
     exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-    if (!loaded.solver().setSolverSpecificParametersAsString(GOES_ON)) {
-      throw new IllegalStateException("SCIP does not take " + GOES_ON);
-    }
+    Scip.set(loaded.solver(), GOES_ON);
   }
 
   /** Goes on for so long; the bound is that of the whole run. */

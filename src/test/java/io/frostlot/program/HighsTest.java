@@ -24,7 +24,7 @@ final class HighsTest {
       new BranchAndBound.Watched(() -> false, point -> {});
 
   /** A knapsack of many like weights, which branch and bound does not settle in a minute. */
-  private static Model knapsack(int columns) {
+  static Model knapsack(int columns) {
     Model model = new Model();
     Linear weight = new Linear();
     Linear worth = new Linear();
