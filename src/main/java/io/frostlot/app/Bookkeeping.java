@@ -45,9 +45,12 @@ public record Bookkeeping(Path file, String seen) {
     }
   }
 
-  /** As it stands; nothing in it where there is no file. */
+  /** As it stands; there must be one. */
   public Outcome read(Currency currency) {
-    return with(currency, ledger -> List.of());
+    Optional<Problem> missing = LedgerFile.missing(file);
+    return missing.isPresent()
+        ? new Refused(List.of(missing.get()))
+        : with(currency, ledger -> List.of());
   }
 
   /** Adds what a settled box comes to, or how it differs from what was added of it before. */

@@ -58,8 +58,11 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private int compare(Questions questions) {
+    if (plans.size() > 2) {
+      throw asked.wrong("found " + plans.size() + " plans, expected two, or one scenario folder");
+    }
     if (plans.size() == 2 && habit) {
-      throw asked.wrong("--habit goes with one scenario folder.");
+      throw asked.wrong("--habit goes with one scenario folder");
     }
     if (plans.size() == 2) {
       return compared(questions, it -> it.compare(plans.get(0), plans.get(1)));

@@ -76,6 +76,9 @@ final class FreezerCommand implements Callable<Integer> {
     amount("--more-litres", moreLitres);
     amount("--costs", costs);
     amount("--running-per-year", running);
+    if (moreLitres.signum() == 0 && (costs.signum() > 0 || running.signum() > 0)) {
+      refuse("--costs and --running-per-year go with --more-litres");
+    }
     if (freezer.size() > 1 || failsOn.size() > 1) {
       refuse("--freezer and --fails-on: once at most");
     }

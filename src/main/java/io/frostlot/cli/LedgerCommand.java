@@ -78,6 +78,7 @@ final class LedgerCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    refuseWithoutKind();
     Bookkeeping book = options.of(file);
     Bookkeeping.Outcome outcome =
         kind.isEmpty() ? book.read(money()) : book.add(money(), entry(money()));
@@ -97,6 +98,14 @@ final class LedgerCommand implements Callable<Integer> {
               case CSV -> LedgerBalances.csv(done.ledger());
             });
     return desk.terminal().printed();
+  }
+
+  /** What describes an entry is nothing without one. */
+  private void refuseWithoutKind() {
+    if (kind.isEmpty()
+        && (options.isDated() || !(giver + receiver + amount + box + note).isEmpty())) {
+      throw options.wrong("--add", kind, "one of " + kinds() + ", beside what else is typed");
+    }
   }
 
   private Currency money() {

@@ -29,6 +29,14 @@ final class LedgerOptions {
       description = "Digest of an entry that must be in the ledger, such as the last one seen.")
   private String seen = "";
 
+  boolean isDated() {
+    return !on.isEmpty();
+  }
+
+  boolean isTyped() {
+    return isDated() || !seen.isEmpty();
+  }
+
   LocalDate day() {
     try {
       return on.isEmpty() ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(on);

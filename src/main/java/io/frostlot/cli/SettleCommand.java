@@ -57,6 +57,9 @@ final class SettleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (ledger.equals(Usual.NOT_GIVEN) && book.isTyped()) {
+      throw usual.wrong("--on and --seen go with --ledger");
+    }
     SettleBox.Outcome outcome = new SettleBox(new Glop()).settle(folder, invoice, usual.profiles());
     List<Problem> problems =
         page.problemsAnd(

@@ -80,6 +80,18 @@ public final class LedgerFile {
             : Optional.of(new Ledger(currency(rows.get(0)), entries)));
   }
 
+  /** The complaint that there is none of this name yet. */
+  public static Optional<Problem> missing(Path path) {
+    return TextFile.isThere(path)
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                Where.file(path.toString()),
+                "no such file",
+                "a ledger",
+                "A new one is made by what is added to it (ledger --add, settle --ledger)."));
+  }
+
   /** Money of two currencies does not add up. */
   public static Problem otherCurrency(Path path, Ledger ledger, Currency expected) {
     return new Problem(

@@ -66,6 +66,13 @@ class CompareCommandTest {
     assertThat(run("compare", "a", "b", "--habit").err()).contains("--habit goes with one");
   }
 
+  @Test
+  void three_plans_are_too_many() {
+    CommandRun run = run("compare", "a", "b", "c");
+    assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
+    assertThat(run.err()).contains("found 3 plans, expected two, or one scenario folder");
+  }
+
   /** Room for four: one trip; for one: four trips, 15.00 more. */
   @Test
   void the_lines_of_two_plans_sum_to_the_difference() throws IOException {

@@ -76,5 +76,7 @@ class FreezerCommandTest {
         .contains("--freezer: found \"Attic\", expected one of [Chest]");
     assertThat(freezer("--fails-on", "2040-01-01").err()).contains("expected a planning day");
     assertThat(freezer("--more-litres", "-1").err()).contains("--more-litres: found -1");
+    assertThat(freezer("--costs", "100").err()).contains("go with --more-litres");
+    assertThat(freezer("--running-per-year", "10").err()).contains("go with --more-litres");
   }
 }

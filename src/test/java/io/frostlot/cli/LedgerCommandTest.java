@@ -131,6 +131,30 @@ class LedgerCommandTest {
         .contains("found money in EUR, expected USD");
   }
 
+  /** What was typed would be lost without a word. */
+  @Test
+  void an_entry_without_its_kind_and_a_day_without_a_ledger_are_refused() {
+    settle();
+    for (String option : List.of("--from", "--to", "--amount", "--box", "--note", "--on")) {
+      CommandRun run = run("ledger", ledger.toString(), option, "2031-01-07");
+      assertThat(run.exitCode()).as(option).isEqualTo(ExitCode.INPUT_PROBLEMS);
+      assertThat(run.err()).as(option).contains("--add: found nothing, expected one of ");
+    }
+    for (String option : List.of("--on", "--seen")) {
+      CommandRun run =
+          run("settle", folder.toString(), folder + "/invoice.json", option, "2031-01-07");
+      assertThat(run.err()).contains("--on and --seen go with --ledger");
+    }
+  }
+
+  @Test
+  void a_ledger_that_is_not_there_is_none_without_entries() {
+    CommandRun run = run("ledger", folder.resolve("leger.csv").toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("leger.csv: found no such file, expected a ledger");
+  }
+
   /** A name that a spreadsheet would run comes back as it was typed. */
   @Test
   void formulas_are_made_harmless_and_json_follows_its_schema() throws IOException {
