@@ -2,14 +2,20 @@ package io.frostlot.cli;
 
 import io.frostlot.files.TypedDeal;
 import io.frostlot.units.Period;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** A deal in options; each is given to the reader of deals as it was typed. */
 final class DealOptions {
+  private static final String USUAL_DATE = "order";
+  private static final String A_DAY = "expected a date such as 2031-01-31";
+
   @Option(names = "--supplier", paramLabel = "ID", description = "Who gives it.")
   private String supplier = "";
 
@@ -64,7 +70,7 @@ final class DealOptions {
       names = "--follows",
       paramLabel = "DATE",
       description = "Which date must lie within: order (default), ship or arrival.")
-  private String follows = "order";
+  private String follows = USUAL_DATE;
 
   @Option(names = "--most-an-order", paramLabel = "N", description = "Packs in one order at most.")
   private String mostAnOrder = "";
@@ -80,27 +86,68 @@ final class DealOptions {
   }
 
   List<String> wrong() {
-    boolean other =
-        !(percent + price + take + pay + spend + save + mostAnOrder + mostInAll).isEmpty()
-            || freeShipping
-            || !items.isEmpty();
     if (isEmpty()) {
+      boolean other =
+          isOnPacks() || isOnOrders() || !(from + to).isEmpty() || !follows.equals(USUAL_DATE);
       return other ? List.of("A sale that is typed needs --supplier.") : List.of();
     }
-    if (freeShipping || !spend.isEmpty()) {
-      return items.isEmpty() && (price + take + pay + mostAnOrder + mostInAll).isEmpty()
-          ? List.of()
-          : List.of(
-              "--spend and --free-shipping are for whole orders: no item, price, take or limit.");
+    if ((freeShipping || !spend.isEmpty()) && isOnPacks()) {
+      return List.of(
+          "--spend and --free-shipping are for whole orders: no item, price, take or limit.");
     }
-    return save.isEmpty() ? List.of() : List.of("--save goes with --spend.");
+    if (freeShipping && (!(percent + save).isEmpty() || combinable)) {
+      return List.of("--free-shipping goes with --spend, --from, --to and --follows only.");
+    }
+    if (spend.isEmpty()) {
+      return save.isEmpty() ? List.of() : List.of("--save goes with --spend.");
+    }
+    return freeShipping || !(percent + save).isEmpty()
+        ? List.of()
+        : List.of("--spend goes with --percent, --save or --free-shipping.");
+  }
+
+  /** The complaint about the days, where there is one. */
+  Optional<String> wrongDays(Period planning) {
+    String first = first(planning);
+    String last = last(planning);
+    if (!isDay(first)) {
+      return Optional.of("--from: found \"%s\", %s".formatted(first, A_DAY));
+    }
+    if (!isDay(last)) {
+      return Optional.of("--to: found \"%s\", %s".formatted(last, A_DAY));
+    }
+    return LocalDate.parse(last).isBefore(LocalDate.parse(first))
+        ? Optional.of("--to: found \"%s\", expected no day before %s".formatted(last, first))
+        : Optional.empty();
+  }
+
+  private static boolean isDay(String text) {
+    try {
+      return text.equals(LocalDate.parse(text).toString());
+    } catch (DateTimeParseException e) {
+      return false;
+    }
+  }
+
+  private String first(Period planning) {
+    return from.isEmpty() ? planning.from().toString() : from;
+  }
+
+  private String last(Period planning) {
+    return to.isEmpty() ? planning.to().toString() : to;
+  }
+
+  private boolean isOnPacks() {
+    return !items.isEmpty() || !(price + take + pay + mostAnOrder + mostInAll).isEmpty();
+  }
+
+  private boolean isOnOrders() {
+    return !(percent + spend + save).isEmpty() || freeShipping || combinable;
   }
 
   TypedDeal deal(Period planning) {
     Map<String, String> fields = new LinkedHashMap<>();
-    String first = from.isEmpty() ? planning.from().toString() : from;
-    String last = to.isEmpty() ? planning.to().toString() : to;
-    fields.put("when", TypedDeal.quoted(first + "/" + last));
+    fields.put("when", TypedDeal.quoted(first(planning) + "/" + last(planning)));
     fields.put("follows", TypedDeal.quoted(follows));
     if (freeShipping) {
       fields.put("from", TypedDeal.quoted(spend.isEmpty() ? "0" : spend));

@@ -4,6 +4,7 @@ import io.frostlot.app.CheckSale;
 import io.frostlot.app.MakePlan;
 import io.frostlot.app.Questions;
 import io.frostlot.files.DealsFile;
+import io.frostlot.files.Problem;
 import io.frostlot.files.SaleJson;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Inputs;
@@ -11,6 +12,7 @@ import io.frostlot.plan.SaleFinding;
 import io.frostlot.program.Limits;
 import io.frostlot.report.SaleReport;
 import io.frostlot.units.Percent;
+import io.frostlot.units.Period;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -84,12 +86,18 @@ final class SaleCommand implements Callable<Integer> {
     }
     Inputs inputs = ((MakePlan.Ready) prepared).inputs();
     DealsFile deals = new DealsFile(inputs.world().scenario());
+    List<Problem> problems = new ArrayList<>();
     if (!typed.isEmpty()) {
-      deals.read(typed.deal(inputs.world().scenario().planning()).text(), "the command line");
+      Period planning = inputs.world().scenario().planning();
+      typed.wrongDays(planning).ifPresent(this::refuse);
+      deals.read(typed.deal(planning).text(), DealProblems.TYPED);
+      deals.problems().stream().map(DealProblems::said).forEach(problems::add);
     }
+    int ofTyped = problems.size();
     files.forEach(deals::read);
-    if (!deals.problems().isEmpty()) {
-      return desk.refuse(deals.problems());
+    problems.addAll(deals.problems().subList(ofTyped, deals.problems().size()));
+    if (!problems.isEmpty()) {
+      return desk.refuse(problems);
     }
     if (deals.deals().isEmpty()) {
       refuse("What sale? Give --supplier and what it gives, or --deals FILE.json.");

@@ -67,6 +67,7 @@ public final class DealsFile {
       problems.add(new Problem(id.where(), id.shown(), "a supplier of the scenario: " + ids, ""));
       return;
     }
+    requireWithinPlanning(root);
     PricesFile.Prices prices = new PricesFile.Prices(supplier.get().sheet().packs(), true);
     Promotions promotions = new Promotions(root, prices, problems);
     List<Deal> read = new ArrayList<>();
@@ -88,6 +89,21 @@ public final class DealsFile {
               ""));
     }
     read.forEach(deal -> addNew(deal, supplier.get(), id));
+  }
+
+  private void requireWithinPlanning(Json.Obj root) {
+    for (String list : List.of("sales", "orderDiscounts", "freeShipping")) {
+      for (Json.Obj json : root.objects(list)) {
+        if (!json.period("when").overlaps(scenario.planning())) {
+          problems.add(
+              new Problem(
+                  json.get("when").where(),
+                  json.get("when").shown(),
+                  "a day or more of the planning days " + Days.text(scenario.planning()),
+                  "It lies outside the planning days: no order could take it."));
+        }
+      }
+    }
   }
 
   private void addNew(Deal deal, Supplier supplier, Json.Text at) {

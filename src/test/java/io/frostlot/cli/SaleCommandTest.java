@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,6 +73,53 @@ class SaleCommandTest {
     assertThat(json.has("waiting")).isFalse();
   }
 
+  /** Every option by its own name, as it was typed; none is left out in silence. */
+  @Test
+  void what_is_typed_wrong_is_said_by_its_option() {
+    String percent = "--supplier shop --percent 4 ";
+    Map.ofEntries(
+            Map.entry("--supplier far --percent 4", "--supplier: found \"far\""),
+            Map.entry(percent + "--item Mous", "--item: found \"Mous\", expected an item of"),
+            Map.entry(percent + "--follows moon", "--follows: found \"moon\", expected one of"),
+            Map.entry(percent + "--most-an-order 0", "--most-an-order: found 0"),
+            Map.entry(percent + "--most-in-all few", "--most-in-all: found \"few\""),
+            Map.entry(percent + "--price 3", "the sale typed: found --percent and --price"),
+            Map.entry(percent + "--from today", "--from: found \"today\", expected a date"),
+            Map.entry(percent + "--to 2031-02-30", "--to: found \"2031-02-30\", expected a date"),
+            Map.entry(percent + "--to 2030-01-01", "expected no day before 2031-01-01"),
+            Map.entry(percent + "--save 3", "--save goes with --spend"),
+            Map.entry("--supplier shop --take 3 --pay 4", "--pay: found 4, expected less than"),
+            Map.entry("--supplier shop --price -1", "--price: found \"-1\""),
+            Map.entry("--supplier shop --spend 40", "--spend goes with --percent"),
+            Map.entry("--supplier shop --spend x --save 3", "--spend: found \"x\""),
+            Map.entry("--supplier shop --free-shipping --save 3", "--free-shipping goes with"))
+        .forEach(
+            (typed, said) -> {
+              CommandRun run = sale(typed.split(" "));
+              assertThat(run.exitCode()).as(typed).isEqualTo(ExitCode.INPUT_PROBLEMS);
+              assertThat(run.err()).as(typed).contains(said).doesNotContain("[0]", "line 1");
+            });
+  }
+
+  @Test
+  void a_sale_outside_the_planning_days_is_refused() throws IOException {
+    Path deals =
+        Files.writeString(
+            folder.resolve("deals.json"),
+            """
+            {"supplier": "shop", "freeShipping": [{"when": "2030-01-01/2030-12-31", "from": 5}]}
+            """);
+    String days = "expected a day or more of the planning days 2031-01-01/";
+    String outside = "It lies outside the planning days";
+    assertThat(sale("--deals", deals.toString()).err())
+        .contains("deals.json line 1, column ", "(freeShipping[0].when)", days, outside);
+    CommandRun run = sale("--supplier=shop", "--percent=4", "--from=2040-01-01", "--to=2040-02-01");
+    assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .contains("--from and --to: found \"2040-01-01/2040-02-01\"", days, outside);
+  }
+
   @Test
   void csv_is_the_curve() {
     CommandRun run =
@@ -84,9 +132,11 @@ class SaleCommandTest {
   @Test
   void what_is_typed_wrong_is_said_where() {
     assertThat(sale("--supplier", "shop", "--percent", "400").err())
-        .contains("the command line", "percentOff", "400");
-    assertThat(sale("--supplier", "shop").err()).contains("exactly one of percentOff, price");
+        .contains("--percent: found 400, expected a number of at most 100.");
+    assertThat(sale("--supplier", "shop").err())
+        .contains("the sale typed: found no terms, expected exactly one of --percent, --price");
     assertThat(sale("--percent", "40").err()).contains("needs --supplier");
+    assertThat(sale("--from", "2031-01-05").err()).contains("needs --supplier");
     assertThat(sale().err()).contains("What sale?");
     assertThat(sale("--supplier", "shop", "--percent", "4", "--to", "2030-01-01").exitCode())
         .isEqualTo(2);
