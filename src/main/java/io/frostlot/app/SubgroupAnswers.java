@@ -15,10 +15,12 @@ final class SubgroupAnswers {
   private static final Range UNKNOWN = new Range(0, Double.POSITIVE_INFINITY);
   private final Map<Subgroup, Answer> answers = new HashMap<>();
 
-  synchronized Optional<Answer.WithPlan> plan(Subgroup some) {
-    return answers.get(some) instanceof Answer.WithPlan found
-        ? Optional.of(found)
-        : Optional.empty();
+  synchronized Answer of(Subgroup some) {
+    return answers.getOrDefault(some, new Answer.NothingFound());
+  }
+
+  Optional<Answer.WithPlan> plan(Subgroup some) {
+    return of(some) instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty();
   }
 
   synchronized void keep(Subgroup some, Answer answer) {

@@ -62,11 +62,11 @@ final class SubgroupPlans {
     for (int member = 0; member < group.keepers().size(); member++) {
       Subgroup alone = Subgroup.of(member);
       solve(alone, limits, new Patience(watch, each, found -> false));
-      Optional<Answer.WithPlan> found = plan(alone);
-      if (found.isEmpty()) {
+      if (!(answers.of(alone) instanceof Answer.WithPlan found)) {
+        progress.without(answers.of(alone));
         return false;
       }
-      unmetAlone.addAll(missed(alone, found.get()));
+      unmetAlone.addAll(missed(alone, found));
       progress.alone(member + 1, group.keepers().size());
     }
     return true;

@@ -12,19 +12,19 @@ import io.frostlot.bench.Method;
 import io.frostlot.bench.RoomSize;
 import io.frostlot.bench.Subject;
 import io.frostlot.bench.Tables;
+import io.frostlot.files.OutFolder;
 import io.frostlot.files.Problem;
 import io.frostlot.program.Glop;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Plain;
 import io.frostlot.program.ProgramSize;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -97,7 +97,8 @@ final class BenchCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Write DIR/bench.csv and DIR/bench.md too (groups.csv, groups.md).")
+      description =
+          "Write DIR/bench.csv and DIR/bench.md too (groups.csv, groups.md); made where missing.")
   private Path out = Usual.NOT_GIVEN;
 
   @Mixin private GroupOptions groups = new GroupOptions();
@@ -113,6 +114,10 @@ final class BenchCommand implements Callable<Integer> {
           spec.commandLine(), "--seconds, --plain-seconds: expected 1 to " + MOST_SECONDS);
     }
     groups.check(folders);
+    List<Problem> unwritable = Usual.refusals(out).toList();
+    if (!unwritable.isEmpty()) {
+      return desk.refuse(unwritable, "Nothing was measured.");
+    }
     if (groups.areAsked()) {
       return measureGroups();
     }
@@ -206,14 +211,9 @@ final class BenchCommand implements Callable<Integer> {
     if (out.equals(Usual.NOT_GIVEN)) {
       return ExitCode.PLAN;
     }
-    try {
-      Files.createDirectories(out);
-      Files.writeString(out.resolve(name + ".csv"), csv);
-      Files.writeString(out.resolve(name + ".md"), markdown);
-      return ExitCode.PLAN;
-    } catch (IOException e) {
-      desk.terminal().err().println(out + ": could not be written: " + e.getMessage());
-      return ExitCode.INPUT_PROBLEMS;
-    }
+    Optional<Problem> problem =
+        new OutFolder(out).write(Map.of(name + ".csv", csv, name + ".md", markdown));
+    problem.ifPresent(desk.terminal().err()::println);
+    return problem.isPresent() ? ExitCode.INPUT_PROBLEMS : ExitCode.PLAN;
   }
 }

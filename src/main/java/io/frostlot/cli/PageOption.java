@@ -21,9 +21,20 @@ final class PageOption {
 
   /** What can be told before there is anything to write, and after it what else was found. */
   List<Problem> problemsAnd(List<Problem> others) {
-    return Stream.concat(
+    return problemsAnd(Usual.NOT_GIVEN, others);
+  }
+
+  /**
+   * The same.
+   *
+   * @param folder that is written into too, if given
+   */
+  List<Problem> problemsAnd(Path folder, List<Problem> others) {
+    return Stream.of(
             Usual.given(file).stream().flatMap(path -> new WholeFile(path).refusal().stream()),
+            Usual.refusals(folder),
             others.stream())
+        .flatMap(problems -> problems)
         .toList();
   }
 

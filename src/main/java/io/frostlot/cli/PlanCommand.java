@@ -44,7 +44,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "With csv: write an order sheet per supplier into this folder.")
+      description =
+          "With csv: write an order sheet per supplier into this folder (made where missing).")
   private Path out = Usual.NOT_GIVEN;
 
   @Option(
@@ -95,7 +96,7 @@ final class PlanCommand implements Callable<Integer> {
         makePlan.prepare(new MakePlan.Request(folder, usual.profiles(), Usual.given(since)));
     List<Problem> problems =
         page.problemsAnd(
-            prepared instanceof MakePlan.Refused refused ? refused.problems() : List.of());
+            out, prepared instanceof MakePlan.Refused refused ? refused.problems() : List.of());
     if (!problems.isEmpty()) {
       return desk.refuse(problems);
     }

@@ -2,9 +2,9 @@ package io.frostlot.cli;
 
 import io.frostlot.app.MakePlan;
 import io.frostlot.files.OrderSheets;
+import io.frostlot.files.OutFolder;
 import io.frostlot.files.PlanJson;
 import io.frostlot.files.Problem;
-import io.frostlot.files.SheetFolder;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
@@ -98,7 +98,7 @@ record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption p
       terminal.out().print(OrderSheets.all(inputs.world(), found.plan().plan()));
       return Optional.empty();
     }
-    return new SheetFolder(sheets.get(0))
+    return new OutFolder(sheets.get(0))
         .write(OrderSheets.bySupplier(inputs.world(), found.plan().plan()));
   }
 

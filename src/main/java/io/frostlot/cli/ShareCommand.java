@@ -2,16 +2,18 @@ package io.frostlot.cli;
 
 import io.frostlot.app.ShareBox;
 import io.frostlot.files.InvoiceJson;
+import io.frostlot.files.OutFolder;
 import io.frostlot.files.Problem;
 import io.frostlot.files.ShareJson;
 import io.frostlot.files.ShareTable;
-import io.frostlot.files.WholeFile;
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Shared;
 import io.frostlot.program.Glop;
 import io.frostlot.program.Limits;
+import io.frostlot.report.NoShareReport;
 import io.frostlot.report.ShareReport;
+import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,7 +34,8 @@ import picocli.CommandLine.Parameters;
       "0:a shared plan",
       "1:a fault of the program",
       "2:input problems",
-      "4:no plan in the time given, or a member whose own plan is impossible"
+      "3:a member's own plan is impossible; says whose, and what clashes",
+      "4:no plan in the time given"
     })
 final class ShareCommand implements Callable<Integer> {
   private static final int MOST_MEMBERS = 8;
@@ -48,7 +51,9 @@ final class ShareCommand implements Callable<Integer> {
   @Option(
       names = "--invoices",
       paramLabel = "DIR",
-      description = "Also write what each joint order's invoice should say, for settle.")
+      description =
+          "Also write what each joint order's invoice should say, for settle, into this folder"
+              + " (made where missing).")
   private Path invoices = Usual.NOT_GIVEN;
 
   @Option(
@@ -91,6 +96,7 @@ final class ShareCommand implements Callable<Integer> {
     ShareBox.Prepared prepared = shareBox.prepare(folder, usual.profiles());
     List<Problem> problems =
         page.problemsAnd(
+            invoices,
             prepared instanceof ShareBox.Refused refused ? refused.problems() : List.of());
     if (!problems.isEmpty()) {
       return desk.refuse(problems, "Nothing was planned.");
@@ -113,18 +119,27 @@ final class ShareCommand implements Callable<Integer> {
     Optional<Shared> shared =
         desk.interruption()
             .guard(
-                () -> ExitCode.NOTHING_IN_TIME, () -> shareBox.share(ready.group(), work, watch));
+                () -> nothing(watch.leftOff(ready.group())),
+                () -> shareBox.share(ready.group(), work, watch));
     desk.terminal().clearStatus();
-    return shared.map(found -> print(found, ready.warnings())).orElseGet(this::nothing);
+    return shared
+        .map(found -> print(found, ready.warnings()))
+        .orElseGet(() -> nothing(watch.leftOff(ready.group())));
   }
 
-  private int nothing() {
-    desk.terminal()
-        .err()
-        .println(
-            "A member has no plan of its own in the time given; plan its folder by itself to see"
-                + " why.");
-    return ExitCode.NOTHING_IN_TIME;
+  /** Documents of data have no place for why there are none. */
+  private int nothing(NoShareReport report) {
+    desk.terminal().clearStatus();
+    PrintStream stream =
+        usual.format() == Format.TEXT ? desk.terminal().out() : desk.terminal().err();
+    stream.print(report.text(desk.terminal().columns()));
+    stream.flush();
+    return page.write(
+        desk.terminal(),
+        report::html,
+        report.none() instanceof Answer.Impossible
+            ? ExitCode.IMPOSSIBLE
+            : ExitCode.NOTHING_IN_TIME);
   }
 
   private int print(Shared shared, List<String> warnings) {
@@ -138,21 +153,20 @@ final class ShareCommand implements Callable<Integer> {
               case CSV -> ShareTable.of(shared);
             });
     desk.terminal().out().flush();
-    List<Problem> problems = new ArrayList<>();
+    Optional<Problem> problem = Optional.empty();
     for (Path folderOfInvoices : Usual.given(invoices)) {
       Map<String, String> expected = InvoiceJson.all(shared);
-      expected.forEach(
-          (name, text) ->
-              new WholeFile(folderOfInvoices.resolve(name)).write(text).ifPresent(problems::add));
       if (expected.isEmpty()) {
         desk.terminal().err().println("Nothing is ordered together: no invoice was written.");
+      } else {
+        problem = new OutFolder(folderOfInvoices).write(expected);
       }
     }
-    problems.forEach(it -> desk.terminal().err().println(it));
+    problem.ifPresent(desk.terminal().err()::println);
     return page.write(
         desk.terminal(),
         report::html,
-        problems.isEmpty() ? ExitCode.PLAN : ExitCode.INPUT_PROBLEMS);
+        problem.isPresent() ? ExitCode.INPUT_PROBLEMS : ExitCode.PLAN);
   }
 
   private Limits limits(String option, double typed, int most) {

@@ -2,6 +2,8 @@ package io.frostlot.cli;
 
 import io.frostlot.app.ShareBox;
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.Group;
+import io.frostlot.report.NoShareReport;
 import io.frostlot.units.Money;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -13,6 +15,8 @@ final class ShareProgress implements ShareBox.Progress {
   private final Progress.Status status;
   private final Clock clock = new Clock();
   private String said = "";
+  private volatile int alone;
+  private volatile Answer none = new Answer.NothingFound();
 
   ShareProgress(BooleanSupplier stop, Progress.Status status) {
     this.stop = stop;
@@ -44,7 +48,18 @@ final class ShareProgress implements ShareBox.Progress {
   }
 
   @Override
+  public void without(Answer why) {
+    none = why;
+  }
+
+  /** Where it was left off. */
+  NoShareReport leftOff(Group group) {
+    return new NoShareReport(group, alone, none, stop.getAsBoolean());
+  }
+
+  @Override
   public void alone(int planned, int all) {
+    alone = planned;
     say("members' own plans " + planned + " of " + all);
   }
 

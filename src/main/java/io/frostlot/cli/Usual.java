@@ -1,10 +1,13 @@
 package io.frostlot.cli;
 
+import io.frostlot.files.OutFolder;
+import io.frostlot.files.Problem;
 import io.frostlot.program.Limits;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -53,6 +56,11 @@ class Usual {
 
   static List<Path> given(Path path) {
     return path.equals(NOT_GIVEN) ? List.of() : List.of(path);
+  }
+
+  /** What can be told against a folder to write into before there is anything to write. */
+  static Stream<Problem> refusals(Path folder) {
+    return given(folder).stream().flatMap(it -> new OutFolder(it).refusal().stream());
   }
 
   /** A complaint about what was typed; to be thrown. */

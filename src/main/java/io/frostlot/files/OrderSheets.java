@@ -42,7 +42,7 @@ public final class OrderSheets {
     return new OrderSheets(world).sheet(plan.orders());
   }
 
-  /** A sheet per supplier that is ordered from, by its id. */
+  /** A file per supplier that is ordered from, ID.csv. */
   public static Map<String, String> bySupplier(World world, Plan plan) {
     Map<String, List<Order>> orders =
         plan.orders().stream()
@@ -50,7 +50,8 @@ public final class OrderSheets {
                 Collectors.groupingBy(
                     order -> order.slot().supplier(), TreeMap::new, Collectors.toList()));
     Map<String, String> sheets = new LinkedHashMap<>();
-    orders.forEach((supplier, some) -> sheets.put(supplier, new OrderSheets(world).sheet(some)));
+    orders.forEach(
+        (supplier, some) -> sheets.put(supplier + ".csv", new OrderSheets(world).sheet(some)));
     return sheets;
   }
 

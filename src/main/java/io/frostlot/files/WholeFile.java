@@ -29,16 +29,30 @@ public record WholeFile(Path path) {
       if (Files.isDirectory(path) || folder == null) {
         return Optional.of(refused());
       }
-      // not a temporary file: that would be readable by its owner alone
-      part = Optional.of(folder.resolve("frostlot-" + UUID.randomUUID() + ".part"));
-      Files.writeString(part.get(), text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-      keepPermissions(part.get());
-      Files.move(part.get(), path, StandardCopyOption.ATOMIC_MOVE);
+      part = Optional.of(part());
+      fill(part.get(), text);
+      take(part.get());
       return Optional.empty();
     } catch (IOException e) {
       part.ifPresent(left -> left.toFile().delete());
       return Optional.of(refused());
     }
+  }
+
+  /** A name beside it; not a temporary file: that would be readable by its owner alone. */
+  Path part() {
+    return path.resolveSibling("frostlot-" + UUID.randomUUID() + ".part");
+  }
+
+  /** Writes the text elsewhere first. */
+  void fill(Path part, String text) throws IOException {
+    Files.writeString(part, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+    keepPermissions(part);
+  }
+
+  /** What was written elsewhere is the file from now on. */
+  void take(Path part) throws IOException {
+    Files.move(part, path, StandardCopyOption.ATOMIC_MOVE);
   }
 
   /** Those of what is written over, where there are such. */

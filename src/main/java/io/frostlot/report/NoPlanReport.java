@@ -31,7 +31,7 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
     }
   }
 
-  private static void impossible(Answer.Impossible impossible, Page page) {
+  static void impossible(Answer.Impossible impossible, Page page) {
     page.say("No plan can keep all of these at once:");
     impossible.clash().forEach(rule -> page.point(Wording.inWords(rule)));
     page.say(

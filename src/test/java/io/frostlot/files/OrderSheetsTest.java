@@ -15,9 +15,9 @@ class OrderSheetsTest {
   @Test
   void a_supplier_gets_a_sheet_of_its_own() {
     assertThat(OrderSheets.bySupplier(world, HandmadePlan.plan(world)))
-        .containsOnlyKeys("hillside", "corner")
+        .containsOnlyKeys("hillside.csv", "corner.csv")
         .containsEntry(
-            "corner",
+            "corner.csv",
             "supplier,supplier_name,order_by,arrives_earliest,arrives_latest,item,kind,size_word,pack_count,packs,packs_under_sales,list_price,currency\r\n"
                 + "corner,Corner Shop"
                 + " (invented),2031-02-10,2031-02-10,2031-02-10,Mouse,mouse,adult,1,2,,2.20,EUR\r\n");
