@@ -12,6 +12,9 @@ import java.util.TreeMap;
 
 /** Who gets what of an invoice, and what happened to it. */
 final class InvoiceParts {
+  private static final String LATE =
+      "Whoever joins late is first added to the members in group.json, with some pieces wanted.";
+
   private final List<String> members;
   private final Map<String, Invoice.Line> lines;
   private final Problems problems;
@@ -34,7 +37,7 @@ final class InvoiceParts {
     Map<Invoice.Bag, Integer> pieces = new HashMap<>();
     Set<List<Object>> seen = new HashSet<>();
     for (Json.Obj portion : json.objects("portions")) {
-      member(portion, "member");
+      member(portion, "member", "");
       int count = portion.integer("pieces");
       int wanted = portion.has("wanted") ? portion.integer("wanted") : count;
       if (wanted > count) {
@@ -106,8 +109,8 @@ final class InvoiceParts {
   }
 
   private void take(Json.Obj json, List<Invoice.Mishap> mishaps) {
-    member(json, "member");
-    member(json, "from");
+    member(json, "member", LATE);
+    member(json, "from", "");
     if (json.text("member").equals(json.text("from"))) {
       refuse(json.get("from"), "another member");
       return;
@@ -140,9 +143,11 @@ final class InvoiceParts {
     return line.map(it -> new Invoice.Bag(it.pack(), json.integer("bag")));
   }
 
-  private void member(Json.Obj json, String field) {
+  private void member(Json.Obj json, String field, String hint) {
     if (!members.contains(json.text(field))) {
-      refuse(json.get(field), "one of the members " + String.join(", ", members));
+      Json typed = json.get(field);
+      String expected = "one of the members " + String.join(", ", members);
+      problems.add(new Problem(typed.where(), typed.shown(), expected, hint));
     }
   }
 
