@@ -54,6 +54,10 @@ public final class GroupFolder {
   }
 
   private GroupReading read() {
+    Optional<Problem> another = FolderCheck.GROUP.problemOrMissing(folder);
+    if (another.isPresent()) {
+      return new GroupReading.Refused(List.of(another.get()));
+    }
     Optional<JsonSchema.Checked> file =
         TextFile.read(folder.resolve(FILE), FILE, problems)
             .flatMap(text -> JsonText.parse(text, FILE, problems))

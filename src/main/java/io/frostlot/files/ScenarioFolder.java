@@ -4,7 +4,6 @@ import io.frostlot.plan.Scenario;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Period;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,10 +44,9 @@ public final class ScenarioFolder {
   }
 
   private Reading read() {
-    if (!Files.isDirectory(folder)) {
-      String found = TextFile.isThere(folder) ? "a file" : "no such folder";
-      return new Reading.Refused(
-          List.of(new Problem(Where.file(folder.toString()), found, "a scenario folder", "")));
+    Optional<Problem> another = FolderCheck.SCENARIO.problem(folder);
+    if (another.isPresent()) {
+      return new Reading.Refused(List.of(another.get()));
     }
     Tables tables = Tables.read(folder, problems);
     Optional<ScenarioFile> file = ScenarioFile.read(folder.resolve("scenario.json"), problems);
