@@ -64,17 +64,34 @@ class MistypedTest {
         "explain x --effort 1 --seconds 0",
         "plan x --format xml",
         "plan x --out there",
+        "freezer x --fails-on soon",
+        "freezer x --more-litres 1e999999999",
+        "sale x --skipped few",
+        "bench --seed x",
+        "bench --size HUGE",
         "plan x --colour",
         "order x"
       })
-  void what_is_typed_wrong_is_told_with_the_usage(String line) {
+  void what_is_typed_wrong_is_told_with_where_to_look_it_up(String line) {
     CommandRun run = CommandRun.of(line.isEmpty() ? new String[0] : line.split(" "));
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
-        .containsAnyOf("Usage: ", "Did you mean: ")
+        .containsAnyOf("All options: frostlot ", "Usage: frostlot ", "Did you mean: ")
         .doesNotContain("Exception")
         .doesNotContain("\tat ");
+  }
+
+  /** One wrong value is no reason to print all options. */
+  @Test
+  void a_wrong_value_is_told_in_two_lines() {
+    assertThat(CommandRun.of("plan", "x", "--seconds", "5d").err())
+        .isEqualToNormalizingNewlines(
+            "Invalid value for option '--seconds': found \"5d\", expected a number\n"
+                + "All options: frostlot plan --help\n");
+    assertThat(CommandRun.of("plan", "x", "--second", "5").err())
+        .contains("Possible solutions: --seconds");
+    assertThat(CommandRun.of().err()).contains("Usage: frostlot", "Commands:", "ledger");
   }
 
   @Test
