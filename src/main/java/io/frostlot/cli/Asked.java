@@ -10,9 +10,19 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** What every command that plans again and again is told. */
+/** What every command that plans again and again is told, and what it ends with. */
+@Command(
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:an answer",
+      "1:a fault of the program",
+      "2:input problems",
+      "3:impossible; says what clashes",
+      "4:no plan in the time given"
+    })
 final class Asked extends Usual {
   private static final int USUAL_SECONDS = 60;
   private static final Duration LEAST = Duration.ofMillis(100);

@@ -15,8 +15,8 @@ final class PageOption {
       names = "--page",
       paramLabel = "FILE.html",
       description =
-          "Also write the letter as a page to print, whatever the format; each sheet to sign"
-              + " begins on new paper.")
+          "Also write the letter as a page to print, whatever the format, into a folder that is"
+              + " there.")
   private Path file = Usual.NOT_GIVEN;
 
   /** What can be told before there is anything to write, and after it what else was found. */
