@@ -1,5 +1,6 @@
 package io.frostlot.bench;
 
+import io.frostlot.plan.Standing;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,20 @@ final class Cells {
 
   static String finite(String format, double value) {
     return Double.isInfinite(value) ? "-" : String.format(Locale.ROOT, format, value);
+  }
+
+  /** What was found and what is known of it, in words. */
+  static String says(Standing found, OptionalDouble bound) {
+    StringBuilder words = new StringBuilder("cost ").append(found.money().toText(2));
+    if (found.unmet() > 0) {
+      words.append(", meals unmet ").append(found.unmet());
+    }
+    if (found.shortfall() > 0) {
+      words.append(", soft rules short by ").append(found.shortfall());
+    }
+    return words
+        .append(bound.isPresent() ? ", bound " + number(bound, "") : ", no bound")
+        .toString();
   }
 
   /** Empty where there is none. */

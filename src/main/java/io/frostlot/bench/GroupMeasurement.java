@@ -57,11 +57,11 @@ public record GroupMeasurement(
 
   /** In one line. */
   public String says() {
-    String cost = standing().map(Standing::toString).orElse("no joint plan");
+    String plan = standing().map(it -> Cells.says(it, bound())).orElse("no joint plan");
     String ways =
         costs
             .map(it -> "; " + it.known() + " of " + it.count() + " subgroups known well enough")
             .orElse("");
-    return drawn.name() + ": " + spent.reached().says() + "; " + cost + ", " + bound() + ways;
+    return drawn.name() + ": " + spent.reached().says() + "; " + plan + ways;
   }
 }

@@ -50,8 +50,7 @@ public record Measurement(
 
   /** In one line. */
   public String says() {
-    String cost = standing().map(it -> it.toString()).orElse("no plan");
-    return "%s %s: %s; %s, %s"
-        .formatted(subject.name(), method.name(), reached.says(), cost, bound());
+    String plan = standing().map(it -> Cells.says(it, bound())).orElse("no plan");
+    return "%s %s: %s; %s".formatted(subject.name(), method.name(), reached.says(), plan);
   }
 }

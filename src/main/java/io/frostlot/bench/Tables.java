@@ -76,8 +76,8 @@ public record Tables(
     StringBuilder text = new StringBuilder();
     text.append(top()).append(".\n\n");
     text.append("Cold, from the start of the process to the first plan of the first room: ");
-    text.append(Cells.number(cold, "none"))
-        .append(" s. All other times are warm, in seconds, medians");
+    text.append(cold.isPresent() ? Cells.number(cold, "") + " s" : "none within the limit")
+        .append(". All other times are warm, in seconds, medians");
     text.append(" over the seeds; - is not reached within the limit.\n\n");
     List<String> head = new ArrayList<>(List.of("size", "method", "rooms", "limit"));
     Arrays.stream(Goal.values()).map(Goal::says).forEach(head::add);

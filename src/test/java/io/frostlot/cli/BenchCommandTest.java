@@ -71,6 +71,10 @@ class BenchCommandTest {
             out.toString());
 
     assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.err())
+        .contains("wagner-whitin-1958 frostlot: first plan ", "; cost 864.00, bound 8")
+        .doesNotContain("[", "Optional");
+    assertThat(run.out()).doesNotContain("none s");
     List<Line> lines = lines();
     assertThat(lines).hasSize(4).allMatch(line -> line.cells().size() == 19);
     assertThat(lines)
