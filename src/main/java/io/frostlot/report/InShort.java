@@ -10,6 +10,7 @@ import io.frostlot.plan.Standing;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
 import io.frostlot.units.Period;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -39,9 +40,10 @@ final class InShort implements Sections.Section {
     page.fact("Sure", HowSure.inShort(report));
   }
 
-  /** Every order that is due, or else the first of all. */
+  /** Every order that is due, or else that none is, and the first of all. */
   private static String next(PlanReport report) {
-    List<Order> next = report.plan().next(report.world().scenario().planning().from());
+    LocalDate first = report.world().scenario().planning().from();
+    List<Order> next = report.plan().next(first);
     String orders =
         next.stream()
             .limit(MOST_NEXT)
@@ -50,7 +52,10 @@ final class InShort implements Sections.Section {
     int more = next.size() - MOST_NEXT;
     return orders.isEmpty()
         ? "nothing to order."
-        : orders + (more > 0 ? "; and " + more + " more" : "") + ".";
+        : NextOrders.noneDue(report).map(none -> none + "; then ").orElse("")
+            + orders
+            + (more > 0 ? "; and " + more + " more" : "")
+            + ".";
   }
 
   private static String next(PlanReport report, Order order) {
