@@ -83,7 +83,23 @@ final class FillBoxes {
             .map(Difference::saves)
             .findFirst()
             .orElse(Interval.ofAnything(shown));
-    return new BoxRoom.Left(order.slot(), boxes, verdict(saves, world), addition);
+    BoxRoom.Verdict verdict = verdict(saves, world);
+    return new BoxRoom.Left(
+        order.slot(),
+        boxes,
+        verdict,
+        addition.stream()
+            .filter(it -> verdict == BoxRoom.Verdict.SAVES || isEaten(it, world))
+            .toList());
+  }
+
+  /** What nobody eats is the least dear where nothing is worth adding; it is no advice. */
+  private static boolean isEaten(BoxRoom.Addition addition, World world) {
+    return world.demands().stream()
+        .flatMap(demand -> demand.options().stream())
+        .anyMatch(
+            option ->
+                addition.packs().stream().anyMatch(it -> it.pack().item().equals(option.item())));
   }
 
   private static BoxRoom.Verdict verdict(Interval saves, World world) {

@@ -28,7 +28,7 @@ public record BoxRoom(List<Left> orders) implements SecondLook {
    * What is left in the boxes of one order.
    *
    * @param boxes all of them together, one for each limit that is stated
-   * @param addition the best found, at most one
+   * @param addition the best found, at most one; none of what nobody eats, unless it saves money
    */
   public record Left(
       Slot slot, List<BoxFill.Fill> boxes, Verdict verdict, List<Addition> addition) {

@@ -52,7 +52,7 @@ record LeftInTheBox(BoxRoom room) implements Sections.Section {
       case SAVES -> "The best addition found is " + verdict(report, addition.get(0));
       case CANNOT_TELL ->
           addition.isEmpty()
-              ? "Cannot tell what is worth adding: no plan with more in it was found in the time"
+              ? "Cannot tell what is worth adding: no plan with more that is eaten was found in the time"
               : "Cannot tell whether something is worth adding; the best found is "
                   + verdict(report, addition.get(0));
     };

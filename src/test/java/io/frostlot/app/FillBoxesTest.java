@@ -95,6 +95,15 @@ class FillBoxesTest {
     assertThat(left(IDLE, world, best(world)).verdict()).isEqualTo(BoxRoom.Verdict.NOTHING);
   }
 
+  /** A pup that no animal here takes costs less than a fifth mouse; it is no advice. */
+  @Test
+  void what_nobody_eats_is_not_told_as_worth_adding() {
+    World world = world(SINGLES + "Pup,mouse,pinky,2,2,2,1,0.10\n", Boxing.Way.BY_TOTAL, 3);
+    BoxRoom.Left left = left(engine, world, best(world));
+    assertThat(left.verdict()).isEqualTo(BoxRoom.Verdict.NOTHING);
+    assertThat(left.addition()).isEmpty();
+  }
+
   /**
    * The plan shown was made with boxes of one piece: four orders of 11.00. With three more mice in
    * the first box, which holds four, the others are not placed: 14.00, so 30.00 are saved.
