@@ -87,8 +87,10 @@ class MistypedTest {
   void a_wrong_value_is_told_in_two_lines() {
     assertThat(CommandRun.of("plan", "x", "--seconds", "5d").err())
         .isEqualToNormalizingNewlines(
-            "Invalid value for option '--seconds': found \"5d\", expected a number\n"
-                + "All options: frostlot plan --help\n");
+            """
+            Invalid value for option '--seconds': found "5d", expected a number
+            All options: frostlot plan --help
+            """);
     assertThat(CommandRun.of("plan", "x", "--second", "5").err())
         .contains("Possible solutions: --seconds");
     assertThat(CommandRun.of().err()).contains("Usage: frostlot", "Commands:", "ledger");

@@ -10,7 +10,6 @@ import io.frostlot.app.GroupSamples;
 import io.frostlot.app.Planner;
 import io.frostlot.plan.Answer;
 import io.frostlot.program.Engine;
-import io.frostlot.report.ParsedPage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -118,57 +117,6 @@ class ShareCommandTest {
   }
 
   @Test
-  void a_folder_for_invoices_that_cannot_be_is_told_before_anything_is_planned() {
-    Planner planner =
-        (world, limits, watch) -> {
-          throw new IllegalStateException("planned");
-        };
-    Path file = folder.resolve("group.json");
-    for (Path place : List.of(file, file.resolve("invoices"))) {
-      CommandRun run = share(planner, "--invoices", place.toString());
-      assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT_PROBLEMS);
-      assertThat(run.err())
-          .contains(place + ": found a folder that cannot be written to", "Nothing was planned.");
-    }
-  }
-
-  /** Five mice of a litre each never fit half a litre. */
-  @Test
-  void a_member_whose_own_plan_is_impossible_is_named_with_what_clashes() throws IOException {
-    GroupSamples samples = new GroupSamples(folder);
-    samples.put("bo/freezers.csv", "name,usable_litres,kind,life_days\nBox,0.5,deep,30\n");
-    for (String member : List.of("ann", "bo")) {
-      String scenario = Files.readString(folder.resolve(member + "/scenario.json"));
-      samples.put(
-          member + "/scenario.json",
-          scenario.replace("\"endValue\"", "\"meals\": \"all\", \"endValue\""));
-    }
-    Path page = Files.writeString(folder.resolve("page.html"), "an earlier one");
-
-    CommandRun run = share("--page", page.toString());
-
-    assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.IMPOSSIBLE);
-    assertThat(run.out())
-        .startsWith("Frostlot: no joint order for Group\n")
-        .contains("bo has no plan of its own", "Box holds 0.5 l", "the others could be kept.")
-        .doesNotContain("ann");
-    ParsedPage parsed = ParsedPage.of(Files.readString(page));
-    assertThat(parsed.all("//h1")).containsExactly("Frostlot: no joint order for Group");
-    assertThat(parsed.all("//li")).anyMatch(rule -> rule.contains("Box holds 0.5 l"));
-    CommandRun json = share("--format", "json");
-    assertThat(json.out()).isEmpty();
-    assertThat(json.err()).contains("bo has no plan of its own");
-  }
-
-  @Test
-  void a_member_for_whom_nothing_was_found_is_named() {
-    CommandRun run = share((world, limits, watch) -> new Answer.NothingFound());
-    assertThat(run.exitCode()).isEqualTo(ExitCode.NOTHING_IN_TIME);
-    assertThat(run.out())
-        .contains("ann has no plan of its own", "None was found in the time given", "--seconds");
-  }
-
-  @Test
   void all_problems_are_told_at_once() throws IOException {
     new GroupSamples(folder)
         .put(
@@ -271,14 +219,10 @@ class ShareCommandTest {
   }
 
   private CommandRun share(String... more) {
-    return share(Engine::solve, more);
-  }
-
-  private CommandRun share(Planner planner, String... more) {
     List<String> arguments =
         new ArrayList<>(List.of("share", folder.toString(), "--effort", "20", "--seconds", "100"));
     arguments.addAll(List.of("--profiles", folder.resolve("supplier-profiles").toString()));
     arguments.addAll(List.of(more));
-    return CommandRun.of(planner, false, arguments.toArray(String[]::new));
+    return CommandRun.of(Engine::solve, false, arguments.toArray(String[]::new));
   }
 }
