@@ -72,11 +72,11 @@ public final class ShareBox {
 
   /** Follows how it goes. */
   public interface Progress extends Watch {
-    /** So many members, the first in the group's order, have a plan of their own. */
+    /** So many members have a plan of their own. */
     void alone(int planned, int all);
 
-    /** The next member has none, and so nothing is shared; the answer says why. */
-    default void without(Answer none) {}
+    /** A member has none, and so nothing is shared; the answer says why. */
+    default void without(String member, Answer none) {}
 
     /** So many subgroups are planned, and the cost of the least known is known to so much. */
     void subgroups(int planned, int all, double widest);

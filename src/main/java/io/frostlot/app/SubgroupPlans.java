@@ -63,7 +63,7 @@ final class SubgroupPlans {
       Subgroup alone = Subgroup.of(member);
       solve(alone, limits, new Patience(watch, each, found -> false));
       if (!(answers.of(alone) instanceof Answer.WithPlan found)) {
-        progress.without(answers.of(alone));
+        progress.without(group.names().get(member), answers.of(alone));
         return false;
       }
       unmetAlone.addAll(missed(alone, found));

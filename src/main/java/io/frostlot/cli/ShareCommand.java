@@ -137,7 +137,7 @@ final class ShareCommand implements Callable<Integer> {
     return page.write(
         desk.terminal(),
         report::html,
-        report.none() instanceof Answer.Impossible
+        report.without().none() instanceof Answer.Impossible
             ? ExitCode.IMPOSSIBLE
             : ExitCode.NOTHING_IN_TIME);
   }

@@ -5,6 +5,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Group;
 import io.frostlot.report.NoShareReport;
 import io.frostlot.units.Money;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
@@ -15,8 +16,7 @@ final class ShareProgress implements ShareBox.Progress {
   private final Progress.Status status;
   private final Clock clock = new Clock();
   private String said = "";
-  private volatile int alone;
-  private volatile Answer none = new Answer.NothingFound();
+  private volatile NoShareReport.Without without = NoShareReport.Without.NOBODY;
 
   ShareProgress(BooleanSupplier stop, Progress.Status status) {
     this.stop = stop;
@@ -48,18 +48,17 @@ final class ShareProgress implements ShareBox.Progress {
   }
 
   @Override
-  public void without(Answer why) {
-    none = why;
+  public void without(String member, Answer none) {
+    without = new NoShareReport.Without(List.of(member), none);
   }
 
   /** Where it was left off. */
   NoShareReport leftOff(Group group) {
-    return new NoShareReport(group, alone, none, stop.getAsBoolean());
+    return new NoShareReport(group.name(), without, stop.getAsBoolean());
   }
 
   @Override
   public void alone(int planned, int all) {
-    alone = planned;
     say("members' own plans " + planned + " of " + all);
   }
 

@@ -1,16 +1,30 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Group;
+import java.util.List;
 
 /**
  * Why there is no joint order.
  *
- * @param alone so many members, the first, have a plan of their own
- * @param none the answer of the next
+ * @param group its name
  * @param stopped was it asked to end?
  */
-public record NoShareReport(Group group, int alone, Answer none, boolean stopped) {
+public record NoShareReport(String group, Without without, boolean stopped) {
+
+  /**
+   * Who has no plan of its own.
+   *
+   * @param member at most one; none where nobody is known to have none
+   * @param none what its planning came to
+   */
+  public record Without(List<String> member, Answer none) {
+    /** Nobody, as far as is known. */
+    public static final Without NOBODY = new Without(List.of(), new Answer.NothingFound());
+
+    public Without {
+      member = List.copyOf(member);
+    }
+  }
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
@@ -23,17 +37,19 @@ public record NoShareReport(Group group, int alone, Answer none, boolean stopped
   }
 
   private void write(Page page) {
-    page.title("Frostlot: no joint order for " + group.name());
-    if (alone == group.names().size()) {
-      page.say("It was stopped before the members' orders were put together.");
-      return;
+    page.title("Frostlot: no joint order for " + group);
+    without.member().forEach(member -> alone(member, page));
+    if (without.member().isEmpty()) {
+      page.say("It was stopped before there was one.");
     }
-    String member = group.names().get(alone);
+  }
+
+  private void alone(String member, Page page) {
     page.say(
         member
             + " has no plan of its own, so that it is not known what ordering together would"
             + " save.");
-    if (none instanceof Answer.Impossible impossible) {
+    if (without.none() instanceof Answer.Impossible impossible) {
       NoPlanReport.impossible(impossible, page);
     } else if (stopped) {
       page.say("It was stopped before one was found. That does not mean that there is none.");
