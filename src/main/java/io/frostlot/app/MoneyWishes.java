@@ -73,7 +73,9 @@ record MoneyWishes(World world, Money dearest) {
 
   private Wish charge(String says, boolean asked, Function<Boolean, Policy.Charges> charges) {
     return PolicyWishes.of(
-        world, Wish.Bearing.of(says, asked), wanted -> policy().withCharges(charges.apply(wanted)));
+        world,
+        Wish.Bearing.charge(says, asked),
+        wanted -> policy().withCharges(charges.apply(wanted)));
   }
 
   private String text(Money money) {

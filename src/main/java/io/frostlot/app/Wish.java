@@ -20,17 +20,29 @@ record Wish(Bearing bearing, World with, World without) {
    * @param freer which of the two worlds allows all that the other does, at no more money
    */
   record Bearing(ExplainFinding.Wished wished, Set<String> rules, Freer freer) {
-    /** Something that gives way, or a charge, so that more is allowed without it. */
+    /** Something that gives way, so that more is allowed without it. */
     static Bearing of(String says, boolean asked, String... rules) {
+      return of(says, asked, ExplainFinding.Kind.RULE, rules);
+    }
+
+    /** A charge: without it the same is allowed at less. */
+    static Bearing charge(String says, boolean asked) {
+      return of(says, asked, ExplainFinding.Kind.CHARGE);
+    }
+
+    private static Bearing of(
+        String says, boolean asked, ExplainFinding.Kind kind, String... rules) {
       return new Bearing(
-          new ExplainFinding.Wished(says, asked, ExplainFinding.Sake.KEEPER),
+          new ExplainFinding.Wished(says, asked, kind, ExplainFinding.Sake.KEEPER),
           Set.of(rules),
           Freer.WITHOUT);
     }
 
     Bearing sake(ExplainFinding.Sake other) {
       return new Bearing(
-          new ExplainFinding.Wished(wished.says(), wished.asked(), other), rules, freer);
+          new ExplainFinding.Wished(wished.says(), wished.asked(), wished.kind(), other),
+          rules,
+          freer);
     }
 
     Bearing freer(Freer other) {

@@ -66,7 +66,15 @@ public sealed interface ExplainFinding {
    * @param says such as "3 days of cover"
    * @param asked does the scenario ask for it?
    */
-  record Wished(String says, boolean asked, Sake sake) {}
+  record Wished(String says, boolean asked, Kind kind, Sake sake) {}
+
+  /** What going without something means. */
+  enum Kind {
+    /** Other plans can be had. */
+    RULE,
+    /** The same plans can be had, and each is reckoned at less, though as much is paid. */
+    CHARGE
+  }
 
   /** For whose sake something is wished for. */
   enum Sake {

@@ -13,22 +13,32 @@ record Differences(Wording wording) {
   /** What to do where little is known. */
   static final String MORE_TIME = "more time (--seconds) tells more";
 
-  /** One clause, without a full stop. */
+  /** One clause, without a full stop, about what is called "it". */
   String verdict(Difference difference) {
+    return verdict(difference, "it");
+  }
+
+  /**
+   * One clause, without a full stop.
+   *
+   * @param that what saves or costs, such as "going without it"
+   */
+  String verdict(Difference difference, String that) {
     if (!difference.sameMeals()) {
       return meals(difference) + "; so money is not compared" + onlyLate(difference);
     }
+    String found = that + " " + saves(difference.found());
     if (isExact(difference)) {
       return wording.isNothing(difference.found().toDouble())
           ? "the same meals for the same money"
-          : "the same meals, and it " + saves(difference.found());
+          : "the same meals, and " + found;
     }
-    String lies = range(difference.saves());
+    String lies = that + " " + range(difference.saves());
     return difference.saves().holdsZero()
-        ? "the same meals; cannot tell for sure: between the plans found it %s; with both at their best it %s"
-            .formatted(saves(difference.found()), lies)
-        : "the same meals, and it %s between the plans found; with both at their best it %s"
-            .formatted(saves(difference.found()), lies);
+        ? "the same meals; cannot tell for sure: between the plans found %s; with both at their best %s"
+            .formatted(found, lies)
+        : "the same meals, and %s between the plans found; with both at their best %s"
+            .formatted(found, lies);
   }
 
   /** Where nothing but lateness differs, both amounts, which hold what lateness is reckoned at. */

@@ -7,6 +7,7 @@ import io.frostlot.plan.Fed;
 import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
+import io.frostlot.units.Money;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -35,10 +36,8 @@ record WishText(World world) {
                 Wording.capital(wish.wish().says()),
                 wish.wish().asked() ? "asked for" : "not asked for",
                 lacking(wish.lacking()),
-                new Differences(wording())
-                    .verdict(wish.difference())
-                    .replaceFirst("and it", "and without it the plan"),
-                sake(wish.wish())));
+                new Differences(wording()).verdict(wish.difference(), going(wish.wish())),
+                onNoInvoice(wish) + sake(wish.wish())));
     String with = standing(wish.with());
     String without = standing(wish.without());
     if (with.equals(without)) {
@@ -56,6 +55,29 @@ record WishText(World world) {
         : own.stream()
             .map(it -> Wording.amount(it) + " short")
             .collect(Collectors.joining(", ", "; not kept in full: ", ""));
+  }
+
+  /** What is done without it: a charge is only left out, all else may be had all the same. */
+  private static String going(ExplainFinding.Wished wish) {
+    return wish.kind() == ExplainFinding.Kind.CHARGE ? "leaving it out" : "going without it";
+  }
+
+  /** Of a charge: what is paid, since a plan is cheaper without it where nothing else changes. */
+  private String onNoInvoice(ExplainFinding.WishCost wish) {
+    if (wish.wish().kind() != ExplainFinding.Kind.CHARGE) {
+      return "";
+    }
+    Money with = toPay(wish.with());
+    Money without = toPay(wish.without());
+    return " It stands on no invoice: "
+        + (with.equals(without)
+            ? wording().money(with) + " to pay either way."
+            : "%s to pay with it, %s without it."
+                .formatted(wording().money(with), wording().money(without)));
+  }
+
+  private static Money toPay(Solved solved) {
+    return solved.answer().plan().books().total(Books.Account.CASH);
   }
 
   private static String sake(ExplainFinding.Wished wish) {
@@ -77,7 +99,7 @@ record WishText(World world) {
     return "%s, %s to pay, %s in all (%s)%s."
         .formatted(
             Wording.count(solved.plan().orders().size(), "order", "orders"),
-            wording.money(books.total(Books.Account.CASH)),
+            wording.money(toPay(solved)),
             wording.money(solved.standing().money().rounded(world.decimals())),
             bound(solved),
             lacking);

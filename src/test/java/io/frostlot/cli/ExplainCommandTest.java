@@ -115,10 +115,12 @@ class ExplainCommandTest {
   void wishes_are_looked_at_with_and_without() throws IOException {
     assertThat(explain(shop("", 4), "--wishes").out().replaceAll("\\s+", " "))
         .contains(
-            "At most 8.10 an order (not asked for): the same meals, and without it the plan saves"
+            "At most 8.10 an order (not asked for): the same meals, and going without it saves"
                 + " 5.00 EUR. - with it: 2 orders, 14.00 EUR to pay, 40.00 EUR in all (proven"
                 + " best). - without it: 1 order, 9.00 EUR to pay, 35.00 EUR in all (proven"
                 + " best).",
+            "Effort reckoned at 0.45 an order (not asked for): the same meals, and leaving it out"
+                + " saves 0.45 EUR. It stands on no invoice: 9.00 EUR to pay either way. -",
             "3 days of cover (not asked for; not kept in full: 3 piece-days short): the same meals"
                 + " for the same money. -",
             "The largest piece of each animal (asked for): the same meals for the same money. It is"

@@ -43,6 +43,18 @@ class DifferencesTest {
   }
 
   @Test
+  void what_saves_is_named_in_every_amount() {
+    assertThat(differences.verdict(difference(0, Interval.between(12, 12)), "going without it"))
+        .contains("the same meals, and going without it saves 12.00");
+    assertThat(differences.verdict(difference(0, Interval.between(-3, 30)), "going without it"))
+        .contains("between the plans found going without it saves 12.00")
+        .contains("with both at their best going without it costs at most 3.00");
+    assertThat(differences.verdict(difference(0, Interval.between(5, 30)), "going without it"))
+        .contains("and going without it saves 12.00")
+        .contains("at their best going without it saves between 5.00");
+  }
+
+  @Test
   void where_meals_only_come_later_both_amounts_are_told_and_no_saving() {
     String verdict =
         differences.verdict(difference(2, Interval.between(12, 12))).replace(Wording.NO_BREAK, ' ');
