@@ -68,7 +68,7 @@ public final class ComparePlans {
         .map(
             habit ->
                 PlanComparison.of(
-                    PlanComparison.Named.of(Habits.MONTHLY, inputs.digest(), world, habit),
+                    PlanComparison.Named.of(Habits.monthly(world), inputs.digest(), world, habit),
                     named(folder, inputs, plan.get())));
   }
 
@@ -119,7 +119,8 @@ public final class ComparePlans {
     }
     return () ->
         Optional.of(
-            new PlanComparison.Named(path.toString(), plan.outline(), plan.bill(), Map.of()));
+            new PlanComparison.Named(
+                path.toString(), plan.side(), plan.outline(), plan.bill(), Map.of()));
   }
 
   private void sameCurrency(PlanFile plan, Currency expected) {

@@ -84,6 +84,6 @@ public final class FewerOrders {
   }
 
   private static int late(World world, Answer.Judged judged) {
-    return Outcome.of(world, judged.plan()).late().stream().mapToInt(Outcome.Late::meals).sum();
+    return Outcome.of(world, judged.plan()).lateMeals();
   }
 }

@@ -2,6 +2,7 @@ package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.DueSoon;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
@@ -26,15 +27,17 @@ import java.util.stream.Stream;
 /**
  * What keepers do by habit, under the same rules as the plan: one order a month, month after month
  * ({@link MonthByMonth}), and the whole time from one supplier, each tried and planned as well as
- * it can be; gaps are filled at the local shops. Meals that a habit leaves unmet are counted, even
- * where the plan must meet all.
+ * it can be; what is better fetched at the local shops is fetched there. Meals that a habit leaves
+ * unmet are counted, even where the plan must meet all.
  *
  * <p>Suppliers are those that ship, or the shops where none does. A show, on a few dates, is no
  * place to buy from the whole time. Neither side is charged for changing orders due soon.
  */
 public final class Habits {
-  static final String MONTHLY =
+  private static final String MONTHLY =
       "one order a month, for what is needed until the next, from the supplier of least cost";
+
+  private static final String AND_SHOPS = ", besides what is better fetched at the shop";
 
   /** Most months are easy: a hard one may take half of what is left. */
   private static final int MOST_PARTS = 2;
@@ -80,14 +83,14 @@ public final class Habits {
           monthly(lenient, own)
               .map(
                   judged ->
-                      habit(MONTHLY, lenient, judged, Interval.exactly(judged, shown.plan())));
-      monthly.ifPresentOrElse(habits::add, () -> unfinished.add(MONTHLY));
+                      habit(
+                          monthly(world), lenient, judged, Interval.exactly(judged, shown.plan())));
+      monthly.ifPresentOrElse(habits::add, () -> unfinished.add(monthly(world)));
     }
     for (int i = 0; i < regular.size(); i++) {
       Supplier one = regular.get(i);
       Set<String> allowed = with(one, shops);
-      String says =
-          "everything from " + one.name() + (shops.isEmpty() ? "" : ", gaps filled at the shop");
+      String says = "everything from " + one.name() + (shops.isEmpty() ? "" : AND_SHOPS);
       Optional<Answer.WithPlan> whole =
           isFrom(allowed, shown)
               ? Optional.of(shown)
@@ -98,6 +101,14 @@ public final class Habits {
           .ifPresentOrElse(habits::add, () -> unfinished.add(says));
     }
     return new Comparison(habits, watch.stop() ? List.of() : unfinished);
+  }
+
+  /** The habit of one order a month, in words. */
+  static String monthly(World world) {
+    List<Supplier> regular = regular(world.scenario().suppliers());
+    boolean shops =
+        world.scenario().suppliers().stream().anyMatch(it -> isShop(it) && !regular.contains(it));
+    return MONTHLY + (shops ? AND_SHOPS : "");
   }
 
   /** What one order a month comes to; empty where it is not worked out in the time given. */
@@ -115,8 +126,8 @@ public final class Habits {
   }
 
   private static Habit habit(String says, World world, Answer.Judged judged, Interval dearerBy) {
-    int late = Outcome.of(world, judged.plan()).late().stream().mapToInt(Outcome.Late::meals).sum();
-    return new Habit(says, judged.standing(), late, dearerBy);
+    Difference.Side side = Difference.Side.of(judged, Outcome.of(world, judged.plan()));
+    return new Habit(says, side, dearerBy);
   }
 
   /** If not, and that is not proven, it may be for want of time and is not said of the habit. */

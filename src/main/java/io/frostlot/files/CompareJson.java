@@ -23,6 +23,7 @@ public final class CompareJson {
           json.number("version", PlanJson.VERSION)
               .text("currency", currency.getCurrencyCode())
               .texts("names", comparison.names());
+          json.object("standings", one -> standings(one, comparison));
           new PlanJsonChanges(decimals).write(json, comparison.changes());
           json.list(
               "lines",
@@ -34,6 +35,12 @@ public final class CompareJson {
                       .text("after", line.after().toText(decimals))
                       .text("difference", line.difference().toText(decimals)));
         });
+  }
+
+  private static void standings(JsonLines json, PlanComparison comparison) {
+    DifferenceJson.side(json, "before", comparison.before());
+    DifferenceJson.side(json, "after", comparison.after());
+    json.yes("sameMeals", comparison.moneyCompares());
   }
 
   private static String kind(BillLines.Line line) {

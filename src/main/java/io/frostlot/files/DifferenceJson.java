@@ -50,7 +50,7 @@ record DifferenceJson(int decimals) {
     json.object(
         name,
         one -> {
-          side(one, "meals", new Difference.Side(solved.standing(), solved.lateMeals()));
+          side(one, "meals", Difference.Side.of(solved));
           one.text("status", solved.answer() instanceof Answer.Proven ? "proven" : "best-found")
               .text("cost", solved.standing().money().toText(decimals));
           bound(one, "bound", solved.answer().bound(), RoundingMode.FLOOR);

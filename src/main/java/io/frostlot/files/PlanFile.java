@@ -2,9 +2,12 @@ package io.frostlot.files;
 
 import io.frostlot.plan.BillLines;
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.Plan;
+import io.frostlot.plan.Shortfall;
+import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.units.Money;
 import java.nio.file.Path;
@@ -101,6 +104,36 @@ public final class PlanFile {
         root.objects("unmetMeals").stream()
             .map(meal -> new Outline.Unmet(meal.text("animal"), meal.date("day")))
             .toList());
+  }
+
+  /** How it stands before money; what an older file does not say falls short of nothing. */
+  public Difference.Side side() {
+    List<Shortfall> gaveWay = root.objects("gaveWay").stream().map(PlanFile::shortfall).toList();
+    return new Difference.Side(
+        new Standing(
+            unmet(true),
+            unmet(false),
+            gaveWay.stream().mapToLong(Shortfall::amount).sum(),
+            root.money("cost")),
+        root.has("lateMeals")
+            ? root.integer("lateMeals")
+            : root.objects("animals").stream().mapToInt(animal -> animal.integer("late")).sum(),
+        gaveWay);
+  }
+
+  private int unmet(boolean must) {
+    return root.objects("unmetMeals").stream()
+        .filter(meal -> meal.yes("must") == must)
+        .mapToInt(meal -> meal.integer("meals"))
+        .sum();
+  }
+
+  private static Shortfall shortfall(Json.Obj json) {
+    return new Shortfall(
+        json.text("rule"),
+        Typed.read(Shortfall.Unit.class, json.text("unit")),
+        json.integer("amount"),
+        List.of());
   }
 
   /** Its bill; the amounts sum to the cost where nobody has changed the file. */

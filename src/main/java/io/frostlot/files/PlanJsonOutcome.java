@@ -11,8 +11,8 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * {@code unmetMeals[]}, {@code gaveWay[]}, {@code leftovers[]} and {@code freezers[]} of a plan in
- * JSON.
+ * {@code unmetMeals[]}, {@code lateMeals}, {@code gaveWay[]}, {@code leftovers[]} and {@code
+ * freezers[]} of a plan in JSON.
  */
 final class PlanJsonOutcome {
   private static final int PART_DECIMALS = 3;
@@ -26,6 +26,7 @@ final class PlanJsonOutcome {
    */
   static void write(JsonLines json, Outcome outcome, int decimals) {
     json.list("unmetMeals", outcome.missed(), PlanJsonOutcome::missed)
+        .number("lateMeals", outcome.lateMeals())
         .list("leftovers", outcome.leftovers(), PlanJsonOutcome::leftover)
         .list(
             "freezers",

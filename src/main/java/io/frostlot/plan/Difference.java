@@ -1,6 +1,7 @@
 package io.frostlot.plan;
 
 import io.frostlot.units.Money;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -14,15 +15,39 @@ import java.util.Set;
  */
 public record Difference(Side before, Side after, Money found, Interval saves) {
 
-  /** What answers are compared by before money, and meals that come late. */
-  public record Side(Standing standing, int lateMeals) {
-    public static Side of(Solved solved) {
-      return new Side(solved.standing(), solved.lateMeals());
+  /**
+   * What answers are compared by before money, and meals that come late.
+   *
+   * @param gaveWay rules that fall short and by how much, not where
+   */
+  public record Side(Standing standing, int lateMeals, List<Shortfall> gaveWay) {
+    public Side {
+      gaveWay = gaveWay.stream().map(Shortfall::withoutParts).toList();
     }
 
-    private Side besides(Set<String> rules, Solved solved) {
-      long own = solved.answer().plan().books().lacking(rules);
-      return new Side(standing.withShortfall(standing.shortfall() - own), lateMeals);
+    /** Of which no rule falls short. */
+    public Side(Standing standing, int lateMeals) {
+      this(standing, lateMeals, List.of());
+    }
+
+    public static Side of(Solved solved) {
+      return of(solved.answer().plan(), solved.outcome());
+    }
+
+    public static Side of(Answer.Judged judged, Outcome outcome) {
+      return new Side(judged.standing(), outcome.lateMeals(), judged.books().shortfalls());
+    }
+
+    /** Is all the same that comes before money, so that money may be compared? */
+    public boolean sameMeals(Side other) {
+      return standing.sameBeforeMoney(other.standing) && lateMeals == other.lateMeals;
+    }
+
+    private Side besides(Set<String> rules) {
+      List<Shortfall> others =
+          gaveWay.stream().filter(shortfall -> !rules.contains(shortfall.rule())).toList();
+      long amount = others.stream().mapToLong(Shortfall::amount).sum();
+      return new Side(standing.withShortfall(amount), lateMeals, others);
     }
   }
 
@@ -56,16 +81,12 @@ public record Difference(Side before, Side after, Money found, Interval saves) {
   public static Difference besides(Set<String> rules, Solved before, Solved after) {
     Difference all = between(before, after);
     return new Difference(
-        all.before().besides(rules, before),
-        all.after().besides(rules, after),
-        all.found,
-        all.saves);
+        all.before().besides(rules), all.after().besides(rules), all.found, all.saves);
   }
 
   /** Are the meals, margins and days the same, so that money may be compared? */
   public boolean sameMeals() {
-    return before.standing().sameBeforeMoney(after.standing())
-        && before.lateMeals() == after.lateMeals();
+    return before.sameMeals(after);
   }
 
   /** Are the meals of {@code after} better in the first level that differs? */

@@ -54,6 +54,11 @@ public record Outcome(
   /** Meals served on a day after their best. */
   public record Late(Demand demand, LocalDate day, int meals) {}
 
+  /** How many meals come after their best day. */
+  public int lateMeals() {
+    return late.stream().mapToInt(Late::meals).sum();
+  }
+
   /** Follows the plan's own feedings day by day. */
   public static Outcome of(World world, Plan plan) {
     Replay replay = Replay.of(world, plan);

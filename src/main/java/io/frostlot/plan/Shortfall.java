@@ -47,6 +47,11 @@ public record Shortfall(String rule, Unit unit, long amount, List<Part> parts) {
     }
   }
 
+  /** How much, not where. */
+  Shortfall withoutParts() {
+    return new Shortfall(rule, unit, amount, List.of());
+  }
+
   /** Parts in whole units. */
   public static Shortfall counted(String rule, Unit unit, List<Part> parts) {
     return new Shortfall(

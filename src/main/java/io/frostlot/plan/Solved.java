@@ -18,7 +18,7 @@ public record Solved(World world, Answer.WithPlan answer) {
 
   /** Meals after their best day. */
   public int lateMeals() {
-    return outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
+    return outcome().lateMeals();
   }
 
   /** Money of the plan found. */

@@ -18,8 +18,17 @@ import java.util.stream.Collectors;
  */
 record ChangesText(Changes changes, Wording wording, UnaryOperator<String> supplier) {
   void write(Page page) {
+    meals(page);
+    orders(page);
+  }
+
+  void meals(Page page) {
     meals(changes.nowUnmet(), "no longer met", page);
     meals(changes.nowMet(), "now met", page);
+  }
+
+  /** Orders, and what they come to. */
+  void orders(Page page) {
     OrderChangeText text = new OrderChangeText(wording, supplier);
     changes.orders().forEach(change -> page.point(text.of(change)));
     Outline.Totals before = changes.costs().before();

@@ -1,13 +1,19 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.BillLines;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.PlanComparison;
 import io.frostlot.units.Money;
+import java.util.ArrayList;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 
-/** Two plans side by side: only what differs, meals first, then orders, then bill by bill. */
+/**
+ * Two plans side by side: only what differs, meals first, then what soft rules fall short of, then
+ * orders and bill by bill; a saving is drawn only where nothing before money differs.
+ */
 public record ComparisonReport(PlanComparison comparison, Currency currency) {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
@@ -20,21 +26,51 @@ public record ComparisonReport(PlanComparison comparison, Currency currency) {
     if (comparison.changes().stale()) {
       page.say("They were made from different inputs.");
     }
-    if (comparison.changes().isEmpty() && comparison.lines().isEmpty()) {
+    List<String> differ = differ();
+    if (differ.isEmpty() && comparison.changes().isEmpty() && comparison.lines().isEmpty()) {
       page.say("Nothing differs: same meals, same orders, same money.");
       return page.toString();
     }
-    boolean meals =
-        !comparison.changes().nowMet().isEmpty() || !comparison.changes().nowUnmet().isEmpty();
-    page.heading(meals ? "Meals and orders that differ" : "Orders that differ; the same meals");
-    new ChangesText(
-            comparison.changes(), wording, id -> comparison.suppliers().getOrDefault(id, id))
-        .write(page);
+    page.heading(
+        differ.isEmpty()
+            ? "Orders that differ; the same meals"
+            : Wording.capital(String.join(", ", differ)) + " and orders that differ");
+    ChangesText changes =
+        new ChangesText(
+            comparison.changes(), wording, id -> comparison.suppliers().getOrDefault(id, id));
+    changes.meals(page);
+    if (!comparison.before().sameMeals(comparison.after())) {
+      page.point(
+          "%s; before: %s."
+              .formatted(
+                  Wording.capital(Differences.state(comparison.after())),
+                  Differences.state(comparison.before())));
+    }
+    changes.orders(page);
     bills(page, wording);
-    if (meals) {
-      page.say("Meals differ, so neither is cheaper: less may be eaten.");
+    if (!differ.isEmpty()) {
+      page.say(
+          "%s: not the same in both, so neither is cheaper; the difference in money is no saving."
+              .formatted(Wording.capital(String.join(", ", differ))));
     }
     return page.toString();
+  }
+
+  /** What differs of all that comes before money, in that order. */
+  private List<String> differ() {
+    Difference.Side before = comparison.before();
+    Difference.Side after = comparison.after();
+    List<String> differ = new ArrayList<>();
+    if (!comparison.sameMealsMet()) {
+      differ.add("meals");
+    }
+    if (before.standing().shortfall() != after.standing().shortfall()) {
+      differ.add("soft rules");
+    }
+    if (before.lateMeals() != after.lateMeals()) {
+      differ.add("late meals");
+    }
+    return differ;
   }
 
   private void bills(Page page, Wording wording) {

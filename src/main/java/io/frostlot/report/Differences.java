@@ -2,6 +2,7 @@ package io.frostlot.report;
 
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Interval;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.units.Money;
 import java.util.ArrayList;
@@ -57,15 +58,7 @@ record Differences(Wording wording) {
 
   /** How meals stand, one against the other. */
   String meals(Difference difference) {
-    return after(difference) + " instead of " + before(difference);
-  }
-
-  private static String before(Difference difference) {
-    return state(difference.before().standing(), difference.before().lateMeals());
-  }
-
-  private static String after(Difference difference) {
-    return state(difference.after().standing(), difference.after().lateMeals());
+    return state(difference.after()) + " instead of " + state(difference.before());
   }
 
   boolean isExact(Difference difference) {
@@ -163,16 +156,19 @@ record Differences(Wording wording) {
         : wording.barely(difference.saves().most().getAsDouble());
   }
 
-  /** How meals stand in one answer. */
-  static String state(Standing standing, int late) {
+  /** How meals stand in one answer, and what rules that give way fall short of. */
+  static String state(Difference.Side side) {
     List<String> state = new ArrayList<>();
-    add(state, standing.unmetMust(), "must-meal unmet", "must-meals unmet");
-    add(state, standing.unmetOther(), "other meal unmet", "other meals unmet");
-    if (standing.shortfall() > 0) {
-      state.add("soft rules short by " + standing.shortfall());
-    }
-    add(state, late, "meal late", "meals late");
+    add(state, side.standing().unmetMust(), "must-meal unmet", "must-meals unmet");
+    add(state, side.standing().unmetOther(), "other meal unmet", "other meals unmet");
+    side.gaveWay().forEach(it -> state.add(shortBy(it)));
+    add(state, side.lateMeals(), "meal late", "meals late");
     return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);
+  }
+
+  /** Such as "adequacy short by 4 percent". */
+  static String shortBy(Shortfall shortfall) {
+    return rule(shortfall.rule()) + " short by " + Wording.amount(shortfall);
   }
 
   private static void add(List<String> state, long count, String one, String many) {

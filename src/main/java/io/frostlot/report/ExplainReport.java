@@ -1,6 +1,7 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.World;
 import java.util.stream.Collectors;
@@ -76,7 +77,7 @@ public record ExplainReport(World world, int width) {
     page.say(
         "%s: %s, with reckoned costs and the days after."
             .formatted(
-                Differences.state(tight.plan().standing(), tight.plan().lateMeals()),
+                Differences.state(Difference.Side.of(tight.plan())),
                 wording.money(tight.plan().standing().money().rounded(world.decimals()))));
     page.heading("What is tight");
     if (tight.tight().isEmpty()) {

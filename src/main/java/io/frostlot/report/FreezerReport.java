@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.Gap;
 import io.frostlot.plan.World;
@@ -143,7 +144,7 @@ public record FreezerReport(World world, int width) {
     }
     return point.difference().sameMeals()
         ? curve.bendsAt(i) ? "<- a kink" : ""
-        : Differences.state(point.plan().standing(), point.plan().lateMeals());
+        : Differences.state(Difference.Side.of(point.plan()));
   }
 
   private void fit(FreezerFinding.Fit fit, Page page) {

@@ -4,7 +4,6 @@ import static java.time.temporal.ChronoUnit.DAYS;
 
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Order;
-import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
 import io.frostlot.plan.Standing;
 import io.frostlot.supply.Supplier;
@@ -92,7 +91,7 @@ final class InShort implements Sections.Section {
             .sum();
     Standing standing = report.answer().plan().standing();
     int unmet = standing.unmet();
-    int late = report.outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
+    int late = report.outcome().lateMeals();
     return (unmet == 0 ? "all " + planned + " met" : unmet + " of " + planned + " NOT MET")
         + (late == 0 ? "" : ", " + late + " late")
         + ".";

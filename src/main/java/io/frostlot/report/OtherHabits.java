@@ -1,10 +1,9 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.Interval;
-import io.frostlot.plan.Outcome;
-import io.frostlot.plan.Standing;
 
 /** The plan beside habits solved under the same rules; money only where the meals are the same. */
 record OtherHabits(Comparison comparison) implements Sections.Section {
@@ -28,13 +27,10 @@ record OtherHabits(Comparison comparison) implements Sections.Section {
   }
 
   private static String verdict(PlanReport report, Habit habit) {
-    Standing shown = report.answer().plan().standing();
-    int late = report.outcome().late().stream().mapToInt(Outcome.Late::meals).sum();
-    if (!habit.standing().sameBeforeMoney(shown) || habit.lateMeals() != late) {
+    Difference.Side shown = Difference.Side.of(report.answer().plan(), report.outcome());
+    if (!habit.side().sameMeals(shown)) {
       return "%s, where this plan has %s; so their money is not compared"
-          .formatted(
-              Differences.state(habit.standing(), habit.lateMeals()),
-              Differences.state(shown, late));
+          .formatted(Differences.state(habit.side()), Differences.state(shown));
     }
     return money(report, habit.dearerBy());
   }

@@ -115,7 +115,7 @@ public record SaleReport(World world, int width) {
       Difference difference = point.difference().get(0);
       Difference.Side after = difference.after();
       boolean same = difference.sameMeals();
-      String meals = same ? "" : Differences.state(after.standing(), after.lateMeals()) + " ";
+      String meals = same ? "" : Differences.state(after) + " ";
       table.row(
           packs(point),
           extent(point),

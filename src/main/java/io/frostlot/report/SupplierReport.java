@@ -1,5 +1,6 @@
 package io.frostlot.report;
 
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.SupplierFinding;
 import io.frostlot.plan.World;
 import io.frostlot.supply.Supplier;
@@ -34,7 +35,7 @@ public record SupplierReport(World world, int width) {
       page.say(
           "%s: %s, with reckoned costs and the days after."
               .formatted(
-                  Differences.state(all.plan().standing(), all.plan().lateMeals()),
+                  Differences.state(Difference.Side.of(all.plan())),
                   wording().money(all.plan().standing().money().rounded(world.decimals()))));
       page.gap();
     } else if (finding instanceof SupplierFinding.Part part) {

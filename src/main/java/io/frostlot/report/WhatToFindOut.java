@@ -63,7 +63,7 @@ record WhatToFindOut(Guesses guesses) implements Sections.Section {
     boolean sameMeals = end.side().standing().sameBeforeMoney(report.answer().plan().standing());
     page.detail(
         at,
-        (sameMeals ? "" : Differences.state(end.side().standing(), end.side().lateMeals()) + ". ")
+        (sameMeals ? "" : Differences.state(end.side()) + ". ")
             + changes
             + (end.sure() == Guesses.Sure.PROVEN ? "" : " Perhaps: this is not proven best."));
   }

@@ -94,7 +94,7 @@ record WishText(World world) {
     Books books = solved.answer().plan().books();
     String lacking =
         books.shortfalls().stream()
-            .map(it -> "; " + Differences.rule(it.rule()) + " short by " + Wording.amount(it))
+            .map(it -> "; " + Differences.shortBy(it))
             .collect(Collectors.joining());
     return "%s, %s to pay, %s in all (%s)%s."
         .formatted(

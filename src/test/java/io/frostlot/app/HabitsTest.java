@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class HabitsTest {
   private static final Limits LIMITS = new Limits(Duration.ofSeconds(10), OptionalInt.empty());
   private static final String WHOLE =
-      "everything from Hillside Hatch (invented), gaps filled at the shop";
+      "everything from Hillside Hatch (invented), besides what is better fetched at the shop";
   private final World world = HandmadeRoom.world();
   private final Answer.WithPlan shown =
       new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.of(100));
@@ -42,7 +42,7 @@ class HabitsTest {
     Comparison comparison = new Habits(this::nothing).compare(world, shown, LIMITS, Watch.NONE);
     assertThat(comparison.habits()).hasSize(1);
     assertThat(comparison.habits().get(0).says()).isEqualTo(WHOLE);
-    assertThat(comparison.habits().get(0).lateMeals()).isEqualTo(1);
+    assertThat(comparison.habits().get(0).side().lateMeals()).isEqualTo(1);
     assertThat(comparison.habits().get(0).dearerBy().most()).hasValue(0);
     assertThat(comparison.habits().get(0).dearerBy().least().getAsDouble())
         .isCloseTo(-3.215, within(1e-9));
@@ -52,7 +52,11 @@ class HabitsTest {
   void a_habit_for_which_no_plan_is_found_is_unfinished() {
     Comparison comparison = new Habits(this::nothing).compare(world, shown, LIMITS, Watch.NONE);
     assertThat(asked).hasSize(1);
-    assertThat(comparison.unfinished()).singleElement().asString().startsWith("one order a month");
+    assertThat(comparison.unfinished())
+        .singleElement()
+        .asString()
+        .startsWith("one order a month")
+        .endsWith("besides what is better fetched at the shop");
   }
 
   /** Sunday 12 January is the first order date whose box arrives; 2 February that of the next. */

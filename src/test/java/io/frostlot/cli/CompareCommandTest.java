@@ -31,9 +31,13 @@ class CompareCommandTest {
   }
 
   private void shop(String name, int litres) {
+    shop(name, litres, "");
+  }
+
+  private void shop(String name, int litres, String policy) {
     new OneMouseShop(
             OneMouseShop.SINGLES,
-            new OneMouseShop.Extras(TRIP, ""),
+            new OneMouseShop.Extras(TRIP, policy),
             new OneMouseShop.Keeping(182, litres))
         .write(folder.resolve(name));
   }
@@ -93,6 +97,35 @@ class CompareCommandTest {
     assertThat(run("compare", before, after).out())
         .contains("ORDERS THAT DIFFER; THE SAME MEALS", "shipping", "15.00");
     assertThat(run("compare", before, after, "--format", "csv").out()).endsWith(",all,,,15\r\n");
+  }
+
+  /**
+   * Four trips of 6.00 in January pass a budget of 12.00 by 100 percent; one trip, 9.00 with its
+   * mice, keeps it. What that saves is not told.
+   */
+  @Test
+  void where_soft_rules_differ_it_is_said_first_and_no_saving_is_drawn() throws IOException {
+    String budget = ", \"budget\": {\"perMonth\": \"12.00\"}";
+    shop("kept", 4, budget);
+    shop("passed", 1, budget);
+    String before = planned("passed").toString();
+    String after = planned("kept").toString();
+
+    String letter = run("compare", before, after).out().replaceAll("\\s+", " ");
+    assertThat(letter)
+        .contains(
+            "SOFT RULES AND ORDERS THAT DIFFER - Every meal met on its best day; before: budget"
+                + " short by 100 percent. - Changed:",
+            "Soft rules: not the same in both, so neither is cheaper; the difference in money is no"
+                + " saving.")
+        .doesNotContain("THE SAME MEALS");
+    assertThat(run("compare", folder.resolve("passed").toString(), after).out())
+        .contains("SOFT RULES AND ORDERS THAT DIFFER");
+    JsonNode json =
+        new ObjectMapper().readTree(run("compare", before, after, "--format", "json").out());
+    assertThat(schema().validate(json)).isEmpty();
+    assertThat(json.at("/standings/before/shortfall").asInt()).isEqualTo(100);
+    assertThat(json.at("/standings/sameMeals").asBoolean()).isFalse();
   }
 
   @Test

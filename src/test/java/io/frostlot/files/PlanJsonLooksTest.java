@@ -65,7 +65,11 @@ class PlanJsonLooksTest {
   /** The bound is 95.123456, the cost 103.215: at most 8.091544 either way. */
   @Test
   void differences_are_written_with_what_they_are_at_most() {
-    Habit habit = new Habit("one order a month", judged.standing(), 1, Interval.between(-1.5, 4));
+    Habit habit =
+        new Habit(
+            "one order a month",
+            new Difference.Side(judged.standing(), 1),
+            Interval.between(-1.5, 4));
     JsonNode plan =
         written(
             BudgetPrice.between(shown, shown),

@@ -6,6 +6,7 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
@@ -70,7 +71,8 @@ class LettersTest {
   }
 
   private static Habit habit(String says, int unmetMust, int late, Interval dearerBy) {
-    return new Habit(says, new Standing(unmetMust, 0, 0, Money.of(140)), late, dearerBy);
+    return new Habit(
+        says, new Difference.Side(new Standing(unmetMust, 0, 0, Money.of(140)), late), dearerBy);
   }
 
   /** Nothing to order, nothing to complain of. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Comparison;
+import io.frostlot.plan.Difference;
 import io.frostlot.plan.Habit;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
@@ -22,7 +23,10 @@ class OtherHabitsTest {
 
   private String letter(int unmetMust, int late, Interval dearerBy) {
     Habit habit =
-        new Habit("a habit", new Standing(unmetMust, 0, 0, Money.of(140)), late, dearerBy);
+        new Habit(
+            "a habit",
+            new Difference.Side(new Standing(unmetMust, 0, 0, Money.of(140)), late),
+            dearerBy);
     return said(new Comparison(List.of(habit), List.of()));
   }
 
