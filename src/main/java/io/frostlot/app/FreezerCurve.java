@@ -10,7 +10,6 @@ import io.frostlot.units.Litres;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -166,9 +165,8 @@ final class FreezerCurve {
     for (Litres litres : List.copyOf(points.keySet())) {
       questions.again(with(litres), 0).ifPresent(it -> points.put(litres, it));
       Optional.ofNullable(points.lowerEntry(litres))
-          .map(Map.Entry::getValue)
-          .filter(less -> less.standing().compareTo(points.get(litres).standing()) < 0)
-          .ifPresent(less -> points.put(litres, new Solved(with(litres), less.answer())));
+          .ifPresent(
+              less -> points.computeIfPresent(litres, (at, it) -> it.orBetter(less.getValue())));
     }
   }
 

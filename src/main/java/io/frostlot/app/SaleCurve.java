@@ -1,5 +1,6 @@
 package io.frostlot.app;
 
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Excess;
@@ -90,8 +91,9 @@ final class SaleCurve {
     }
     List<Excess> reasons =
         beyond.isEmpty() ? List.of() : Excess.between(best, beyond.get(0), items(best.world()));
+    boolean sure = best.answer() instanceof Answer.Proven;
     double box = Gap.boxCharge(best.answer().plan()).map(Money::toDouble).orElse(0.0);
-    return new SaleFinding.Curve(deal, points, turn, reasons, box);
+    return new SaleFinding.Curve(deal, points, turn, sure, reasons, box);
   }
 
   /** Points up to the best plan, each known to allow no more than the next. */

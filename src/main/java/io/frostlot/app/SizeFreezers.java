@@ -69,7 +69,7 @@ public final class SizeFreezers {
     losses(longer, request);
     Optional<FreezerFinding.Curve> curve = room.find(longer, more ? 1 - REST - MORE : 1 - REST);
     curve.ifPresent(found);
-    Solved best = questions.again(base, 0).orElse(longer);
+    Solved best = curve.map(FreezerFinding.Curve::asItIs).orElse(longer);
     curve.ifPresent(it -> fit(it, best));
     if (more) {
       oneMore(request, best);
@@ -142,8 +142,10 @@ public final class SizeFreezers {
     questions.looser(with, base);
     LocalDate from = base.scenario().planning().from();
     int days = (int) (base.scenario().planning().to().toEpochDay() - from.toEpochDay()) + 1;
+    questions.learn(best.plan());
     questions
         .ask(with, MORE)
+        .map(it -> it.orBetter(best))
         .ifPresent(
             it ->
                 found.accept(

@@ -3,6 +3,7 @@ package io.frostlot.files;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.FreezerLoad;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.Interval;
 import io.frostlot.units.Litres;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -90,6 +91,7 @@ public final class FreezerJson {
         one ->
             one.text("freezer", curve.freezer().name())
                 .number("litresEnough", curve.enough().toDecimal())
+                .yes("enoughProven", curve.isFlat())
                 .list(
                     "points",
                     curve.points(),
@@ -124,6 +126,9 @@ public final class FreezerJson {
               "netPerYear",
               told ? OptionalDouble.of(more.netPerYear()) : OptionalDouble.empty(),
               RoundingMode.HALF_UP);
+          Interval atBest = told ? more.netAtBest() : Interval.UNKNOWN;
+          DifferenceJson.bound(one, "netPerYearAtLeast", atBest.least(), RoundingMode.FLOOR);
+          DifferenceJson.bound(one, "netPerYearAtMost", atBest.most(), RoundingMode.CEILING);
           if (told && Double.isFinite(years)) {
             one.number(
                 "payBackYears",

@@ -79,6 +79,7 @@ public final class SaleJson {
   private void curve(JsonLines json, SaleFinding.Curve curve) {
     deal(json, curve.deal());
     json.number("turn", curve.turn())
+        .yes("turnProven", curve.sure())
         .list(
             "points",
             curve.points(),

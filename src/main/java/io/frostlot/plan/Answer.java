@@ -12,6 +12,11 @@ public sealed interface Answer {
     /** Safe lower bound on money; empty until the levels before money are proven. */
     OptionalDouble bound();
 
+    /** The least that any plan may cost: what is proven costs what it costs; else the bound. */
+    default OptionalDouble least() {
+      return bound();
+    }
+
     /**
      * Safe lower bound on the money of plans that are no worse at any level before money; known
      * also where it is not proven that no plan is better there.
@@ -45,6 +50,11 @@ public sealed interface Answer {
     @Override
     public OptionalDouble bound() {
       return OptionalDouble.of(safeBound);
+    }
+
+    @Override
+    public OptionalDouble least() {
+      return OptionalDouble.of(plan.standing().money().toDouble());
     }
 
     @Override

@@ -6,6 +6,7 @@ import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What is found out about freezers, one thing after another. */
 public sealed interface FreezerFinding {
@@ -84,30 +85,66 @@ public sealed interface FreezerFinding {
     }
 
     /**
-     * Does what a litre is worth change at a point by more than a quarter, or from meals to money?
+     * Is it certain that what a litre is worth changes at a point by more than a quarter, or from
+     * meals to money?
      */
     public boolean bendsAt(int i) {
-      if (i == 0 || i + 1 >= points.size()) {
+      if (i == 0 || i + 1 >= points.size() || !isKnown(i - 1) || !isKnown(i)) {
         return false;
       }
-      boolean before = sameMeals(i - 1);
-      boolean after = sameMeals(i);
-      return (before && after)
-          ? Math.abs(worth(i - 1) - worth(i)) > BEND * Math.max(worth(i - 1), worth(i))
-          : before != after;
+      return sameMeals(i - 1) && sameMeals(i)
+          ? isMuchMore(worth(i - 1), worth(i)) || isMuchMore(worth(i), worth(i - 1))
+          : sameMeals(i - 1) != sameMeals(i);
     }
 
-    private boolean sameMeals(int i) {
+    private static boolean isMuchMore(Interval one, Interval other) {
+      return other.most().isPresent()
+          && one.least().orElse(0) * (1 - BEND) > other.most().getAsDouble();
+    }
+
+    /** Is it proven at a point and the next how well meals can be met there? */
+    public boolean isKnown(int i) {
+      return points.get(i).plan().answer().bound().isPresent()
+          && points.get(i + 1).plan().answer().bound().isPresent();
+    }
+
+    /** Are meals of the plans found as good at a point as at the next? */
+    public boolean sameMeals(int i) {
       return points.get(i).plan().standing().sameBeforeMoney(points.get(i + 1).plan().standing());
     }
 
-    /** Of one more litre at a point, in money; up to {@link #enough} only. */
-    public double worth(int i) {
-      Point from = points.get(i);
-      Point to = points.get(i + 1);
-      double litres =
-          Math.min(to.litres().toDouble(), enough.toDouble()) - from.litres().toDouble();
-      return litres <= 0 ? 0 : (from.plan().cost() - to.plan().cost()) / litres;
+    /**
+     * What one more litre at a point saves up to the next, or up to {@link #enough} where that is
+     * any room, with both at their best: never less than nothing. Of use only where {@link
+     * #isKnown}.
+     */
+    public Interval worth(int i) {
+      Solved from = points.get(i).plan();
+      Solved to = points.get(i + 1).plan();
+      Litres next = i + 2 < points.size() ? points.get(i + 1).litres() : enough;
+      double litres = next.toDouble() - points.get(i).litres().toDouble();
+      Interval saves = Interval.saving(from, to).within(0, Double.POSITIVE_INFINITY);
+      if (litres > 0) {
+        return saves.times(1 / litres);
+      }
+      return saves.most().orElse(1) > 0
+          ? new Interval(saves.least(), OptionalDouble.empty())
+          : saves;
+    }
+
+    /** The plan with the room that there is. */
+    public Solved asItIs() {
+      return points.stream()
+          .filter(point -> point.litres().equals(freezer.usable()))
+          .map(Point::plan)
+          .findFirst()
+          .orElseThrow();
+    }
+
+    /** Is it proven that no room gains anything beyond what is enough? */
+    public boolean isFlat() {
+      Solved any = points.get(points.size() - 1).plan();
+      return any.answer() instanceof Answer.Proven;
     }
   }
 
@@ -128,6 +165,12 @@ public sealed interface FreezerFinding {
   record OneMore(Freezer freezer, Difference difference, Purchase purchase, int days)
       implements FreezerFinding {
 
+    /** Where that lies with both plans at their best. */
+    public Interval netAtBest() {
+      double running = purchase.runningPerYear().toDouble();
+      return difference.saves().times(365.0 / days).minus(running);
+    }
+
     /** Saved in a year by the plans found, running cost taken off; negative where it loses. */
     public double netPerYear() {
       return difference.found().toDouble() * 365 / days - purchase.runningPerYear().toDouble();
@@ -135,9 +178,12 @@ public sealed interface FreezerFinding {
 
     /** Years until it has paid for itself; infinite where it never does. */
     public double payBackYears() {
-      return netPerYear() <= 0
-          ? Double.POSITIVE_INFINITY
-          : purchase.price().toDouble() / netPerYear();
+      return payBackYears(netPerYear());
+    }
+
+    /** The same at another saving a year. */
+    public double payBackYears(double net) {
+      return net <= 0 ? Double.POSITIVE_INFINITY : purchase.price().toDouble() / net;
     }
   }
 

@@ -1,6 +1,7 @@
 package io.frostlot.plan;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -10,6 +11,9 @@ import java.util.stream.Stream;
  * @param most empty where nothing is known upwards
  */
 public record Interval(OptionalDouble least, OptionalDouble most) {
+  public static final Interval UNKNOWN =
+      new Interval(OptionalDouble.empty(), OptionalDouble.empty());
+
   public Interval {
     least = finite(least);
     most = finite(most);
@@ -28,14 +32,14 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
   /** What {@code after} saves against {@code before}, each between its bound and its cost. */
   public static Interval saving(Solved before, Solved after) {
     return new Interval(
-        minus(before.answer().bound(), OptionalDouble.of(after.cost())),
-        minus(OptionalDouble.of(before.cost()), after.answer().bound()));
+        minus(before.answer().least(), OptionalDouble.of(after.cost())),
+        minus(OptionalDouble.of(before.cost()), after.answer().least()));
   }
 
   /** What any plan of its world saves against the plan in hand. */
   public static Interval ofAnything(Solved inHand) {
     return new Interval(
-        OptionalDouble.empty(), minus(OptionalDouble.of(inHand.cost()), inHand.answer().bound()));
+        OptionalDouble.empty(), minus(OptionalDouble.of(inHand.cost()), inHand.answer().least()));
   }
 
   /** The same the other way round. */
@@ -53,10 +57,25 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
   public static Interval dearer(Answer.WithPlan part, Answer.WithPlan shown) {
     double cost = cost(shown.plan());
     double most = cost(part.plan()) - cost;
-    OptionalDouble bound = Stream.of(part, shown).flatMapToDouble(it -> it.bound().stream()).max();
+    OptionalDouble bound = Stream.of(part, shown).flatMapToDouble(it -> it.least().stream()).max();
     return bound.isPresent()
         ? between(Math.min(most, bound.getAsDouble() - cost), most)
         : new Interval(OptionalDouble.empty(), OptionalDouble.of(most));
+  }
+
+  /** So many times as much; not negative. */
+  Interval times(double factor) {
+    return new Interval(each(least, it -> it * factor), each(most, it -> it * factor));
+  }
+
+  Interval minus(double amount) {
+    return new Interval(each(least, it -> it - amount), each(most, it -> it - amount));
+  }
+
+  private static OptionalDouble each(OptionalDouble end, DoubleUnaryOperator change) {
+    return end.isPresent()
+        ? OptionalDouble.of(change.applyAsDouble(end.getAsDouble()))
+        : OptionalDouble.empty();
   }
 
   /** The same, where it is known besides that it is at least and at most so much. */

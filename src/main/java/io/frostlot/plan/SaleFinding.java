@@ -39,11 +39,13 @@ public sealed interface SaleFinding {
    * Net saving against packs.
    *
    * @param points by packs
-   * @param turn packs in the best plan, beyond which it pays no more
+   * @param turn packs in the best plan found, beyond which it pays no more
+   * @param sure is it proven that no other number of packs saves more?
    * @param reasons why, the hardest first; empty where it was not found out
    * @param boxCharge of the best plan, in money; 0 where no box is paid for
    */
-  record Curve(Deal deal, List<Point> points, int turn, List<Excess> reasons, double boxCharge)
+  record Curve(
+      Deal deal, List<Point> points, int turn, boolean sure, List<Excess> reasons, double boxCharge)
       implements SaleFinding {
     public Curve {
       points = List.copyOf(points);

@@ -37,12 +37,31 @@ public record Solved(World world, Answer.WithPlan answer) {
         || answer.bound().orElse(Double.NEGATIVE_INFINITY) >= there.getAsDouble()) {
       return this;
     }
-    double bound = Math.min(there.getAsDouble(), cost());
+    return known(answer.plan(), there.getAsDouble());
+  }
+
+  /**
+   * The same with a plan of a world that allows less, where that is better: it can be followed here
+   * too, but that none is better there says nothing of what can be had here.
+   */
+  public Solved orBetter(Solved stricter) {
+    Answer.Judged other = stricter.answer().plan();
+    if (other.standing().compareTo(standing()) >= 0) {
+      return this;
+    }
+    return answer.bound().isPresent() && standing().sameBeforeMoney(other.standing())
+        ? known(other, answer.bound().getAsDouble())
+        : new Solved(world, new Answer.BestFound(other, OptionalDouble.empty()));
+  }
+
+  private Solved known(Answer.Judged plan, double least) {
+    double cost = plan.standing().money().toDouble();
+    double bound = Math.min(least, cost);
     double halfUnit = Math.pow(10, -world.decimals()) / 2;
     return new Solved(
         world,
-        bound >= cost() - halfUnit
-            ? new Answer.Proven(answer.plan(), bound)
-            : new Answer.BestFound(answer.plan(), OptionalDouble.of(bound)));
+        bound >= cost - halfUnit
+            ? new Answer.Proven(plan, bound)
+            : new Answer.BestFound(plan, OptionalDouble.of(bound)));
   }
 }

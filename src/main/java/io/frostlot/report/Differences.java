@@ -80,6 +80,11 @@ record Differences(Wording wording) {
         : "saves " + wording.money(money);
   }
 
+  /** Where what it saves lies with both answers at their best. */
+  String atBest(Difference difference) {
+    return isExact(difference) ? saves(difference.found()) : range(difference.saves());
+  }
+
   /** Where a saving lies, such as "saves between 0.00 EUR and 12.30 EUR". */
   private String range(Interval saves) {
     if (saves.least().isPresent() && saves.most().isPresent()) {
@@ -127,13 +132,16 @@ record Differences(Wording wording) {
       return Optional.empty();
     }
     if (saves.least().isEmpty() || saves.most().isEmpty()) {
-      return Optional.of("Where it turns, not both ends are known yet: " + MORE_TIME + ".");
+      return Optional.of(
+          "With the packs of the best plan, not both ends of the saving are known yet: "
+              + MORE_TIME
+              + ".");
     }
     double width = saves.most().getAsDouble() - saves.least().getAsDouble();
     return width <= boxCharge / 2
         ? Optional.empty()
         : Optional.of(
-            "Where it turns, the saving is known to within %s%s: how good plans can be at best is not known nearer; %s."
+            "With the packs of the best plan, the saving is known to within %s%s: how good plans can be at best is not known nearer; %s."
                 .formatted(
                     wording.atMost(width),
                     boxCharge > 0

@@ -1,8 +1,6 @@
 package io.frostlot.report;
 
-import io.frostlot.plan.Difference;
 import io.frostlot.plan.FreezerFinding;
-import io.frostlot.plan.Gap;
 import io.frostlot.plan.World;
 import io.frostlot.units.Litres;
 import java.util.List;
@@ -38,11 +36,11 @@ public record FreezerReport(World world, int width) {
     } else if (finding instanceof FreezerFinding.Loss loss) {
       new LossText(wording()).write(loss, page);
     } else if (finding instanceof FreezerFinding.Curve curve) {
-      curve(curve, page);
+      new FreezerCurveText(wording(), world.decimals()).write(curve, page);
     } else if (finding instanceof FreezerFinding.Fit fit) {
       fit(fit, page);
     } else {
-      oneMore((FreezerFinding.OneMore) finding, page);
+      new OneMoreText(wording()).write((FreezerFinding.OneMore) finding, page);
     }
     return page.toString();
   }
@@ -64,7 +62,7 @@ public record FreezerReport(World world, int width) {
     free.stream()
         .limit(MOST_DAYS)
         .forEach(
-            day -> table.row(Wording.day(day.day()), litres(day.thatDay()), litres(day.lasting())));
+            day -> table.row(Wording.day(day.day()), column(day.thatDay()), column(day.lasting())));
     page.table(table);
     if (free.size() > MOST_DAYS) {
       page.say("And %d later days (--format json or csv).".formatted(free.size() - MOST_DAYS));
@@ -74,77 +72,9 @@ public record FreezerReport(World world, int width) {
             + " too. A litre holds about 450 g of bagged prey (common practice).");
   }
 
-  private static String litres(Litres litres) {
-    return Wording.decimal(litres.toDouble());
-  }
-
-  private void curve(FreezerFinding.Curve curve, Page page) {
-    page.heading("Money against the room of " + curve.freezer().name());
-    Table table = Table.of(">litres", ">cost", ">bound", ">a litre more saves", "");
-    for (int i = 0; i < curve.points().size(); i++) {
-      FreezerFinding.Point point = curve.points().get(i);
-      boolean any = i + 1 == curve.points().size();
-      table.row(
-          any ? "any" : litres(point.litres()),
-          wording().bare(point.plan().standing().money().rounded(world.decimals())),
-          point.plan().answer().bound().stream()
-              .mapToObj(wording()::barely)
-              .findFirst()
-              .orElse("?"),
-          any ? "" : slope(curve, i),
-          note(curve, i));
-    }
-    page.table(table);
-    page.say(
-        "Cost: of the plan found, with reckoned costs and the days after; bound: no plan costs"
-            + " less. From %s l on more room gains nothing, as far as was found."
-                .formatted(litres(curve.enough())));
-    curve.points().stream()
-        .filter(point -> point.litres().equals(curve.freezer().usable()))
-        .forEach(point -> unsure(point, page));
-    if (curve.points().stream().anyMatch(it -> it.plan().answer().bound().isEmpty())) {
-      page.say("?: whether better meals could be had is not known; " + Differences.MORE_TIME + ".");
-    }
-  }
-
-  private void unsure(FreezerFinding.Point point, Page page) {
-    Gap.of(point.plan().answer())
-        .filter(gap -> !wording().isNothing(gap.amount()))
-        .ifPresent(
-            gap ->
-                page.say(
-                    "As it is, the cost is at most %s%s above the best possible: smaller differences may be chance; %s."
-                        .formatted(
-                            wording().atMost(gap.amount()),
-                            gap.boxCharges().stream()
-                                .mapToObj(it -> " (" + Wording.decimal(it) + " box charges)")
-                                .findFirst()
-                                .orElse(""),
-                            Differences.MORE_TIME)));
-  }
-
-  private String slope(FreezerFinding.Curve curve, int i) {
-    boolean money =
-        curve
-            .points()
-            .get(i)
-            .plan()
-            .standing()
-            .sameBeforeMoney(curve.points().get(i + 1).plan().standing());
-    return money ? wording().barely(curve.worth(i)) : "meals";
-  }
-
-  private static String note(FreezerFinding.Curve curve, int i) {
-    FreezerFinding.Point point = curve.points().get(i);
-    if (point.litres().equals(curve.freezer().usable())) {
-      return "<- as it is";
-    }
-    if (point.litres().equals(curve.enough())) {
-      return "<- flat from here on";
-    }
-    return point.difference().sameMeals()
-        ? curve.bendsAt(i) ? "<- a kink" : ""
-        : Differences.state(Difference.Side.of(point.plan()));
+  /** In a column all have a decimal. */
+  static String column(Litres litres) {
+    return Wording.tenths(litres.toDouble());
   }
 
   private void fit(FreezerFinding.Fit fit, Page page) {
@@ -165,27 +95,5 @@ public record FreezerReport(World world, int width) {
       page.point("Look at the curve for the least room that is enough, or at --more-litres.");
       page.point("Flat bags with the air squeezed out take less room (kgPerLitre).");
     }
-  }
-
-  private void oneMore(FreezerFinding.OneMore more, Page page) {
-    page.heading("One more deep freezer of " + litres(more.freezer().usable()) + " litres");
-    Differences differences = new Differences(wording());
-    page.say("With it: " + differences.verdict(more.difference()) + ".");
-    if (!more.difference().sameMeals()) {
-      return;
-    }
-    double years = more.payBackYears();
-    page.say(
-        "Over a year, from %d days: %s, running cost taken off. %s"
-            .formatted(
-                more.days(),
-                wording().barely(more.netPerYear())
-                    + Wording.NO_BREAK
-                    + wording().currency().getCurrencyCode(),
-                Double.isInfinite(years)
-                    ? "It never pays for itself."
-                    : "It costs %s and has paid for itself after %s years."
-                        .formatted(
-                            wording().money(more.purchase().price()), Wording.decimal(years))));
   }
 }

@@ -37,7 +37,7 @@ public record SaleReport(World world, int width) {
     if (finding instanceof SaleFinding.Worth worth) {
       worth(worth, again, page);
     } else if (finding instanceof SaleFinding.Curve curve) {
-      curve(curve, page);
+      new SaleCurveText(world, wording()).write(curve, page);
     } else if (finding instanceof SaleFinding.Apart apart) {
       apart(apart, page);
     } else if (finding instanceof SaleFinding.WorseCase worse) {
@@ -63,7 +63,7 @@ public record SaleReport(World world, int width) {
     page.heading("Worth it?", again);
     Difference difference = worth.difference();
     boolean taken = worth.packs().stream().anyMatch(packs -> packs.with() > 0);
-    page.say(yesOrNo(difference) + new Differences(wording()).verdict(difference) + ".");
+    page.say(yesOrNo(worth) + new Differences(wording()).verdict(difference) + ".");
     page.say("It may be declined, so it is never worth less than nothing.");
     if (taken) {
       page.heading("How many packs while it lasts");
@@ -85,87 +85,25 @@ public record SaleReport(World world, int width) {
     }
   }
 
-  private String yesOrNo(Difference difference) {
+  /** Yes and no only where no bound that is still unknown can make it otherwise. */
+  private String yesOrNo(SaleFinding.Worth worth) {
+    Difference difference = worth.difference();
     boolean money =
         difference.before().standing().sameBeforeMoney(difference.after().standing())
             && difference.found().toDouble() > 0;
-    boolean sure = difference.sameMeals() && difference.saves().least().orElse(0) > 0;
-    if (difference.betterMeals() || (money && sure)) {
+    boolean sureOfMeals = difference.betterMeals() && worth.without().answer().bound().isPresent();
+    boolean sureOfMoney = difference.sameMeals() && difference.saves().least().orElse(0) > 0;
+    if (sureOfMeals || (money && sureOfMoney)) {
       return "Yes: ";
     }
-    if (money) {
+    if (difference.betterMeals() || money) {
       return "Yes, as far as was found: ";
     }
-    return new Differences(wording()).isExact(difference) ? "No: " : "No, as far as was found: ";
+    return new Differences(wording()).isExact(difference) ? "No: " : "Not known yet: ";
   }
 
   private static String pieces(Pack pack) {
     return String.valueOf(pack.pieces());
-  }
-
-  private void curve(SaleFinding.Curve curve, Page page) {
-    page.heading("Net saving against packs: " + curve.deal().id());
-    Differences differences = new Differences(wording());
-    Table table = Table.of(">packs", "", ">cost", ">saves", ">at least", ">at most", "");
-    for (SaleFinding.Point point : curve.points()) {
-      if (point.difference().isEmpty()) {
-        table.row(packs(point), extent(point), "", "", "", "", "no plan was found");
-        continue;
-      }
-      Difference difference = point.difference().get(0);
-      Difference.Side after = difference.after();
-      boolean same = difference.sameMeals();
-      String meals = same ? "" : Differences.state(after) + " ";
-      table.row(
-          packs(point),
-          extent(point),
-          wording().bare(after.standing().money().rounded(world.decimals())),
-          same ? wording().bare(difference.found()) : "",
-          same ? differences.least(difference) : "",
-          same ? differences.most(difference) : "",
-          (meals + mark(point, curve)).strip());
-    }
-    page.table(table);
-    page.say(
-        "Cost: of the plan found, with reckoned costs and the days after; saves: between the plans"
-            + " found; at least, at most: with both at their best (%s). %s"
-                .formatted(
-                    wording().currency().getCurrencyCode(),
-                    curve.points().stream()
-                            .flatMap(point -> point.difference().stream())
-                            .allMatch(Difference::sameMeals)
-                        ? ""
-                        : "No saving is told where other meals are met, or come late, than without"
-                            + " the sale."));
-    curve.points().stream()
-        .filter(point -> turns(point, curve))
-        .flatMap(point -> point.difference().stream())
-        .flatMap(difference -> differences.unsure(difference, curve.boxCharge()).stream())
-        .forEach(page::say);
-    String until =
-        curve.turn() == 0
-            ? "No pack of it is worth taking."
-            : "It pays up to %s.".formatted(Wording.count(curve.turn(), "pack", "packs"));
-    page.say(until + (curve.reasons().isEmpty() ? "" : " Beyond that:"));
-    curve
-        .reasons()
-        .forEach(reason -> page.point(new ExcessWording(world, wording()).says(reason) + "."));
-  }
-
-  private static String packs(SaleFinding.Point point) {
-    return String.valueOf(point.packs());
-  }
-
-  private static String extent(SaleFinding.Point point) {
-    return point.atLeast() ? "or more" : "at most";
-  }
-
-  private static String mark(SaleFinding.Point point, SaleFinding.Curve curve) {
-    return turns(point, curve) ? "<- here it turns" : "";
-  }
-
-  private static boolean turns(SaleFinding.Point point, SaleFinding.Curve curve) {
-    return !point.atLeast() && point.packs() == curve.turn();
   }
 
   private void apart(SaleFinding.Apart apart, Page page) {

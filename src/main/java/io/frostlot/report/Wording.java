@@ -127,9 +127,14 @@ record Wording(Currency currency) {
         + currency.getCurrencyCode();
   }
 
+  /** One decimal, as in a column. */
+  static String tenths(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+
   /** One decimal, or none where it is zero. */
   static String decimal(double value) {
-    String text = String.format(Locale.ROOT, "%.1f", value);
+    String text = tenths(value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 

@@ -44,6 +44,7 @@ class FreezerCommandTest {
             "IF CHEST FAILS ON",
             "MONEY AGAINST THE ROOM OF CHEST",
             "<- as it is",
+            "more room gains nothing.",
             "DOES IT FIT?",
             "ONE MORE DEEP FREEZER OF 10 LITRES",
             "Dry ice (-78.5 C)");
