@@ -72,6 +72,9 @@ public final class CheckSale {
     questions.boundBeside(base, BOUND_WITHOUT);
     questions.boundBeside(given, 1 - BOUND_WITHOUT);
     questions.atLength(base, WITHOUT, FIRST, this::early);
+    if (questions.clash().isPresent()) {
+      return;
+    }
     questions.askAfresh(given, GIVEN);
     tell(0);
     for (Deal deal : request.deals()) {

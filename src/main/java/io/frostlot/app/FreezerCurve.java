@@ -72,6 +72,15 @@ final class FreezerCurve {
     return Optional.of(new FreezerFinding.Curve(freezer, curve, enough()));
   }
 
+  /** What the plan for any room takes, which need not be the least that would do. */
+  FreezerFinding.RoomInstead instead(double share) {
+    Optional<Solved> any = questions.ask(with(ANY), share);
+    return new FreezerFinding.RoomInstead(
+        freezer,
+        any.map(plan -> shown(peak(plan))).stream().toList(),
+        any.isEmpty() && questions.isSettled(with(ANY)));
+  }
+
   /** Begun with the plan of the nearest room. */
   private void ask(Litres litres, double share) {
     if (questions.over() || points.containsKey(litres) || litres.microlitres() <= 0) {

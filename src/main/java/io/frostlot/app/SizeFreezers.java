@@ -76,6 +76,11 @@ public final class SizeFreezers {
     }
   }
 
+  /** Where there is no plan: would there be one with more room in the freezer chosen? */
+  public FreezerFinding.RoomInstead roomInstead(Request request) {
+    return new FreezerCurve(questions, base, chosen(request)).instead(PRESENT);
+  }
+
   private void use(Solved plan) {
     List<FreezerLoad> loads = plan.outcome().freezers();
     found.accept(new FreezerFinding.Use(plan, loads, free(loads)));

@@ -53,6 +53,14 @@ final class Asked extends Usual {
         .prepare(new MakePlan.Request(folder, profiles(), List.of()));
   }
 
+  /** Says what clashes where there can be no plan, else that none was found; the exit code. */
+  int noPlan(Desk desk, Questions questions, MakePlan.Ready ready) {
+    return questions
+        .clash()
+        .map(clash -> new Printer(desk.terminal(), format()).whole(ready, clash))
+        .orElseGet(desk::nothingInTime);
+  }
+
   /** What was read before counts as time too. */
   Questions questions(Desk desk, Limits limits) {
     Duration left = limits.time().minusNanos(System.nanoTime() - began);

@@ -74,10 +74,11 @@ final class CompareCommand implements Callable<Integer> {
     if (prepared instanceof MakePlan.Refused refused) {
       return desk.refuse(refused.problems());
     }
-    return suppliers(questions, ((MakePlan.Ready) prepared).inputs());
+    return suppliers(questions, (MakePlan.Ready) prepared);
   }
 
-  private int suppliers(Questions questions, Inputs inputs) {
+  private int suppliers(Questions questions, MakePlan.Ready ready) {
+    Inputs inputs = ready.inputs();
     SupplierReport report = new SupplierReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<SupplierFinding> layout =
         new Findings.Layout<>(
@@ -86,7 +87,7 @@ final class CompareCommand implements Callable<Integer> {
             "",
             found -> CompareJson.text(inputs, found),
             CompareJson::csv);
-    return new Findings<>(desk, asked.format(), layout)
+    return new Findings<>(desk, asked.format(), layout, () -> asked.noPlan(desk, questions, ready))
         .gather(found -> new CompareSuppliers(questions, inputs.world(), found).run());
   }
 

@@ -79,7 +79,7 @@ final class ExplainCommand implements Callable<Integer> {
             report.end(),
             found -> new ExplainJson(inputs).text(found),
             wishes ? ExplainJson::wishes : ExplainJson::csv);
-    return new Findings<>(desk, asked.format(), layout)
+    return new Findings<>(desk, asked.format(), layout, desk::nothingInTime)
         .gather(
             found -> {
               if (wishes) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntSupplier;
 
 /**
  * Takes findings as they come: a letter is printed piece by piece, other formats at the end, also
@@ -14,6 +15,7 @@ final class Findings<T> {
   private final Desk desk;
   private final Format format;
   private final Layout<T> layout;
+  private final IntSupplier nothing;
   private final List<T> found = new ArrayList<>();
 
   /**
@@ -30,15 +32,20 @@ final class Findings<T> {
       Function<List<T>, String> json,
       Function<List<T>, String> csv) {}
 
-  Findings(Desk desk, Format format, Layout<T> layout) {
+  /**
+   * Nothing is found yet.
+   *
+   * @param nothing says why, where nothing is found; gives the exit code
+   */
+  Findings(Desk desk, Format format, Layout<T> layout, IntSupplier nothing) {
     this.desk = desk;
     this.format = format;
     this.layout = layout;
+    this.nothing = nothing;
   }
 
   /** Does the work, which tells its findings; returns the exit code. */
   int gather(Consumer<Consumer<T>> work) {
-    print(format == Format.TEXT ? layout.head() : "");
     desk.interruption()
         .guard(
             this::end,
@@ -50,6 +57,7 @@ final class Findings<T> {
   }
 
   private synchronized void take(T finding) {
+    print(format == Format.TEXT && found.isEmpty() ? layout.head() : "");
     boolean again = found.stream().anyMatch(it -> it.getClass() == finding.getClass());
     found.add(finding);
     print(format == Format.TEXT ? layout.piece().apply(finding, again) : "");
@@ -57,7 +65,7 @@ final class Findings<T> {
 
   private synchronized int end() {
     if (found.isEmpty()) {
-      return desk.nothingInTime();
+      return nothing.getAsInt();
     }
     print(
         switch (format) {

@@ -6,6 +6,7 @@ import io.frostlot.app.SizeFreezers;
 import io.frostlot.files.FreezerJson;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.Inputs;
+import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.report.FreezerReport;
 import io.frostlot.storage.Freezer;
@@ -86,7 +87,8 @@ final class FreezerCommand implements Callable<Integer> {
     if (prepared instanceof MakePlan.Refused refused) {
       return desk.refuse(refused.problems());
     }
-    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    MakePlan.Ready ready = (MakePlan.Ready) prepared;
+    Inputs inputs = ready.inputs();
     known(inputs);
     FreezerReport report = new FreezerReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<FreezerFinding> layout =
@@ -97,9 +99,23 @@ final class FreezerCommand implements Callable<Integer> {
             found -> new FreezerJson(inputs).text(found),
             FreezerJson::csv);
     try (Questions questions = asked.questions(desk, limits)) {
-      return new Findings<>(desk, asked.format(), layout)
+      return new Findings<>(desk, asked.format(), layout, () -> doesNotFit(questions, ready))
           .gather(found -> new SizeFreezers(questions, inputs.world(), found).run(request()));
     }
+  }
+
+  /** Says what clashes, and what could be done where it is about room. */
+  private int doesNotFit(Questions questions, MakePlan.Ready ready) {
+    int exitCode = asked.noPlan(desk, questions, ready);
+    if (exitCode == ExitCode.IMPOSSIBLE && asked.format() == Format.TEXT) {
+      World world = ready.inputs().world();
+      FreezerFinding.RoomInstead room =
+          new SizeFreezers(questions, world, found -> {}).roomInstead(request());
+      Terminal terminal = desk.terminal();
+      terminal.out().print(new FreezerReport(world, terminal.columns()).doesNotFit(room));
+      terminal.out().flush();
+    }
+    return exitCode;
   }
 
   private SizeFreezers.Request request() {

@@ -84,7 +84,8 @@ final class SaleCommand implements Callable<Integer> {
     if (prepared instanceof MakePlan.Refused refused) {
       return desk.refuse(refused.problems());
     }
-    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    MakePlan.Ready ready = (MakePlan.Ready) prepared;
+    Inputs inputs = ready.inputs();
     DealsFile deals = new DealsFile(inputs.world().scenario());
     List<Problem> problems = new ArrayList<>();
     if (!typed.isEmpty()) {
@@ -102,10 +103,11 @@ final class SaleCommand implements Callable<Integer> {
     if (deals.deals().isEmpty()) {
       refuse("What sale? Give --supplier and what it gives, or --deals FILE.json.");
     }
-    return check(inputs, deals.deals(), limits);
+    return check(ready, deals.deals(), limits);
   }
 
-  private int check(Inputs inputs, List<Deal> deals, Limits limits) {
+  private int check(MakePlan.Ready ready, List<Deal> deals, Limits limits) {
+    Inputs inputs = ready.inputs();
     SaleReport report = new SaleReport(inputs.world(), desk.terminal().columns());
     Findings.Layout<SaleFinding> layout =
         new Findings.Layout<>(
@@ -118,7 +120,8 @@ final class SaleCommand implements Callable<Integer> {
         new CheckSale.Request(
             deals, new Percent(skipped), chance.stream().map(Percent::new).toList());
     try (Questions questions = asked.questions(desk, limits)) {
-      return new Findings<>(desk, asked.format(), layout)
+      return new Findings<>(
+              desk, asked.format(), layout, () -> asked.noPlan(desk, questions, ready))
           .gather(found -> new CheckSale(questions, inputs.world(), request, found).run());
     }
   }

@@ -187,6 +187,19 @@ public sealed interface FreezerFinding {
     }
   }
 
+  /**
+   * Room in one freezer with which there is a plan, where there is none with the room that there
+   * is.
+   *
+   * @param enough litres that such a plan fills at most, at most one
+   * @param never is it certain that no room in that freezer would do?
+   */
+  record RoomInstead(Freezer freezer, List<Litres> enough, boolean never) {
+    public RoomInstead {
+      enough = List.copyOf(enough);
+    }
+  }
+
   /** Price, and electricity by the year. */
   record Purchase(Money price, Money runningPerYear) {}
 

@@ -12,6 +12,10 @@ import java.util.List;
  */
 public record FreezerReport(World world, int width) {
   private static final int MOST_DAYS = 12;
+  private static final List<String> WAYS_OUT =
+      List.of(
+          "Fetch from a shop or a show what does not fit, where one is in reach.",
+          "Flat bags with the air squeezed out take less room (kgPerLitre).");
 
   private Wording wording() {
     return new Wording(world.scenario().currency());
@@ -77,6 +81,33 @@ public record FreezerReport(World world, int width) {
     return Wording.tenths(litres.toDouble());
   }
 
+  /** What to do where there is no plan. */
+  public String doesNotFit(FreezerFinding.RoomInstead room) {
+    Page page = new TextPage(width);
+    page.heading("What to do where it does not fit");
+    room.enough()
+        .forEach(
+            litres ->
+                page.point(
+                    "With %s litres in %s, in place of %s, there is a plan; perhaps less would do."
+                        .formatted(
+                            Wording.decimal(litres.toDouble()),
+                            room.freezer().name(),
+                            Wording.decimal(room.freezer().usable().toDouble()))));
+    if (room.never()) {
+      page.point("No room in %s makes a plan possible.".formatted(room.freezer().name()));
+    } else if (room.enough().isEmpty()) {
+      page.point(
+          "Whether more room in %s makes a plan possible is not known in the time; %s."
+              .formatted(room.freezer().name(), Differences.MORE_TIME));
+    }
+    page.point(
+        "With best-effort in place of all (policy.meals) the commands name the meals that cannot be"
+            + " met, and plan the others.");
+    WAYS_OUT.forEach(page::point);
+    return page.toString();
+  }
+
   private void fit(FreezerFinding.Fit fit, Page page) {
     page.heading("Does it fit?");
     Differences differences = new Differences(wording());
@@ -91,9 +122,8 @@ public record FreezerReport(World world, int width) {
         !fit.unlimited().sameMeals() || !wording().isNothing(fit.unlimited().found().toDouble());
     if (tight) {
       page.point("Order less at a time: the plan does where that pays, which is what room costs.");
-      page.point("Fetch from a shop or a show what does not fit, where one is in reach.");
       page.point("Look at the curve for the least room that is enough, or at --more-litres.");
-      page.point("Flat bags with the air squeezed out take less room (kgPerLitre).");
+      WAYS_OUT.forEach(page::point);
     }
   }
 }

@@ -28,7 +28,7 @@ class FindingsTest {
             "end",
             found -> "json of " + found,
             found -> "csv of " + found);
-    return new Findings<>(desk, format, layout).gather(findings::forEach);
+    return new Findings<>(desk, format, layout, desk::nothingInTime).gather(findings::forEach);
   }
 
   @Test
@@ -47,5 +47,6 @@ class FindingsTest {
   void without_a_plan_in_time_it_ends_with_four() {
     assertThat(gather(Format.TEXT, List.of())).isEqualTo(4);
     assertThat(err.toString(StandardCharsets.UTF_8)).contains("No plan was found in the time");
+    assertThat(out).as("no head of a letter that never comes").hasToString("");
   }
 }

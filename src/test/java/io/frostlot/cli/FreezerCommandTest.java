@@ -71,6 +71,47 @@ class FreezerCommandTest {
         .startsWith("freezer,day,litres_taken,litres_free\r\nChest,2031-01-01,");
   }
 
+  private void bagsOf(int pieces) {
+    String bag = "Mouse,mouse,adult,50,50,50,%d,50.00\n".formatted(pieces);
+    new OneMouseShop(
+            bag,
+            new OneMouseShop.Extras("", ", \"meals\": \"all\""),
+            new OneMouseShop.Keeping(182, 3))
+        .write(folder);
+  }
+
+  /** A mouse takes a litre: a bag of fifty does not go into three, and is checked whole. */
+  @Test
+  void where_nothing_fits_it_names_the_clash_and_says_what_to_do() throws IOException {
+    bagsOf(50);
+    CommandRun run = freezer();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.out())
+        .startsWith("Frostlot: no plan for One mouse\n")
+        .contains(
+            "No plan can keep all of these at once",
+            "Chest holds 3 l",
+            "WHAT TO DO WHERE IT DOES NOT FIT",
+            "With 50 litres in Chest, in place of 3, there is a plan",
+            "policy.meals");
+    CommandRun json = freezer("--format", "json");
+    assertThat(json.exitCode()).isEqualTo(3);
+    assertThat(new ObjectMapper().readTree(json.out()).at("/status").asText())
+        .isEqualTo("impossible");
+  }
+
+  /** The shop sells one mouse that is too heavy for anybody, so room is not what lacks. */
+  @Test
+  void where_room_does_not_help_it_says_so() {
+    new OneMouseShop(
+            "Mouse,mouse,adult,150,150,150,1,1.00\n",
+            new OneMouseShop.Extras("", ", \"meals\": \"all\""),
+            new OneMouseShop.Keeping(182, 3))
+        .write(folder);
+    assertThat(freezer().out()).contains("No room in Chest makes a plan possible.");
+  }
+
   @Test
   void what_is_typed_wrong_is_said() {
     assertThat(freezer("--freezer", "Attic").err())

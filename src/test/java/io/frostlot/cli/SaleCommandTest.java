@@ -129,6 +129,19 @@ class SaleCommandTest {
         .containsPattern("the sale asked for,26,no,13,1[0-9.]+,13[0-9.]+\r\n");
   }
 
+  /** The shop sells one mouse that is too heavy for anybody, at any price. */
+  @Test
+  void where_no_plan_can_be_had_it_names_the_clash() {
+    new OneMouseShop(
+            "Mouse,mouse,adult,150,150,150,1,1.00\n",
+            new OneMouseShop.Extras("", ", \"meals\": \"all\""),
+            new OneMouseShop.Keeping(182, 3))
+        .write(folder);
+    CommandRun run = sale("--supplier", "shop", "--percent", "40");
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.out()).contains("No plan can keep all of these at once", "Ash");
+  }
+
   @Test
   void what_is_typed_wrong_is_said_where() {
     assertThat(sale("--supplier", "shop", "--percent", "400").err())
