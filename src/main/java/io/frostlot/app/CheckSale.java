@@ -71,30 +71,44 @@ public final class CheckSale {
     questions.looser(given, base);
     questions.boundBeside(base, BOUND_WITHOUT);
     questions.boundBeside(given, 1 - BOUND_WITHOUT);
-    questions.atLength(base, WITHOUT, FIRST, this::early);
-    if (questions.clash().isPresent()) {
+    if (questions.atLength(base, WITHOUT, FIRST, this::early).isEmpty()) {
       return;
     }
     questions.askAfresh(given, GIVEN);
     tell(0);
-    for (Deal deal : request.deals()) {
-      new SaleCurve(questions, deal, this::withOthers).find(until(deal)).ifPresent(found);
-    }
-    tell(0);
-    Optional<Solved> without = questions.ask(base, ONE);
-    Optional<Solved> best = questions.ask(given, ONE);
-    if (without.isEmpty() || best.isEmpty() || questions.over()) {
+    if (told.isEmpty() && questions.over()) {
       return;
     }
-    apart(without.get());
+    for (Deal deal : request.deals()) {
+      new SaleCurve(questions, deal, this::withOthers)
+          .find(until(deal))
+          .ifPresentOrElse(found, () -> notKnown(SaleFinding.Asked.CURVE));
+    }
+    tell(0);
+    besides(given);
+  }
+
+  /** Each that is asked for is told, if only that it is not known. */
+  private void besides(World given) {
+    Optional<Solved> without = questions.ask(base, ONE);
+    Optional<Solved> best = questions.ask(given, ONE);
+    if (request.deals().size() > 1) {
+      without.flatMap(this::apart).ifPresentOrElse(found, () -> notKnown(SaleFinding.Asked.APART));
+    }
     if (!request.skipped().isZero()) {
-      new SkippedMeals(questions, request.skipped(), ONE)
-          .find(base, given, best.get(), request.deals())
-          .ifPresent(found);
+      SkippedMeals skipped = new SkippedMeals(questions, request.skipped(), ONE);
+      best.flatMap(it -> skipped.find(base, given, it, request.deals()))
+          .ifPresentOrElse(found, () -> notKnown(SaleFinding.Asked.WORSE_CASE));
     }
     for (Percent chance : request.chance()) {
-      new Waiting(questions, ONE).find(chance, without.get(), request.deals()).ifPresent(found);
+      without
+          .flatMap(it -> new Waiting(questions, ONE).find(chance, it, request.deals()))
+          .ifPresentOrElse(found, () -> notKnown(SaleFinding.Asked.WAITING));
     }
+  }
+
+  private void notKnown(SaleFinding.Asked asked) {
+    found.accept(new SaleFinding.NotKnown(asked));
   }
 
   /** The plan of the days without the deals may use them, too. */
@@ -187,10 +201,7 @@ public final class CheckSale {
         && deal.covers(pack);
   }
 
-  private void apart(Solved without) {
-    if (request.deals().size() < 2) {
-      return;
-    }
+  private Optional<SaleFinding> apart(Solved without) {
     List<SaleFinding.Alone> alone = new ArrayList<>();
     for (Deal deal : request.deals()) {
       World one = with(List.of(deal));
@@ -207,8 +218,8 @@ public final class CheckSale {
                               .between(without, with)
                               .within(0, DealWorth.most(base, List.of(deal))))));
     }
-    if (alone.size() == request.deals().size()) {
-      found.accept(new SaleFinding.Apart(alone));
-    }
+    return alone.size() == request.deals().size()
+        ? Optional.of(new SaleFinding.Apart(alone))
+        : Optional.empty();
   }
 }

@@ -68,9 +68,9 @@ public final class SizeFreezers {
     Solved longer = present.get();
     losses(longer, request);
     Optional<FreezerFinding.Curve> curve = room.find(longer, more ? 1 - REST - MORE : 1 - REST);
-    curve.ifPresent(found);
+    curve.ifPresentOrElse(found, () -> notKnown(FreezerFinding.Asked.CURVE));
     Solved best = curve.map(FreezerFinding.Curve::asItIs).orElse(longer);
-    curve.ifPresent(it -> fit(it, best));
+    curve.ifPresentOrElse(it -> fit(it, best), () -> notKnown(FreezerFinding.Asked.FIT));
     if (more) {
       oneMore(request, best);
     }
@@ -79,6 +79,11 @@ public final class SizeFreezers {
   /** Where there is no plan: would there be one with more room in the freezer chosen? */
   public FreezerFinding.RoomInstead roomInstead(Request request) {
     return new FreezerCurve(questions, base, chosen(request)).instead(PRESENT);
+  }
+
+  /** What was asked for does not vanish. */
+  private void notKnown(FreezerFinding.Asked asked) {
+    found.accept(new FreezerFinding.NotKnown(asked));
   }
 
   private void use(Solved plan) {
@@ -151,10 +156,11 @@ public final class SizeFreezers {
     questions
         .ask(with, MORE)
         .map(it -> it.orBetter(best))
-        .ifPresent(
+        .ifPresentOrElse(
             it ->
                 found.accept(
                     new FreezerFinding.OneMore(
-                        more, questions.between(best, it), request.purchase(), days)));
+                        more, questions.between(best, it), request.purchase(), days)),
+            () -> notKnown(FreezerFinding.Asked.ONE_MORE));
   }
 }

@@ -35,6 +35,11 @@ public final class FreezerJson {
           of(FreezerFinding.Curve.class, latest).forEach(it -> curve(json, it));
           of(FreezerFinding.Fit.class, latest).forEach(it -> fit(json, it));
           of(FreezerFinding.OneMore.class, latest).forEach(it -> oneMore(json, it));
+          json.texts(
+              "notKnown",
+              of(FreezerFinding.NotKnown.class, latest).stream()
+                  .map(it -> Typed.of(it.asked()))
+                  .toList());
         });
   }
 

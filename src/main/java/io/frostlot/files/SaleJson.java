@@ -42,6 +42,11 @@ public final class SaleJson {
               });
           of(SaleFinding.WorseCase.class, findings).forEach(it -> worse(json, it));
           of(SaleFinding.Waiting.class, findings).forEach(it -> waiting(json, it));
+          json.texts(
+              "notKnown",
+              all(SaleFinding.NotKnown.class, findings).stream()
+                  .map(it -> Typed.of(it.asked()))
+                  .toList());
         });
   }
 

@@ -200,6 +200,16 @@ public sealed interface FreezerFinding {
     }
   }
 
+  /** Something that was asked for and for which time did not do. */
+  record NotKnown(Asked asked) implements FreezerFinding {}
+
+  /** What time may not do for. */
+  enum Asked {
+    CURVE,
+    FIT,
+    ONE_MORE
+  }
+
   /** Price, and electricity by the year. */
   record Purchase(Money price, Money runningPerYear) {}
 

@@ -91,6 +91,17 @@ public sealed interface SaleFinding {
     }
   }
 
+  /** Something that was asked for and for which time did not do. */
+  record NotKnown(Asked asked) implements SaleFinding {}
+
+  /** What time may not do for. */
+  enum Asked {
+    CURVE,
+    APART,
+    WORSE_CASE,
+    WAITING
+  }
+
   /**
    * To wait for deals that are only likely.
    *

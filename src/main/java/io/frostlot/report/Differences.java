@@ -14,6 +14,9 @@ record Differences(Wording wording) {
   /** What to do where little is known. */
   static final String MORE_TIME = "more time (--seconds) tells more";
 
+  /** Of what was asked for. */
+  static final String NOT_KNOWN = "Not known in the time; " + MORE_TIME + ".";
+
   /** One clause, without a full stop, about what is called "it". */
   String verdict(Difference difference) {
     return verdict(difference, "it");

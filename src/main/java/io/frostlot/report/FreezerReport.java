@@ -43,8 +43,10 @@ public record FreezerReport(World world, int width) {
       new FreezerCurveText(wording(), world.decimals()).write(curve, page);
     } else if (finding instanceof FreezerFinding.Fit fit) {
       fit(fit, page);
+    } else if (finding instanceof FreezerFinding.OneMore more) {
+      new OneMoreText(wording()).write(more, page);
     } else {
-      new OneMoreText(wording()).write((FreezerFinding.OneMore) finding, page);
+      notKnown(((FreezerFinding.NotKnown) finding).asked(), page);
     }
     return page.toString();
   }
@@ -55,6 +57,16 @@ public record FreezerReport(World world, int width) {
     page.heading("Cautions");
     LossText.CAUTIONS.forEach(page::point);
     return page.toString();
+  }
+
+  private static void notKnown(FreezerFinding.Asked asked, Page page) {
+    page.heading(
+        switch (asked) {
+          case CURVE -> "Money against room";
+          case FIT -> "Does it fit?";
+          case ONE_MORE -> "One more deep freezer";
+        });
+    page.say(Differences.NOT_KNOWN);
   }
 
   private void use(FreezerFinding.Use use, boolean again, Page page) {

@@ -42,8 +42,10 @@ public record SaleReport(World world, int width) {
       apart(apart, page);
     } else if (finding instanceof SaleFinding.WorseCase worse) {
       worse(worse, page);
+    } else if (finding instanceof SaleFinding.Waiting waiting) {
+      new WaitingText(new Differences(wording())).write(waiting, page);
     } else {
-      new WaitingText(new Differences(wording())).write((SaleFinding.Waiting) finding, page);
+      notKnown(((SaleFinding.NotKnown) finding).asked(), page);
     }
     return page.toString();
   }
@@ -57,6 +59,17 @@ public record SaleReport(World world, int width) {
             + " and masses as typed; lives in a freezer are common practice: see the cautions that"
             + " the command plan prints, and ask a vet where an animal does not eat.");
     return page.toString();
+  }
+
+  private static void notKnown(SaleFinding.Asked asked, Page page) {
+    page.heading(
+        switch (asked) {
+          case CURVE -> "Net saving against packs";
+          case APART -> "Each one alone";
+          case WORSE_CASE -> "If more meals are skipped";
+          case WAITING -> WaitingText.HEADING;
+        });
+    page.say(Differences.NOT_KNOWN);
   }
 
   private void worth(SaleFinding.Worth worth, boolean again, Page page) {

@@ -4,9 +4,10 @@ import io.frostlot.plan.SaleFinding;
 
 /** Whether to wait for a deal that is only likely. */
 record WaitingText(Differences differences) {
+  static final String HEADING = "Wait for it?";
 
   void write(SaleFinding.Waiting waiting, Page page) {
-    page.heading("Wait for it?");
+    page.heading(HEADING);
     page.say(advice(waiting));
     page.point("If it comes, having waited: " + differences.verdict(waiting.ifItComes()) + ".");
     page.point(

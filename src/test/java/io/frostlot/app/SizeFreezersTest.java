@@ -2,6 +2,7 @@ package io.frostlot.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.frostlot.plan.Answer;
 import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
@@ -100,5 +101,36 @@ class SizeFreezersTest {
     assertThat(more.difference().found().toDouble()).isBetween(14.9, 15.0);
     assertThat(more.netPerYear()).isBetween(174.0, 175.54);
     assertThat(more.payBackYears()).isBetween(0.569, 0.575);
+  }
+
+  /** Time is over as soon as there is a plan, by a watch that says so. */
+  @Test
+  void what_was_asked_for_and_is_not_known_in_the_time_is_said() {
+    List<FreezerFinding> found = new ArrayList<>();
+    Watch stop =
+        new Watch() {
+          @Override
+          public boolean stop() {
+            return found.stream().anyMatch(FreezerFinding.Loss.class::isInstance);
+          }
+
+          @Override
+          public void found(Answer.WithPlan best) {}
+        };
+    try (Questions questions = new Questions(new EnginePlanner(), Limits.ofSeconds(1200), stop)) {
+      new SizeFreezers(questions, world(2), found::add)
+          .run(
+              new SizeFreezers.Request(
+                  List.of(),
+                  Litres.of(BigDecimal.TEN),
+                  new FreezerFinding.Purchase(Money.of(100), Money.of(20)),
+                  List.of(LocalDate.of(2031, 1, 1))));
+    }
+    assertThat(found)
+        .filteredOn(FreezerFinding.NotKnown.class::isInstance)
+        .containsExactly(
+            new FreezerFinding.NotKnown(FreezerFinding.Asked.CURVE),
+            new FreezerFinding.NotKnown(FreezerFinding.Asked.FIT),
+            new FreezerFinding.NotKnown(FreezerFinding.Asked.ONE_MORE));
   }
 }
