@@ -31,7 +31,7 @@ final class Waiting {
   }
 
   /**
-   * Empty where there is nothing to wait for, or time is up.
+   * Empty where time is up.
    *
    * @param without the best plan without the deals
    */
@@ -39,8 +39,9 @@ final class Waiting {
     World base = without.world();
     LocalDate until =
         deals.stream().map(deal -> deal.when().from()).min(LocalDate::compareTo).get();
-    if (!until.isAfter(base.scenario().planning().from())) {
-      return Optional.empty();
+    boolean atOnce = !until.isAfter(base.scenario().planning().from());
+    if (atOnce || without.plan().slots().stream().noneMatch(it -> isHeldBack(base, it, until))) {
+      return Optional.of(new SaleFinding.NothingToWaitFor(until, atOnce));
     }
     World come = World.of(Deal.in(base.scenario(), deals));
     World inVain = waiting(base, until);

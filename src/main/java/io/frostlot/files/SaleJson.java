@@ -42,6 +42,7 @@ public final class SaleJson {
               });
           of(SaleFinding.WorseCase.class, findings).forEach(it -> worse(json, it));
           of(SaleFinding.Waiting.class, findings).forEach(it -> waiting(json, it));
+          of(SaleFinding.NothingToWaitFor.class, findings).forEach(it -> nothing(json, it));
           json.texts(
               "notKnown",
               all(SaleFinding.NotKnown.class, findings).stream()
@@ -127,6 +128,12 @@ public final class SaleJson {
           }
           waiting.latestSafe().forEach(day -> one.day("latestSafe", day));
         });
+  }
+
+  private static void nothing(JsonLines json, SaleFinding.NothingToWaitFor nothing) {
+    json.object(
+        "nothingToWaitFor",
+        one -> one.day("until", nothing.until()).yes("atOnce", nothing.atOnce()));
   }
 
   /** The points of the curves as a table. */

@@ -91,6 +91,15 @@ public sealed interface SaleFinding {
     }
   }
 
+  /**
+   * Waiting for deals changes nothing.
+   *
+   * @param until the first day on which they hold
+   * @param atOnce is that the first planning day? otherwise the plan without them orders nothing
+   *     before it of what would wait
+   */
+  record NothingToWaitFor(LocalDate until, boolean atOnce) implements SaleFinding {}
+
   /** Something that was asked for and for which time did not do. */
   record NotKnown(Asked asked) implements SaleFinding {}
 

@@ -44,6 +44,8 @@ public record SaleReport(World world, int width) {
       worse(worse, page);
     } else if (finding instanceof SaleFinding.Waiting waiting) {
       new WaitingText(new Differences(wording())).write(waiting, page);
+    } else if (finding instanceof SaleFinding.NothingToWaitFor nothing) {
+      WaitingText.write(nothing, page);
     } else {
       notKnown(((SaleFinding.NotKnown) finding).asked(), page);
     }

@@ -27,6 +27,15 @@ record WaitingText(Differences differences) {
             .formatted(Wording.day(waiting.until())));
   }
 
+  static void write(SaleFinding.NothingToWaitFor nothing, Page page) {
+    page.heading(HEADING);
+    page.say(
+        nothing.atOnce()
+            ? "There is nothing to wait for: it would hold from the first planning day on."
+            : "There is nothing to wait for: the plan found without it orders nothing before %s from those that ship."
+                .formatted(Wording.day(nothing.until())));
+  }
+
   private String advice(SaleFinding.Waiting waiting) {
     if (waiting.ifItDoesNot().sameMeals() && !waiting.moneyDecides()) {
       return "Whether meals are met depends on it; see below.";
@@ -35,13 +44,18 @@ record WaitingText(Differences differences) {
       return "Do not wait where the meals below matter more than money: waiting in vain leaves"
           + " other meals met.";
     }
-    double expected = waiting.expected();
-    String amount = differences.wording().atLeast(Math.abs(expected));
+    String amount = differences.wording().atLeast(Math.abs(waiting.expected()));
+    boolean exact =
+        differences.isExact(waiting.ifItComes()) && differences.isExact(waiting.ifItDoesNot());
+    return (exact ? "" : "As far as was found: ") + advice(waiting, amount);
+  }
+
+  private static String advice(SaleFinding.Waiting waiting, String amount) {
     String even =
         waiting.breakEven() > 1
             ? "At no chance does waiting pay."
-            : "It pays from a chance of " + Wording.percent(waiting.breakEven()) + " on.";
-    return expected > 0
+            : "It pays from a chance of " + Wording.percentUp(waiting.breakEven()) + " on.";
+    return waiting.expected() > 0
         ? "Wait: at a chance of %s it gains %s on average. %s"
             .formatted(waiting.chance(), amount, even)
         : "Do not wait: at a chance of %s it gains nothing on average (%s). %s"

@@ -151,6 +151,12 @@ record Wording(Currency currency) {
     return (share < 1 && rounded == 100 ? 99 : rounded) + String.valueOf(NO_BREAK) + "%";
   }
 
+  /** The next whole percent, of which a share is no more. */
+  static String percentUp(double share) {
+    double withoutNoise = Math.round(1e8 * share) / 1e6;
+    return (long) Math.ceil(withoutNoise) + String.valueOf(NO_BREAK) + "%";
+  }
+
   /** What a rule charges, in words. */
   static String charge(String ruleId) {
     return switch (ruleId) {

@@ -164,20 +164,17 @@ class CheckSaleTest {
     assertThat(worse.asTaken().get(0).found()).isEqualTo(Money.of("7.8"));
   }
 
-  /**
-   * A shop is always fetched from, so waiting changes nothing; the sale of the second Wednesday is
-   * worth its 25 further meals.
-   */
+  /** A shop is always fetched from, so waiting changes nothing; nor does it on the first day. */
   @Test
-  void waiting_where_what_is_fetched_may_bridge_costs_nothing() {
+  void where_nothing_would_wait_there_is_nothing_to_wait_for() {
     World world =
         new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(182, 100)).world(folder);
     String later = "{\"id\": \"s\", \"when\": \"2031-01-08/2031-01-08\", \"percentOff\": 50}";
-    SaleFinding.Waiting waiting = last(check(world, later, 0, 60), SaleFinding.Waiting.class);
 
-    assertThat(waiting.ifItDoesNot().found()).isEqualTo(Money.ZERO);
-    assertThat(waiting.expected()).isZero();
-    assertThat(waiting.latestSafe()).containsExactly(LocalDate.of(2031, 1, 8));
+    assertThat(check(world, later, 0, 60))
+        .contains(new SaleFinding.NothingToWaitFor(LocalDate.of(2031, 1, 8), false));
+    assertThat(check(world, firstDay("\"percentOff\": 50"), 0, 60))
+        .contains(new SaleFinding.NothingToWaitFor(LocalDate.of(2031, 1, 1), true));
   }
 
   @Test
