@@ -29,7 +29,10 @@ record MoneyWishes(World world, Money dearest) {
     Policy.Budget own = policy().ordering().budget();
     Money most = dearest.times(OF_DEAREST, world.decimals());
     Policy.Budget budget = own.isNone() ? new Policy.Budget(most, Money.ZERO, Money.ZERO) : own;
-    String says = own.isNone() ? "at most %s an order".formatted(text(most)) : "the budget";
+    String says =
+        own.isNone()
+            ? "at most %s an order, nine tenths of the dearest".formatted(text(most))
+            : "the budget";
     return PolicyWishes.of(
         world,
         Wish.Bearing.of(says, !own.isNone(), "budget"),
@@ -43,7 +46,8 @@ record MoneyWishes(World world, Money dearest) {
     boolean asked = !own.order().isZero() || !own.deliveryDay().isZero();
     Money order = asked ? own.order() : dearest.times(EFFORT, world.decimals());
     return charge(
-        "effort reckoned at %s an order".formatted(text(order)),
+        "effort reckoned at %s an order%s"
+            .formatted(text(order), asked ? "" : ", a twentieth of the dearest"),
         asked,
         wanted ->
             wanted
@@ -57,7 +61,7 @@ record MoneyWishes(World world, Money dearest) {
     HoldingCharge none = new HoldingCharge(Money.ZERO, Money.ZERO);
     return Stream.of(
             charge(
-                "late meals reckoned at %s a day".formatted(own.lateMeal()),
+                "late meals reckoned at %s a day".formatted(text(own.lateMeal())),
                 !own.lateMeal().isZero(),
                 wanted -> wanted ? own : own.withLateMeal(Money.ZERO)),
             charge(
@@ -65,7 +69,7 @@ record MoneyWishes(World world, Money dearest) {
                 !own.holding().equals(none),
                 wanted -> wanted ? own : own.withHolding(none)),
             charge(
-                "prey past its best reckoned at %s a piece".formatted(own.pastBest()),
+                "prey past its best reckoned at %s a piece".formatted(text(own.pastBest())),
                 !own.pastBest().isZero(),
                 wanted -> wanted ? own : own.withPastBest(Money.ZERO)))
         .filter(Wish::asked);
@@ -79,6 +83,6 @@ record MoneyWishes(World world, Money dearest) {
   }
 
   private String text(Money money) {
-    return money.toText(world.decimals());
+    return money.toText(world.decimals()) + " " + world.scenario().currency().getCurrencyCode();
   }
 }

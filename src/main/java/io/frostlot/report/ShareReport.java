@@ -110,7 +110,7 @@ public final class ShareReport {
               + wording.atMost(gap.get().amount())
               + " above the best possible ("
               + Wording.decimal(gap.get().percent())
-              + " %).");
+              + " % of cash and reckoned).");
     } else {
       page.say(who + "the best found; how far from the best possible is not known.");
     }

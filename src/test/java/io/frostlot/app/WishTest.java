@@ -48,9 +48,16 @@ class WishTest {
     assertThat(margin.asked()).isFalse();
     assertThat(with(margin)).isEqualTo(own.withSafety(new Policy.Safety(0, Percent.of("10"))));
     assertThat(margin.without()).isEqualTo(room);
-    assertThat(with(wish(room, "at most 90.00 an order")).ordering().budget().perOrder())
+    assertThat(
+            with(wish(room, "at most 90.00 EUR an order, nine tenths of the dearest"))
+                .ordering()
+                .budget()
+                .perOrder())
         .isEqualTo(Money.of(90));
-    assertThat(with(wish(room, "effort reckoned at 5.00 an order")).charges().order())
+    assertThat(
+            with(wish(room, "effort reckoned at 5.00 EUR an order, a twentieth of the dearest"))
+                .charges()
+                .order())
         .isEqualTo(Money.of(5));
   }
 

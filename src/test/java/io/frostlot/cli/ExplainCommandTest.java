@@ -115,11 +115,13 @@ class ExplainCommandTest {
   void wishes_are_looked_at_with_and_without() throws IOException {
     assertThat(explain(shop("", 4), "--wishes").out().replaceAll("\\s+", " "))
         .contains(
-            "At most 8.10 an order (not asked for): the same meals, and going without it saves"
+            "At most 8.10 EUR an order, nine tenths of the dearest (not asked for): the same meals, and"
+                + " going without it saves"
                 + " 5.00 EUR. - with it: 2 orders, 14.00 EUR to pay, 40.00 EUR in all (proven"
                 + " best). - without it: 1 order, 9.00 EUR to pay, 35.00 EUR in all (proven"
                 + " best).",
-            "Effort reckoned at 0.45 an order (not asked for): the same meals, and leaving it out"
+            "Effort reckoned at 0.45 EUR an order, a twentieth of the dearest (not asked for): the same"
+                + " meals, and leaving it out"
                 + " saves 0.45 EUR. It stands on no invoice: 9.00 EUR to pay either way. -",
             "3 days of cover (not asked for; not kept in full: 3 piece-days short): the same meals"
                 + " for the same money. -",
@@ -137,7 +139,7 @@ class ExplainCommandTest {
     assertThat(json.at("/wishes/1/ownShortfall").asInt()).isEqualTo(3);
     assertThat(json.at("/adequacy/with/0/plannedGrams").asInt()).isEqualTo(200);
     assertThat(explain(shop("", 4), "--wishes", "--format", "csv").out())
-        .contains("at most 8.10 an order,false,with,2,14,40,");
+        .contains("\"at most 8.10 EUR an order, nine tenths of the dearest\",false,with,2,14,40,");
   }
 
   @Test

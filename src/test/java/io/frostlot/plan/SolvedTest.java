@@ -47,4 +47,15 @@ class SolvedTest {
 
     assertThat(more.orBetter(less).answer().bound()).isEmpty();
   }
+
+  /** The safe bound of what is proven lies within half a cent below: 99.996. */
+  @Test
+  void what_is_proven_costs_what_it_costs() {
+    Solved best = solved(new Answer.Proven(judged(100, 0), 99.996));
+    Solved other = solved(new Answer.Proven(judged(116, 0), 115.998));
+
+    assertThat(Interval.saving(other, best)).isEqualTo(Interval.between(16, 16));
+    assertThat(Interval.ofAnything(best).most()).hasValue(0);
+    assertThat(Interval.dearer(other.answer(), best.answer())).isEqualTo(Interval.between(16, 16));
+  }
 }
