@@ -21,8 +21,8 @@ record RoomTaken(List<FreezerLoad> loads, Period planning) {
     for (FreezerLoad load : loads) {
       table.row(
           load.freezer().name(),
-          Wording.decimal(load.freezer().usableOn(load.peakDay()).toDouble()),
-          Wording.decimal(load.peak().toDouble()),
+          Wording.tenths(load.freezer().usableOn(load.peakDay()).toDouble()),
+          Wording.tenths(load.peak().toDouble()),
           Wording.percent(load.share(load.peakDay())),
           Wording.day(load.peakDay()),
           weeks(load));

@@ -50,6 +50,15 @@ class FreezerCommandTest {
             "Dry ice (-78.5 C)");
   }
 
+  /** Four mice of a litre each, a delivery of three at most; whole litres beside tenths. */
+  @Test
+  void litres_in_a_column_all_have_a_decimal() {
+    assertThat(freezer().out().lines().map(line -> line.strip().replaceAll(" +", " ")))
+        .anyMatch(line -> line.startsWith("Chest 3.0 3.0 100 %"))
+        .contains("Wed 1 Jan 2031 0.0 0.0")
+        .anyMatch(line -> line.startsWith("3.0 ") && line.endsWith("<- as it is"));
+  }
+
   @Test
   void json_follows_its_schema_and_is_alone() throws IOException {
     CommandRun run = freezer("--more-litres", "10", "--format", "json");
