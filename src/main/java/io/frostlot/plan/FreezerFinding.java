@@ -92,7 +92,8 @@ public sealed interface FreezerFinding {
       if (i == 0 || i + 1 >= points.size() || !isKnown(i - 1) || !isKnown(i)) {
         return false;
       }
-      return sameMeals(i - 1) && sameMeals(i)
+      boolean both = sameMeals(i - 1) && sameMeals(i);
+      return both
           ? isMuchMore(worth(i - 1), worth(i)) || isMuchMore(worth(i), worth(i - 1))
           : sameMeals(i - 1) != sameMeals(i);
     }

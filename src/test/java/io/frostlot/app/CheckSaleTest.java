@@ -4,14 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import io.frostlot.files.DealsFile;
-import io.frostlot.plan.Answer;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Excess;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
-import io.frostlot.report.SaleReport;
 import io.frostlot.units.Money;
 import io.frostlot.units.Percent;
 import java.nio.file.Path;
@@ -190,40 +188,6 @@ class CheckSaleTest {
     assertThat(last(found, SaleFinding.Apart.class).alone())
         .extracting(alone -> alone.difference().found())
         .containsExactly(Money.of("13"), Money.of("10.4"));
-  }
-
-  /** Time is over as soon as something is told. */
-  @Test
-  void what_was_asked_for_and_is_not_known_in_the_time_is_said() {
-    World world =
-        new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(182, 100)).world(folder);
-    Deal deal = new Deal.OnPacks("shop", none());
-    List<SaleFinding> found = new ArrayList<>();
-    Watch stop =
-        new Watch() {
-          @Override
-          public boolean stop() {
-            return !found.isEmpty();
-          }
-
-          @Override
-          public void found(Answer.WithPlan best) {}
-        };
-    try (Questions questions = new Questions(new EnginePlanner(), Limits.ofSeconds(1200), stop)) {
-      new CheckSale(
-              questions,
-              world,
-              new CheckSale.Request(
-                  List.of(deal, deal), Percent.of("10"), List.of(Percent.of("50"))),
-              found::add)
-          .run();
-    }
-    assertThat(found)
-        .contains(
-            new SaleFinding.NotKnown(SaleFinding.Asked.APART),
-            new SaleFinding.NotKnown(SaleFinding.Asked.WORSE_CASE));
-    assertThat(new SaleReport(world, 80).text(found.get(found.size() - 2), false))
-        .contains("IF MORE MEALS ARE SKIPPED", "Not known in the time");
   }
 
   @Test
