@@ -36,7 +36,7 @@ record FreezerCurveText(Wording wording, int decimals) {
         .filter(point -> point.litres().equals(curve.freezer().usable()))
         .forEach(point -> unsure(point, page));
     if (curve.points().stream().anyMatch(it -> it.plan().answer().bound().isEmpty())) {
-      page.say("?: whether better meals could be had is not known; " + Differences.MORE_TIME + ".");
+      page.say("?: not known, and perhaps better meals can be had; " + Differences.MORE_TIME + ".");
     }
   }
 
@@ -90,7 +90,10 @@ record FreezerCurveText(Wording wording, int decimals) {
   private static String note(FreezerFinding.Curve curve, int i) {
     FreezerFinding.Point point = curve.points().get(i);
     if (point.litres().equals(curve.freezer().usable())) {
-      return "<- as it is";
+      return "<- as it is"
+          + (point.plan().standing().lacksNothing()
+              ? ""
+              : ": " + Differences.state(Difference.Side.of(point.plan())));
     }
     if (point.litres().equals(curve.enough())) {
       return curve.isFlat() ? "<- flat from here on" : "<- enough, as far as was found";

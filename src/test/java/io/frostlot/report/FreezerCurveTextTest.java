@@ -37,8 +37,13 @@ class FreezerCurveTextTest {
   }
 
   private Solved solved(int cost, OptionalDouble bound) {
+    return solved(cost, bound, 0);
+  }
+
+  private Solved solved(int cost, OptionalDouble bound, int unmet) {
     Books books = new Books();
     books.tail("tail", Money.of(cost));
+    books.unmet(unmet, false);
     Answer.Judged judged =
         new Answer.Judged(new Plan(List.of(), List.of(), List.of(), List.of()), books);
     return new Solved(
@@ -127,6 +132,20 @@ class FreezerCurveTextTest {
         .contains(
             "1.0 341.00 ? ? <- enough, as far as was found\n",
             "What it may gain is not known.",
-            "?: whether better meals could be had is not known");
+            "?: not known, and perhaps better meals can be had");
+  }
+
+  @Test
+  void meals_that_the_room_there_is_leaves_unmet_are_told() {
+    assertThat(
+            text(
+                3,
+                solved(341, at(341), 3),
+                solved(341, at(341), 2),
+                solved(341, at(341), 2),
+                solved(400, at(400))))
+        .contains("1.0 341.00 341.00 meals 3 other meals unmet")
+        .contains("3.0 341.00 341.00 meals <- as it is: 2 other meals unmet")
+        .contains("any 400.00 400.00 every meal met on its best day");
   }
 }
