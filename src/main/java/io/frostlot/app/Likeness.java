@@ -6,10 +6,12 @@ import io.frostlot.plan.Keeper;
 import io.frostlot.plan.Scenario;
 import io.frostlot.sharing.Subgroup;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Which subgroups are alike but for names, so that they cost the same. */
@@ -39,6 +41,15 @@ final class Likeness {
    */
   Subgroup first(Subgroup some) {
     return some.size() == 1 ? some : firsts.computeIfAbsent(kind(some), kind -> some);
+  }
+
+  /** Members of each kind, in the group's order. */
+  Collection<List<Integer>> kinds() {
+    Map<Integer, List<Integer>> kinds = new TreeMap<>();
+    for (int member = 0; member < likes.size(); member++) {
+      kinds.computeIfAbsent(likes.get(member), kind -> new ArrayList<>()).add(member);
+    }
+    return kinds.values();
   }
 
   private Kind kind(Subgroup some) {

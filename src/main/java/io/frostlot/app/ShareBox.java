@@ -116,7 +116,7 @@ public final class ShareBox {
         plans.solveAlone(left(end, work.joint()).part(all.size()));
       }
     }
-    Sheets.Ways ways = ways(plans, work, progress);
+    WaysShown ways = ways(plans, work, progress);
     if (plans.unmetAlone().isEmpty()) {
       joint = plans.plan(all);
     }
@@ -132,13 +132,13 @@ public final class ShareBox {
     return new Limits(left.compareTo(least) > 0 ? left : least, limits.rounds());
   }
 
-  private static Sheets.Ways ways(SubgroupPlans plans, Work work, Progress progress) {
+  private static WaysShown ways(SubgroupPlans plans, Work work, Progress progress) {
     if (work.subgroups().isEmpty()) {
-      return new Sheets.Own();
+      return new WaysShown.Own();
     }
     Limits limits = work.subgroups().get();
     if (plans.isLarge()) {
-      return new Sheets.Sampled(new SampledWork(plans, limits, progress).run());
+      return new WaysShown.Sampled(new SampledWork(plans, limits, progress).run());
     }
     long begin = System.nanoTime();
     double wanted = widthWanted(plans);
@@ -147,7 +147,7 @@ public final class ShareBox {
     }
     Duration took = Duration.ofNanos(System.nanoTime() - begin);
     progress.costs(new SubgroupCosts(plans.game(), wanted, took));
-    return new Sheets.All();
+    return new WaysShown.All();
   }
 
   /** The plan of everybody, with the meals that some would not meet alone. */

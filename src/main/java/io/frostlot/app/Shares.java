@@ -6,12 +6,8 @@ import io.frostlot.plan.Division;
 import io.frostlot.plan.Handed;
 import io.frostlot.plan.Levels;
 import io.frostlot.plan.Lot;
-import io.frostlot.plan.Order;
 import io.frostlot.plan.Shared;
-import io.frostlot.sharing.Burden;
 import io.frostlot.supply.Pack;
-import io.frostlot.units.Grams;
-import io.frostlot.units.Litres;
 import io.frostlot.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -35,7 +31,9 @@ final class Shares {
     served = part.plan().served();
     levels = new Levels(part.plan());
     if (part.keepers().size() > 1) {
-      Handed.of(part.world(), part.plan()).forEach(this::collect);
+      Handed.of(part.world(), part.plan()).stream()
+          .filter(handed -> part.isJoint(handed.order()))
+          .forEach(this::collect);
     }
   }
 
@@ -84,24 +82,13 @@ final class Shares {
     return collected.stream().filter(it -> it.portion().keeper().equals(keeper)).toList();
   }
 
-  Money goods(String keeper) {
-    return sum(collectedBy(keeper).stream().map(Shared.Collected::goods).toList());
-  }
-
   /** Orders of the keeper's own, whole. */
   Money own(String keeper) {
     return sum(
         part.plan().orders().stream()
-            .filter(order -> buyer(order).equals(keeper))
+            .filter(order -> !part.isJoint(order) && part.buyer(order).equals(keeper))
             .map(order -> part.answer().plan().books().ledger(order.slot()).total())
             .toList());
-  }
-
-  /** Empty for a joint order. */
-  private String buyer(Order order) {
-    return part.keepers().size() == 1
-        ? part.keepers().get(0)
-        : part.world().joint().buyers().getOrDefault(order.slot().supplier(), "");
   }
 
   /** What the keeper buys after the planning days, and an equal part of what is only reckoned. */
@@ -123,20 +110,6 @@ final class Shares {
       }
     }
     return later;
-  }
-
-  Burden burden(String keeper) {
-    Grams grams = Grams.ZERO;
-    Litres litres = Litres.ZERO;
-    for (Shared.Collected some : collectedBy(keeper)) {
-      Pack pack = some.portion().pack();
-      int pieces = some.wanted();
-      grams = grams.plus(pack.packed().grams().times((double) pieces / pack.pieces()));
-      long microlitres = pack.packed().litres().microlitres() * pieces / pack.pieces();
-      litres = litres.plus(new Litres(microlitres));
-    }
-    Money goods = goods(keeper);
-    return new Burden(goods.plus(own(keeper)).plus(later(keeper)), goods, grams, litres);
   }
 
   private static Money sum(List<Money> amounts) {

@@ -1,13 +1,12 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Answer;
-import io.frostlot.plan.Books;
 import io.frostlot.plan.Group;
+import io.frostlot.plan.Invoice;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Range;
+import io.frostlot.plan.Settlement;
 import io.frostlot.plan.Shared;
-import io.frostlot.sharing.Bill;
-import io.frostlot.sharing.Burden;
 import io.frostlot.sharing.Game;
 import io.frostlot.sharing.LeastPain;
 import io.frostlot.sharing.Leaving;
@@ -24,6 +23,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Writes the sheets of a shared plan: who gets and pays what. */
@@ -33,7 +33,6 @@ final class Sheets {
   private final List<Shared.Part> parts;
   private final List<Shares> shares = new ArrayList<>();
   private final Game game;
-  private final Bill bill;
   private final double[] extra;
   private final int decimals;
 
@@ -59,63 +58,74 @@ final class Sheets {
                 some.equals(known.all())
                     ? new Range(Math.min(known.cost(some).least(), shared), shared)
                     : known.cost(some));
-    bill = new Bill(game, burdens());
   }
 
   private Shared.Part partOf(String name) {
     return parts.stream().filter(part -> part.keepers().contains(name)).findFirst().orElseThrow();
   }
 
-  /** Extra meals are their eater's affair in every way: they are added after sharing. */
-  private List<Burden> burdens() {
-    List<Burden> burdens = new ArrayList<>();
-    for (int i = 0; i < shares.size(); i++) {
-      Burden all = shares.get(i).burden(group.names().get(i));
-      Money own = all.own().minus(Rounding.exactly(extra[i]));
-      burdens.add(new Burden(own, all.goods(), all.grams(), all.litres()));
-    }
-    return burdens;
-  }
-
-  /** Which ways to share are shown. */
-  sealed interface Ways {
-    default boolean has(Way way) {
-      return this instanceof All || (this instanceof Sampled && way != Way.NUCLEOLUS);
-    }
-  }
-
-  /** The group's own. */
-  record Own() implements Ways {}
-
-  /** Every one, all subgroups being known. */
-  record All() implements Ways {}
-
-  /** Those that do not need every subgroup, and the Shapley value from a sample. */
-  record Sampled(SampledShapley shapley) implements Ways {}
-
-  Shared make(Sharing sharing, Ways shown) {
-    boolean subgroups = shown instanceof All;
-    Way own = Way.of(group.terms().way());
-    Stream<Way> others = Stream.of(Way.values()).filter(way -> shown.has(way) && way != own);
+  Shared make(Sharing sharing, WaysShown shown) {
+    boolean subgroups = shown instanceof WaysShown.All;
+    Way usual = Way.of(group.terms().way());
+    Stream<Way> others = Stream.of(Way.values()).filter(way -> shown.has(way) && way != usual);
+    JointPays joint = new JointPays(group, sharing, parts, invoices(), decimals);
     List<Shared.WayRow> ways =
-        Stream.concat(Stream.of(own), others).map(way -> row(way, sharing, shown)).toList();
-    List<Money> credits = new HostCredit(group, parts, decimals).byMember();
+        Stream.concat(Stream.of(usual), others).map(way -> row(way, joint, shown)).toList();
+    List<Money> pays = ways.get(0).pays();
+    List<Invoice> invoices = joint.coming(less(pays, own()));
+    List<Settlement.Account> settled = joint.settled(invoices);
+    List<Money> goods = joint.sum(settled, Settlement.Pays::goods);
+    List<Money> credits = joint.sum(settled, Settlement.Pays::credit);
     List<Shared.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < group.names().size(); i++) {
-      sheets.add(sheet(i, ways.get(0).pays().get(i), credits.get(i)));
+      Money own = own().get(i);
+      Money shared = pays.get(i).minus(goods.get(i)).minus(own);
+      sheets.add(sheet(i, new Shared.Pays(goods.get(i), shared, own, credits.get(i))));
     }
     List<Shared.Contentment> contentment =
-        subgroups ? List.of(contentment(sharing, own)) : List.of();
+        subgroups ? List.of(contentment(sharing, pays)) : List.of();
     return new Shared(
         group,
         parts,
         sheets,
         ways,
         Payments.fewest(group.names(), owes(sheets)),
+        invoices,
         new Shared.Findings(
             parts.stream().flatMap(part -> TippedOver.of(part).stream()).toList(),
             contentment,
             subgroups ? game.widest() : 0));
+  }
+
+  private List<Invoice> invoices() {
+    List<Invoice> invoices = new ArrayList<>();
+    for (Shared.Part part : parts) {
+      List<Shared.Collected> collected = new ArrayList<>();
+      part.keepers().forEach(name -> collected.addAll(of(name).collectedBy(name)));
+      invoices.addAll(new ExpectedInvoices(part, collected, decimals).all());
+    }
+    return invoices;
+  }
+
+  private Shares of(String name) {
+    return shares.get(group.names().indexOf(name));
+  }
+
+  /** Orders of each one's own. */
+  private List<Money> own() {
+    return group.names().stream().map(name -> of(name).own(name).rounded(decimals)).toList();
+  }
+
+  private List<Money> laterOfEach() {
+    return group.names().stream().map(name -> of(name).later(name).rounded(decimals)).toList();
+  }
+
+  private static List<Money> sum(List<Money> some, List<Money> others) {
+    return IntStream.range(0, some.size()).mapToObj(i -> some.get(i).plus(others.get(i))).toList();
+  }
+
+  private static List<Money> less(List<Money> some, List<Money> others) {
+    return IntStream.range(0, some.size()).mapToObj(i -> some.get(i).minus(others.get(i))).toList();
   }
 
   private double[] withExtra(double[] shared) {
@@ -138,46 +148,54 @@ final class Sheets {
         .toArray();
   }
 
-  private Shared.WayRow row(Way way, Sharing sharing, Ways shown) {
+  private Shared.WayRow row(Way way, JointPays joint, WaysShown shown) {
     List<Double> errors = List.of();
-    double[] pays;
-    if (way == Way.SHAPLEY && shown instanceof Sampled sample) {
-      errors = Arrays.stream(sample.shapley().standardErrors()).boxed().toList();
-      pays = withExtra(sampled(sample.shapley()));
-    } else {
-      pays = withExtra(sharing.of(bill, way));
-    }
-    for (int i = 0; i < pays.length; i++) {
-      pays[i] -= later(i);
-    }
-    Money cash =
-        parts.stream()
-            .map(part -> part.answer().plan().books().total(Books.Account.CASH))
-            .reduce(Money.ZERO, Money::plus);
     List<Range> ranges = new ArrayList<>();
-    if (way == Way.SHAPLEY && shown instanceof All && game.widest() > LeastPain.TOLERANCE) {
+    if (way == Way.SHAPLEY && shown instanceof WaysShown.Sampled sample) {
+      errors = Arrays.stream(sample.shapley().standardErrors()).boxed().toList();
+    } else if (way == Way.SHAPLEY && game.widest() > LeastPain.TOLERANCE) {
       List<Range> exact = Shapley.ranges(game);
       for (int i = 0; i < exact.size(); i++) {
         ranges.add(exact.get(i).plus(Range.exactly(extra[i] - later(i))));
       }
     }
-    List<Money> settled = Rounding.settle(pays, cash.rounded(decimals), decimals);
-    return new Shared.WayRow(way.id(), way.says(), settled, new Shared.Known(ranges, errors));
+    AlikePay alike = new AlikePay(group, parts, laterOfEach(), decimals);
+    return new Shared.WayRow(
+        way.id(),
+        way.says(),
+        alike.evened(pays(way, joint, shown)),
+        new Shared.Known(ranges, errors));
   }
 
-  private Shared.Sheet sheet(int member, Money pays, Money credit) {
+  /** Order by order where that is possible, which then comes to what their invoices do. */
+  private List<Money> pays(Way way, JointPays joint, WaysShown shown) {
+    if (!group.sharing(way.id()).terms().needsPlan()) {
+      return sum(own(), joint.in(way));
+    }
+    double[] pays =
+        withExtra(
+            way == Way.SHAPLEY && shown instanceof WaysShown.Sampled sample
+                ? sampled(sample.shapley())
+                : joint.sharing().of(game, way));
+    for (int i = 0; i < pays.length; i++) {
+      pays[i] -= later(i);
+    }
+    Money cash =
+        Stream.concat(own().stream(), joint.invoices().stream().map(it -> it.head().total()))
+            .reduce(Money.ZERO, Money::plus);
+    return Rounding.settle(pays, cash, decimals);
+  }
+
+  private Shared.Sheet sheet(int member, Shared.Pays pays) {
     String name = group.names().get(member);
-    Shares of = shares.get(member);
-    Money goods = of.goods(name).rounded(decimals);
-    Money own = of.own(name).rounded(decimals);
     Answer.WithPlan best = plans.plan(Subgroup.of(member)).orElseThrow();
     Money alone = best.plan().standing().money().rounded(decimals);
     return new Shared.Sheet(
         name,
-        of.collectedBy(name),
+        of(name).collectedBy(name),
         new Shared.Account(
-            new Shared.Pays(goods, pays.minus(goods).minus(own), own, credit),
-            of.later(name).rounded(decimals),
+            pays,
+            laterOfEach().get(member),
             alone,
             best instanceof Answer.Proven ? alone : aloneAtLeast(member, alone)));
   }
@@ -206,8 +224,12 @@ final class Sheets {
     return owes;
   }
 
-  private Shared.Contentment contentment(Sharing sharing, Way own) {
-    Leaving leaving = Leaving.of(game, sharing.of(bill, own));
+  private Shared.Contentment contentment(Sharing sharing, List<Money> pays) {
+    double[] bears = new double[pays.size()];
+    for (int i = 0; i < bears.length; i++) {
+      bears[i] = pays.get(i).toDouble() + later(i) - extra[i];
+    }
+    Leaving leaving = Leaving.of(game, bears, bears.length * Math.pow(10, -decimals));
     boolean empty = LeastPain.core(game, sharing.solver()) == LeastPain.Core.EMPTY;
     return new Shared.Contentment(
         leaving.better().stream().map(this::names).toList(),

@@ -2,6 +2,7 @@ package io.frostlot.files;
 
 import io.frostlot.plan.Group;
 import io.frostlot.plan.Invoice;
+import io.frostlot.plan.Keeper;
 import io.frostlot.supply.Pack;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads the invoice of a joint order of a group; described by {@code invoice.schema.json}. */
 public final class InvoiceFile {
@@ -49,7 +51,8 @@ public final class InvoiceFile {
     member(json.get("host"));
     Json id = json.get("supplier");
     List<Supplier> sellers =
-        group.keepers().stream()
+        Stream.of(true, false)
+            .flatMap(first -> keepers(json.text("host"), first))
             .flatMap(keeper -> keeper.scenario().suppliers().stream())
             .filter(supplier -> supplier.id().equals(json.text("supplier")))
             .toList();
@@ -71,7 +74,13 @@ public final class InvoiceFile {
     InvoiceParts parts = new InvoiceParts(group.names(), lines, problems);
     List<Invoice.Portion> portions = sellers.isEmpty() ? List.of() : parts.portions(json);
     List<Invoice.Mishap> mishaps = problems.isEmpty() ? parts.mishaps(json, portions) : List.of();
-    return new Invoice(head, List.copyOf(lines.values()), portions, mishaps, agreed(json));
+    return new Invoice(
+        head, List.copyOf(lines.values()), portions, mishaps, agreed(json), evened(json));
+  }
+
+  /** The host, by whose prey a joint order is reckoned, or the others. */
+  private Stream<Keeper> keepers(String host, boolean first) {
+    return group.keepers().stream().filter(keeper -> keeper.name().equals(host) == first);
   }
 
   /** What the invoice asks for a row. */
@@ -110,13 +119,7 @@ public final class InvoiceFile {
   }
 
   private Map<String, Money> agreed(Json.Obj json) {
-    Map<String, Money> agreed = new HashMap<>();
-    for (Json.Obj share : json.objects("agreed")) {
-      member(share.get("member"));
-      if (agreed.put(share.text("member"), share.money("shared")) != null) {
-        refuse(share.get("member"), "each member once");
-      }
-    }
+    Map<String, Money> agreed = amounts(json, "agreed", "shared");
     if (agreed.isEmpty() && group.terms().needsPlan()) {
       problems.add(
           new Problem(
@@ -126,6 +129,26 @@ public final class InvoiceFile {
               "share --invoices writes them."));
     }
     return agreed;
+  }
+
+  private Map<String, Money> evened(Json.Obj json) {
+    Map<String, Money> evened = amounts(json, "evened", "more");
+    if (!evened.values().stream().reduce(Money.ZERO, Money::plus).isZero()) {
+      refuse(json.get("evened"), "amounts that are 0 together");
+    }
+    return evened;
+  }
+
+  /** By member, each once. */
+  private Map<String, Money> amounts(Json.Obj json, String list, String field) {
+    Map<String, Money> amounts = new HashMap<>();
+    for (Json.Obj some : json.objects(list)) {
+      member(some.get("member"));
+      if (amounts.put(some.text("member"), some.money(field)) != null) {
+        refuse(some.get("member"), "each member once");
+      }
+    }
+    return amounts;
   }
 
   private void member(Json name) {

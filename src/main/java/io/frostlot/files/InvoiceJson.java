@@ -1,15 +1,11 @@
 package io.frostlot.files;
 
-import io.frostlot.plan.Books;
-import io.frostlot.plan.Order;
+import io.frostlot.plan.Invoice;
 import io.frostlot.plan.Shared;
 import io.frostlot.units.Money;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * What the invoice of each joint order of a shared plan is expected to say, as files that {@link
@@ -28,85 +24,60 @@ public final class InvoiceJson {
   public static Map<String, String> all(Shared shared) {
     Map<String, String> files = new LinkedHashMap<>();
     InvoiceJson writer = new InvoiceJson(shared);
-    for (Shared.Part part : shared.parts()) {
-      for (Order order : part.plan().orders()) {
-        if (part.isJoint(order)) {
-          String name = order.slot().supplier() + "-" + order.slot().ordered() + ".json";
-          files.put(name, JsonLines.document(json -> writer.write(json, part, order)));
-        }
-      }
+    for (Invoice invoice : shared.invoices()) {
+      String name = invoice.head().supplier() + "-" + invoice.head().ordered() + ".json";
+      files.put(name, JsonLines.document(json -> writer.write(json, invoice)));
     }
     return files;
   }
 
-  private void write(JsonLines json, Shared.Part part, Order order) {
-    Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
-    Money total = ledger.total().rounded(decimals);
+  private void write(JsonLines json, Invoice invoice) {
+    Invoice.Head head = invoice.head();
     Money list =
-        order.lines().stream()
-            .map(line -> line.pack().price().times(line.packs()))
+        invoice.lines().stream()
+            .map(line -> line.packPrice().times(line.packs()))
             .reduce(Money.ZERO, Money::plus);
     json.text("note", "Expected; correct it to what the invoice says.")
-        .text("supplier", order.slot().supplier())
-        .day("ordered", order.slot().ordered())
-        .text("host", part.host())
-        .list("lines", order.lines(), this::line)
+        .text("supplier", head.supplier())
+        .day("ordered", head.ordered())
+        .text("host", head.host())
+        .list("lines", invoice.lines(), this::line)
         .list(
             "charges",
-            List.of(total.minus(list)),
+            List.of(head.total().minus(list)),
             (line, rest) ->
                 line.text("label", "charges and tax, less breaks, sales and discounts")
                     .text("amount", money(rest)))
-        .text("total", money(total))
-        .list("portions", portions(order).toList(), InvoiceJson::portion);
-    if (shared.group().terms().needsPlan()) {
-      BigDecimal fraction = fraction(part, order);
+        .text("total", money(head.total()))
+        .list("portions", invoice.portions(), InvoiceJson::portion);
+    amounts(json, "agreed", "shared", invoice.agreed());
+    amounts(json, "evened", "more", invoice.evened());
+  }
+
+  /** In the group's order; nothing where none is said. */
+  private void amounts(JsonLines json, String list, String field, Map<String, Money> amounts) {
+    List<String> names = shared.group().names().stream().filter(amounts::containsKey).toList();
+    if (!names.isEmpty()) {
       json.list(
-          "agreed",
-          shared.sheets().stream().filter(s -> part.keepers().contains(s.keeper())).toList(),
-          (line, sheet) ->
-              line.text("member", sheet.keeper())
-                  .text(
-                      "shared", money(sheet.account().pays().shared().times(fraction, decimals))));
+          list,
+          names,
+          (line, name) -> line.text("member", name).text(field, money(amounts.get(name))));
     }
   }
 
-  private Stream<Shared.Collected> portions(Order order) {
-    return shared.sheets().stream()
-        .flatMap(sheet -> sheet.collected().stream())
-        .filter(some -> some.order().equals(order));
-  }
-
-  /** The order's part of what joint orders cost beyond their goods. */
-  private BigDecimal fraction(Shared.Part part, Order order) {
-    List<Order> joint = part.plan().orders().stream().filter(part::isJoint).toList();
-    BigDecimal all =
-        joint.stream()
-            .map(it -> common(part, it).amount())
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    return all.signum() == 0
-        ? BigDecimal.ONE.divide(BigDecimal.valueOf(joint.size()), 10, RoundingMode.HALF_UP)
-        : common(part, order).amount().divide(all, 10, RoundingMode.HALF_UP);
-  }
-
-  private Money common(Shared.Part part, Order order) {
-    Money goods = portions(order).map(Shared.Collected::goods).reduce(Money.ZERO, Money::plus);
-    return part.answer().plan().books().ledger(order.slot()).total().minus(goods);
-  }
-
-  private void line(JsonLines json, Order.Line line) {
+  private void line(JsonLines json, Invoice.Line line) {
     json.text("item", line.pack().item().name())
         .number("packCount", line.pack().pieces())
         .number("packs", line.packs())
-        .text("packPrice", money(line.pack().price()));
+        .text("packPrice", money(line.packPrice()));
   }
 
-  private static void portion(JsonLines json, Shared.Collected some) {
-    json.text("member", some.portion().keeper())
-        .text("item", some.portion().pack().item().name())
-        .number("packCount", some.portion().pack().pieces())
-        .number("bag", some.portion().bag())
-        .number("pieces", some.portion().pieces())
+  private static void portion(JsonLines json, Invoice.Portion some) {
+    json.text("member", some.member())
+        .text("item", some.bag().pack().item().name())
+        .number("packCount", some.bag().pack().pieces())
+        .number("bag", some.bag().number())
+        .number("pieces", some.pieces())
         .number("wanted", some.wanted());
   }
 

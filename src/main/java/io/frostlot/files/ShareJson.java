@@ -64,6 +64,8 @@ public final class ShareJson {
     Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
     json.text("supplier", order.slot().supplier())
         .yes("joint", part.isJoint(order))
+        .text("buyer", part.buyer(order))
+        .texts("for", part.takers(order))
         .day("orderBy", order.slot().ordered())
         .day("arrivesEarliest", order.slot().arrivesEarliest())
         .day("arrivesLatest", order.slot().arrivesLatest())

@@ -84,6 +84,12 @@ public record Group(String name, List<Keeper> keepers, Agreement agreement, Term
     }
   }
 
+  /** The same, sharing in another way. */
+  public Group sharing(String way) {
+    return new Group(
+        name, keepers, agreement, new Terms(way, terms.base(), terms.hostCredit(), terms.after()));
+  }
+
   /** What every keeper has in common is read off the first. */
   public Scenario first() {
     return keepers.get(0).scenario();

@@ -16,13 +16,16 @@ import java.util.Map;
  * @param mishaps in the order in which they happened
  * @param agreed what each member's share of what cannot be counted by the piece was to be; empty
  *     where the way to share looks at the goods alone
+ * @param evened what each member pays more, so that members alike in everything pay the same over
+ *     all orders, whoever got which pieces; together nothing
  */
 public record Invoice(
     Head head,
     List<Line> lines,
     List<Portion> portions,
     List<Mishap> mishaps,
-    Map<String, Money> agreed) {
+    Map<String, Money> agreed,
+    Map<String, Money> evened) {
   private static final int DECIMALS = 8;
 
   public Invoice {
@@ -30,6 +33,7 @@ public record Invoice(
     portions = List.copyOf(portions);
     mishaps = List.copyOf(mishaps);
     agreed = Map.copyOf(agreed);
+    evened = Map.copyOf(evened);
   }
 
   /**
@@ -103,6 +107,26 @@ public record Invoice(
 
   /** As it was when it was ordered. */
   public Invoice withoutMishaps() {
-    return new Invoice(head, lines, portions, List.of(), agreed);
+    return new Invoice(head, lines, portions, List.of(), agreed, evened);
+  }
+
+  /** With what was agreed on beforehand. */
+  public Invoice agreeing(Map<String, Money> shares, Map<String, Money> more) {
+    return new Invoice(head, lines, portions, mishaps, shares, more);
+  }
+
+  /** What has no price of its own: all but the pieces that somebody wants. */
+  public Money common() {
+    return portions.stream()
+        .map(portion -> price(portion.bag().pack(), portion.wanted()))
+        .reduce(head.total(), Money::minus);
+  }
+
+  /** What the pieces come to that a member wants. */
+  public Money goods(String member) {
+    return portions.stream()
+        .filter(portion -> portion.member().equals(member))
+        .map(portion -> price(portion.bag().pack(), portion.wanted()))
+        .reduce(Money.ZERO, Money::plus);
   }
 }

@@ -4,6 +4,8 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A shared plan: what is ordered together, and what each keeper gets and pays.
@@ -12,6 +14,8 @@ import java.util.List;
  * @param sheets by keeper, in the group's order
  * @param ways every way that was asked for, the group's own first
  * @param payments between keepers, as few as can be
+ * @param invoices what that of each joint order is expected to say; settled as they are, they come
+ *     to the sheets
  */
 public record Shared(
     Group group,
@@ -19,12 +23,14 @@ public record Shared(
     List<Sheet> sheets,
     List<WayRow> ways,
     List<Payment> payments,
+    List<Invoice> invoices,
     Findings findings) {
   public Shared {
     parts = List.copyOf(parts);
     sheets = List.copyOf(sheets);
     ways = List.copyOf(ways);
     payments = List.copyOf(payments);
+    invoices = List.copyOf(invoices);
   }
 
   /**
@@ -41,8 +47,29 @@ public record Shared(
       return answer.plan().plan();
     }
 
+    /** Who gets pieces of an order, in the part's order. */
+    public List<String> takers(Order order) {
+      if (keepers.size() == 1) {
+        return keepers;
+      }
+      Set<String> some =
+          plan().lots().stream()
+              .filter(lot -> lot.origin().equals(new Lot.Ordered(order.slot())))
+              .map(lot -> world.joint().keeperOf(world.freezer(lot.freezer())))
+              .collect(Collectors.toSet());
+      return keepers.stream().filter(some::contains).toList();
+    }
+
+    /** Who orders or fetches it, and pays it first. */
+    public String buyer(Order order) {
+      return keepers.size() == 1
+          ? keepers.get(0)
+          : world.joint().buyers().getOrDefault(order.slot().supplier(), host);
+    }
+
+    /** Does anybody get pieces who has not ordered? If not, it is its buyer's own. */
     public boolean isJoint(Order order) {
-      return keepers.size() > 1 && world.joint().isJoint(order.slot());
+      return !List.of(buyer(order)).containsAll(takers(order));
     }
 
     /** Are there orders that are joint, or that are not? */

@@ -136,12 +136,11 @@ public final class ShareReport {
       }
       Supplier supplier = part.world().supplier(order.slot().supplier());
       Books.Ledger ledger = part.answer().plan().books().ledger(order.slot());
-      String receives = joint ? part.host() : buyer(part, order);
       page.entry(
           supplier.name()
               + (supplier.isPickUp() ? ", fetched by " : ", to ")
-              + receives
-              + (joint ? ", for " + names(part.keepers()) : ", for itself"));
+              + part.buyer(order)
+              + (joint ? ", for " + names(part.takers(order)) : ", for itself"));
       page.say(
           "order by "
               + Wording.day(order.slot().ordered())
@@ -168,13 +167,6 @@ public final class ShareReport {
     return ledger.allCharges().plus(ledger.tax()).minus(ledger.discount());
   }
 
-  private static String buyer(Shared.Part part, Order order) {
-    return part.world()
-        .joint()
-        .buyers()
-        .getOrDefault(order.slot().supplier(), part.keepers().get(0));
-  }
-
   private void whoPays(Page page) {
     page.heading("Who pays what");
     Shared.WayRow way = shared.ways().get(0);
@@ -192,6 +184,9 @@ public final class ShareReport {
           wording.bare(sheet.account().saving()));
     }
     page.table(table);
+    if (shared.invoices().stream().anyMatch(it -> !it.evened().isEmpty())) {
+      page.say("Members alike in all but their names pay the same, whoever gets which pieces.");
+    }
   }
 
   private boolean isShipped() {

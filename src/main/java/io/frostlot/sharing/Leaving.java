@@ -18,16 +18,18 @@ public record Leaving(List<Subgroup> better, List<Subgroup> unsettled) {
    * Looks at every part.
    *
    * @param shares in major units, by member
+   * @param rounding money below which a difference may come from rounding shares
    */
-  public static Leaving of(Game game, double[] shares) {
+  public static Leaving of(Game game, double[] shares, double rounding) {
+    double little = Math.max(rounding, LeastPain.TOLERANCE);
     List<Subgroup> better =
         game.parts().stream()
-            .filter(some -> some.sum(shares) > game.cost(some).most() + LeastPain.TOLERANCE)
+            .filter(some -> some.sum(shares) > game.cost(some).most() + little)
             .toList();
     List<Subgroup> unsettled =
         game.parts().stream()
             .filter(some -> !better.contains(some))
-            .filter(some -> some.sum(shares) > game.cost(some).least() + LeastPain.TOLERANCE)
+            .filter(some -> some.sum(shares) > game.cost(some).least() + little)
             .toList();
     return new Leaving(better, unsettled);
   }

@@ -10,9 +10,11 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -60,9 +62,11 @@ public final class Settling {
     Map<String, Money> pays = new LinkedHashMap<>();
     Money rest = after.total();
     for (String member : group.names()) {
-      if (!others.contains(member) && kept.containsKey(member)) {
-        pays.put(member, own(invoice, after, member).rounded(decimals).plus(kept.get(member)));
-        rest = rest.minus(pays.get(member));
+      Money fixed = kept.getOrDefault(member, beside(invoice, member));
+      Money all = own(invoice, after, member).rounded(decimals).plus(fixed);
+      if (!others.contains(member) && (kept.containsKey(member) || !all.isZero())) {
+        pays.put(member, all);
+        rest = rest.minus(all);
       }
     }
     double[] shares = shares(invoice, after, others, rest);
@@ -70,7 +74,7 @@ public final class Settling {
     for (int i = 0; i < others.size(); i++) {
       pays.put(others.get(i), settled.get(i));
     }
-    List<Settlement.Sheet> sheets = sheets(invoice, after, pays);
+    List<Settlement.Sheet> sheets = sheets(invoice, after, pays, crediting(invoice, others, kept));
     return new Settlement.Account(
         after.total(), sheets, Payments.fewest(group.names(), owes(sheets, invoice, after)));
   }
@@ -93,6 +97,14 @@ public final class Settling {
     return shares;
   }
 
+  /** What somebody agreed to pay who was to get nothing of it. */
+  private Money beside(Invoice invoice, String member) {
+    boolean wants = of(invoice.portions(), member).anyMatch(p -> p.wanted() > 0);
+    return wants || !group.terms().needsPlan()
+        ? Money.ZERO
+        : invoice.agreed().getOrDefault(member, Money.ZERO);
+  }
+
   private static double agreed(Invoice invoice, String member) {
     return invoice.agreed().getOrDefault(member, Money.ZERO).toDouble();
   }
@@ -108,7 +120,9 @@ public final class Settling {
   }
 
   private static Money own(Invoice invoice, Aftermath after, String member) {
-    return goods(invoice, after.portions(), member).plus(after.losses(member));
+    return goods(invoice, after.portions(), member)
+        .plus(after.losses(member))
+        .plus(invoice.evened().getOrDefault(member, Money.ZERO));
   }
 
   private static Burden burden(Invoice invoice, Aftermath after, String member) {
@@ -124,12 +138,26 @@ public final class Settling {
         own(invoice, after, member), goods(invoice, after.wanted(), member), grams, litres);
   }
 
-  private List<Settlement.Sheet> sheets(Invoice invoice, Aftermath after, Map<String, Money> pays) {
+  /**
+   * Who pays the host's credit: all others who have something of the order; nobody where a shop or
+   * a show was gone to for one only.
+   */
+  private List<String> crediting(Invoice invoice, List<String> others, Map<String, Money> kept) {
+    boolean shipped =
+        group.keepers().stream()
+            .flatMap(keeper -> keeper.scenario().suppliers().stream())
+            .anyMatch(it -> it.id().equals(invoice.head().supplier()) && !it.isPickUp());
+    Set<String> having = new HashSet<>(others);
+    having.addAll(kept.keySet());
+    return group.names().stream()
+        .filter(name -> having.contains(name) && !name.equals(invoice.head().host()))
+        .filter(name -> shipped || having.size() > 1)
+        .toList();
+  }
+
+  private List<Settlement.Sheet> sheets(
+      Invoice invoice, Aftermath after, Map<String, Money> pays, List<String> payers) {
     List<Settlement.Sheet> sheets = new ArrayList<>();
-    List<String> payers =
-        group.names().stream()
-            .filter(name -> pays.containsKey(name) && !name.equals(invoice.head().host()))
-            .toList();
     Money credit = payers.isEmpty() ? Money.ZERO : group.terms().hostCredit().rounded(decimals);
     double[] equal = new double[payers.size()];
     Arrays.fill(equal, credit.toDouble() / Math.max(1, payers.size()));

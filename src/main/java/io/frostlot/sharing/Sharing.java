@@ -19,9 +19,17 @@ public record Sharing(Percent base, LinearSolver solver) {
       case VALUE -> bill.ownAndPart(common, burden -> burden.goods().toDouble());
       case SPACE -> bill.ownAndPart(common, burden -> burden.litres().toDouble());
       case BASE_AND_WEIGHT -> baseAndWeight(bill, common * base.fraction().doubleValue());
-      case ALONE -> alone(bill.game());
-      case SHAPLEY -> Shapley.of(bill.game());
-      case NUCLEOLUS -> Nucleolus.of(bill.game(), solver);
+      case ALONE, SHAPLEY, NUCLEOLUS -> of(bill.game(), way);
+    };
+  }
+
+  /** The same in a way that looks at what subgroups would pay. */
+  public double[] of(Game game, Way way) {
+    return switch (way) {
+      case ALONE -> alone(game);
+      case SHAPLEY -> Shapley.of(game);
+      case NUCLEOLUS -> Nucleolus.of(game, solver);
+      default -> throw new IllegalArgumentException(way + " looks at the goods");
     };
   }
 

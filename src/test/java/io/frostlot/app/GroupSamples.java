@@ -44,6 +44,15 @@ public record GroupSamples(Path folder) {
    * @param needs rows of kind, least and most grams, pieces and day
    */
   public void member(String name, String needs) throws IOException {
+    member(name, needs, "north");
+  }
+
+  /**
+   * A member's folder.
+   *
+   * @param needs rows of kind, least and most grams, pieces and day
+   */
+  public void member(String name, String needs, String... suppliers) throws IOException {
     put(name + "/needs.csv", "kind,least_g,most_g,pieces,date\n" + needs + "\n");
     put(name + "/freezers.csv", "name,usable_litres,kind,life_days\nBox,100,deep,30\n");
     put(
@@ -51,7 +60,18 @@ public record GroupSamples(Path folder) {
         """
         {"name": "Test", "from": "2031-01-01", "planningDays": 30, "currency": "EUR",
          "policy": {"endValue": "none",
-          "charges": {"perOrder": 0, "perDeliveryDay": 0}}, "suppliers": ["north"]}
+          "charges": {"perOrder": 0, "perDeliveryDay": 0}}, "suppliers": ["%s"]}
+        """
+            .formatted(String.join("\", \"", suppliers)));
+  }
+
+  /** A trip to the shop costs 3.00. */
+  public void trips() throws IOException {
+    put(
+        "supplier-profiles/corner/profile.json",
+        """
+        {"name": "Corner (invented)", "currency": "EUR", "priceSheetDate": "2031-01-01",
+         "orderCharges": [{"amount": 3}], "delivery": {"by": "shop"}}
         """);
   }
 

@@ -2,7 +2,6 @@ package io.frostlot.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.frostlot.plan.Answer;
 import io.frostlot.plan.Payment;
 import io.frostlot.plan.Shared;
 import io.frostlot.program.Engine;
@@ -159,24 +158,7 @@ class ShareBoxTest {
     return box.share(
             ((ShareBox.Ready) prepared).group(),
             new ShareBox.Work(limits, Optional.of(limits)),
-            new Nobody())
+            new NobodyLooksOn())
         .orElseThrow();
-  }
-
-  /** Nobody looks on. */
-  private static final class Nobody implements ShareBox.Progress {
-    @Override
-    public boolean stop() {
-      return false;
-    }
-
-    @Override
-    public void found(Answer.WithPlan best) {}
-
-    @Override
-    public void alone(int planned, int all) {}
-
-    @Override
-    public void subgroups(int planned, int all, double widest) {}
   }
 }

@@ -55,10 +55,10 @@ class PublishedGamesTest {
 
     double[] shapley = {30 - 47 / 12.0, 30 - 21 / 4.0, 30 - 21 / 4.0, 30 - 79 / 12.0};
     assertThat(Shapley.of(game)).containsExactly(shapley, CLOSE);
-    assertThat(Leaving.of(game, shapley).better()).contains(new Subgroup(0b1101));
+    assertThat(Leaving.of(game, shapley, 0).better()).contains(new Subgroup(0b1101));
     double[] nucleolus = Nucleolus.of(game, SOLVER);
     assertThat(nucleolus).containsExactly(new double[] {26.5, 25.5, 24.5, 22.5}, CLOSE);
-    assertThat(Leaving.of(game, nucleolus).isNobody()).isTrue();
+    assertThat(Leaving.of(game, nucleolus, 0).isNobody()).isTrue();
   }
 
   /**

@@ -59,7 +59,7 @@ class RangesTest {
   }
 
   private static Leaving leaving(Range first, double[] shares) {
-    return Leaving.of(two(first, Range.exactly(9), Range.exactly(16)), shares);
+    return Leaving.of(two(first, Range.exactly(9), Range.exactly(16)), shares, 0);
   }
 
   /** Three for whom any two save as much as all: 10 alone, 12 for two; 18 can be shared, 19 not. */
