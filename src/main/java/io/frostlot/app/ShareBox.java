@@ -24,12 +24,15 @@ import java.util.Optional;
 public final class ShareBox {
   private static final double NARROW_SAVING = 0.05;
 
-  /** One part in so many of the time is for members' own plans; the joint plan has the rest. */
+  /**
+   * One part in so many of the time is for members' own plans, and a small one for looking at them
+   * again once the joint plan is there, which has the rest.
+   */
   private static final int ALONE_PART = 3;
 
-  private static final int LEAST_PART = 10;
+  private static final int AGAIN_PART = 6;
 
-  /** A joint plan is looked for until it is known to so much of its money. */
+  /** A plan is looked for until it is known to so much of its money. */
   private static final double NEAR = 0.005;
 
   private final Planner planner;
@@ -105,16 +108,15 @@ public final class ShareBox {
     SubgroupPlans plans = new SubgroupPlans(group, planner, Watch.stopping(progress::stop));
     Subgroup all = plans.all();
     Duration time = work.joint().time();
-    Duration each = all.size() == 1 ? time : time.dividedBy(ALONE_PART * (long) all.size());
-    if (!plans.solveAlone(work.joint(), each, progress)) {
+    OwnPlans own = new OwnPlans(group, plans, work.joint(), progress);
+    if (!own.find(all.size() == 1 ? time : time.dividedBy(ALONE_PART))) {
       return Optional.empty();
     }
     Optional<Answer.WithPlan> joint = Optional.empty();
     if (all.size() > 1) {
-      joint = jointPlan(plans, all, left(end, work.joint()), progress);
-      if (end > System.nanoTime() && work.joint().rounds().isEmpty()) {
-        plans.solveAlone(left(end, work.joint()).part(all.size()));
-      }
+      Duration again = time.dividedBy(AGAIN_PART);
+      joint = jointPlan(plans, all, left(end - again.toNanos(), work.joint()), progress);
+      own.improve(joint, left(end, work.joint()).time());
     }
     WaysShown ways = ways(plans, work, progress);
     if (plans.unmetAlone().isEmpty()) {
@@ -127,7 +129,7 @@ public final class ShareBox {
 
   /** What is left of the time, or a little; the same rounds. */
   private static Limits left(long end, Limits limits) {
-    Duration least = limits.time().dividedBy(LEAST_PART);
+    Duration least = limits.time().dividedBy(AGAIN_PART);
     Duration left = Duration.ofNanos(end - System.nanoTime());
     return new Limits(left.compareTo(least) > 0 ? left : least, limits.rounds());
   }
@@ -167,8 +169,8 @@ public final class ShareBox {
     return answer instanceof Answer.WithPlan found ? Optional.of(found) : Optional.empty();
   }
 
-  /** The rest of the time is then worth more for members' own plans. */
-  private static boolean isNear(Answer.WithPlan found, Limits limits) {
+  /** The rest of the time is then worth more for other plans. */
+  static boolean isNear(Answer.WithPlan found, Limits limits) {
     double money = found.plan().standing().money().toDouble();
     return limits.rounds().isEmpty() && found.isKnownWithin(NEAR * money);
   }

@@ -23,6 +23,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -194,17 +195,17 @@ final class Sheets {
         name,
         of(name).collectedBy(name),
         new Shared.Account(
-            pays,
-            laterOfEach().get(member),
-            alone,
-            best instanceof Answer.Proven ? alone : aloneAtLeast(member, alone)));
+            pays, laterOfEach().get(member), alone, aloneAtLeast(member, best, alone)));
   }
 
   /** Rounded down, but where that is only the noise of a bound. */
-  private Money aloneAtLeast(int member, Money alone) {
+  private Optional<Money> aloneAtLeast(int member, Answer.WithPlan best, Money alone) {
+    if (best instanceof Answer.Proven || best.bound().isEmpty()) {
+      return best instanceof Answer.Proven ? Optional.of(alone) : Optional.empty();
+    }
     double least = Math.max(0, plans.range(Subgroup.of(member)).least());
     Money known = new Money(BigDecimal.valueOf(least).setScale(decimals, RoundingMode.FLOOR));
-    return known.atLeast(alone) ? alone : known;
+    return Optional.of(known.atLeast(alone) ? alone : known);
   }
 
   /** Hosts have paid the joint orders, everybody the own ones. */

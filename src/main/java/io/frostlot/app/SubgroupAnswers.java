@@ -27,7 +27,10 @@ final class SubgroupAnswers {
     answers.merge(some, answer, (old, fresh) -> better(some, old, fresh));
   }
 
-  /** The cheaper plan and the higher bound, where both mean the same; else what is known better. */
+  /**
+   * The cheaper plan and the higher bound, where both mean the same; else the better plan, or what
+   * is known better.
+   */
   private Answer better(Subgroup some, Answer old, Answer fresh) {
     if (old instanceof Answer.BestFound one
         && fresh instanceof Answer.BestFound other
@@ -36,6 +39,9 @@ final class SubgroupAnswers {
       OptionalDouble bound =
           DoubleStream.concat(one.bound().stream(), other.bound().stream()).max();
       return new Answer.BestFound(cheaper ? other.plan() : one.plan(), bound);
+    }
+    if (old instanceof Answer.BestFound one && fresh instanceof Answer.BestFound other) {
+      return other.plan().standing().compareTo(one.plan().standing()) < 0 ? fresh : old;
     }
     boolean first = !(old instanceof Answer.WithPlan);
     return first || range(fresh, some).width() < range(old, some).width() ? fresh : old;

@@ -15,12 +15,13 @@ import io.frostlot.program.Limits;
 import io.frostlot.program.Watch;
 import io.frostlot.sharing.Game;
 import io.frostlot.sharing.Subgroup;
-import java.time.Duration;
+import io.frostlot.supply.Slot;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
@@ -53,33 +54,16 @@ final class SubgroupPlans {
     return some.members().stream().map(group.keepers()::get).toList();
   }
 
-  /**
-   * Every member's own plan; false where one has none.
-   *
-   * @param each time for one, unless it takes longer to find any plan
-   */
-  boolean solveAlone(Limits limits, Duration each, ShareBox.Progress progress) {
-    for (int member = 0; member < group.keepers().size(); member++) {
+  /** What members' own plans leave unmet is known from now on; false where one has no plan. */
+  boolean knowAlone() {
+    for (int member : all().members()) {
       Subgroup alone = Subgroup.of(member);
-      solve(alone, limits, new Patience(watch, each, found -> false));
       if (!(answers.of(alone) instanceof Answer.WithPlan found)) {
-        progress.without(group.names().get(member), answers.of(alone));
         return false;
       }
       unmetAlone.addAll(missed(alone, found));
-      progress.alone(member + 1, group.keepers().size());
     }
     return true;
-  }
-
-  /** Looks for a better own plan of every member that has no proven one. */
-  void solveAlone(Limits each) {
-    for (int member = 0; member < group.keepers().size() && !watch.stop(); member++) {
-      Subgroup alone = Subgroup.of(member);
-      if (range(alone).width() > 0) {
-        solve(alone, each, watch);
-      }
-    }
   }
 
   /** Meals that a subgroup's plan leaves unmet, by their names in joint worlds. */
@@ -114,14 +98,17 @@ final class SubgroupPlans {
 
   /**
    * Plans a subgroup, or goes on from the plan that is known; the better answer is kept. A member's
-   * own plan stays one of the same meals.
+   * own plan stays one of the same meals. Returns what is known then.
    */
-  void solve(Subgroup some, Limits limits, Watch follower) {
+  Answer solve(Subgroup some, Limits limits, Watch follower) {
     Optional<World> world = world(some);
-    if (world.isEmpty()) {
-      return;
+    if (world.isPresent()) {
+      keepOfSameMeals(some, plan(some, game(some, world.get()), limits, follower));
     }
-    Answer fresh = plan(some, game(some, world.get()), limits, follower);
+    return answers.of(some);
+  }
+
+  private void keepOfSameMeals(Subgroup some, Answer fresh) {
     Optional<Answer.WithPlan> before = plan(some);
     boolean sameMeals =
         some.size() > 1
@@ -130,6 +117,16 @@ final class SubgroupPlans {
                 && missed(some, found).equals(missed(some, before.get())));
     if (sameMeals) {
       keep(some, fresh);
+    }
+  }
+
+  /** Looks for a better own plan of a member among a few deliveries only, which has no bound. */
+  void solveAlone(int member, List<Slot> few, Limits limits, Watch follower) {
+    Subgroup alone = Subgroup.of(member);
+    World world = world(alone).orElseThrow();
+    Answer answer = planner.plan(world.withSlots(few), limits, follower);
+    if (answer instanceof Answer.WithPlan found) {
+      keepOfSameMeals(alone, new Answer.BestFound(found.plan(), OptionalDouble.empty()));
     }
   }
 

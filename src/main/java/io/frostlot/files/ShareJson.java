@@ -90,8 +90,9 @@ public final class ShareJson {
         .text("pays", money(pays.total()))
         .text("later", money(sheet.account().later()))
         .text("alone", money(sheet.account().alone()))
-        .text("aloneAtLeast", money(sheet.account().aloneAtLeast()))
+        .text("aloneAtLeast", sheet.account().aloneAtLeast().map(this::money).orElse(""))
         .text("saving", money(sheet.account().saving()))
+        .text("savingAtLeast", sheet.account().sureSaving().map(this::money).orElse(""))
         .list(
             "collects",
             sheet.collected(),

@@ -4,6 +4,7 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -105,17 +106,17 @@ public record Shared(
    * @param pays cash, settled to the minor unit
    * @param later what is only reckoned, and what is bought after the planning days
    * @param alone what cash and later would come to alone, by the best plan found
-   * @param aloneAtLeast no plan of its own comes to less
+   * @param aloneAtLeast no plan of its own comes to less; empty where nothing is known of it
    */
-  public record Account(Pays pays, Money later, Money alone, Money aloneAtLeast) {
-    /** Negative where ordering together costs more. */
+  public record Account(Pays pays, Money later, Money alone, Optional<Money> aloneAtLeast) {
+    /** Beside the own plan found: the most; negative where ordering together costs more. */
     public Money saving() {
       return alone.minus(pays.total()).minus(later);
     }
 
-    /** At least, whatever plan of its own is the best. */
-    public Money sureSaving() {
-      return aloneAtLeast.minus(pays.total()).minus(later);
+    /** The least, whatever plan of its own is the best; empty where nothing is known of it. */
+    public Optional<Money> sureSaving() {
+      return aloneAtLeast.map(least -> least.minus(pays.total()).minus(later));
     }
   }
 

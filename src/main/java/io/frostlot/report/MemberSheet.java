@@ -50,9 +50,11 @@ record MemberSheet(Shared shared, Wording wording) {
     }
     page.total("pays, " + wording.currency(), wording.bare(pays.total()));
     page.amount("reckoned, and for the days after", wording.bare(sheet.account().later()));
-    page.amount("alone it would have been", wording.bare(sheet.account().alone()));
-    page.amount("saved", wording.bare(sheet.account().saving()));
-    ShareReport.sureOf(sheet.account().saving(), sheet.account().sureSaving(), wording, page);
+    Shared.Account account = sheet.account();
+    page.amount(
+        "alone it would have been",
+        ShareReport.between(account.aloneAtLeast(), account.alone(), wording));
+    page.amount("saved", ShareReport.between(account.sureSaving(), account.saving(), wording));
     for (Shared.Part part : shared.parts()) {
       if (part.host().equals(sheet.keeper())) {
         packing(part, page);

@@ -65,7 +65,6 @@ public final class ShareReport {
   }
 
   private void summary(Page page) {
-    Money saved = sum(Shared.Account::saving);
     page.say(
         String.join(", ", shared.group().names())
             + "; "
@@ -78,18 +77,23 @@ public final class ShareReport {
     page.gap();
     page.amount("cash, all together", wording.bare(sum(it -> it.pays().total())));
     page.amount("reckoned, and for the days after", wording.bare(sum(Shared.Account::later)));
-    page.amount("each alone, cash and reckoned", wording.bare(sum(Shared.Account::alone)));
-    page.amount("saved by ordering together", wording.bare(saved));
-    sureOf(saved, sum(Shared.Account::sureSaving), wording, page);
+    page.amount(
+        "each alone, cash and reckoned",
+        between(least(Shared.Account::aloneAtLeast), sum(Shared.Account::alone), wording));
+    page.amount(
+        "saved by ordering together",
+        between(least(Shared.Account::sureSaving), sum(Shared.Account::saving), wording));
     shared.parts().forEach(part -> sure(part, page));
   }
 
-  /** Own plans may be better than those found: so much is saved at least. */
-  static void sureOf(Money saved, Money surely, Wording wording, Page page) {
-    if (surely.compareTo(saved) < 0) {
-      String least = surely.isNegative() ? "not certain" : wording.bare(surely);
-      page.amount("saved even if each alone finds the best plan possible", least);
+  /** What is known of the best own plans, and so of what is saved, as far as it goes. */
+  static String between(Optional<Money> least, Money most, Wording wording) {
+    if (least.isEmpty()) {
+      return "at most " + wording.bare(most);
     }
+    return least.get().compareTo(most) < 0
+        ? wording.bare(least.get()) + " to " + wording.bare(most)
+        : wording.bare(most);
   }
 
   private void sure(Shared.Part part, Page page) {
@@ -181,7 +185,7 @@ public final class ShareReport {
           wording.bare(pays.own()),
           wording.bare(pays.credit()),
           wording.bare(pays.total()),
-          wording.bare(sheet.account().saving()));
+          between(sheet.account().sureSaving(), sheet.account().saving(), wording));
     }
     page.table(table);
     if (shared.invoices().stream().anyMatch(it -> !it.evened().isEmpty())) {
@@ -200,6 +204,15 @@ public final class ShareReport {
     return shared.sheets().stream()
         .map(sheet -> amount.apply(sheet.account()))
         .reduce(Money.ZERO, Money::plus);
+  }
+
+  /** Of all keepers; empty where it is not known of one. */
+  private Optional<Money> least(Function<Shared.Account, Optional<Money>> amount) {
+    List<Money> known =
+        shared.sheets().stream().flatMap(it -> amount.apply(it.account()).stream()).toList();
+    return known.size() < shared.sheets().size()
+        ? Optional.empty()
+        : known.stream().reduce(Money::plus);
   }
 
   /** Such as "Ash, Bramble and Clay". */

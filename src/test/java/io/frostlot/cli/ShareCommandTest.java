@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -204,7 +205,7 @@ class ShareCommandTest {
 
   @Test
   void the_time_is_thirty_seconds_and_not_limited_where_rounds_are_counted() {
-    List<Long> seconds = new ArrayList<>();
+    List<Long> seconds = new CopyOnWriteArrayList<>();
     Planner planner =
         (world, limits, watch) -> {
           seconds.add(limits.time().toSeconds());
@@ -215,7 +216,7 @@ class ShareCommandTest {
       CommandRun run = CommandRun.of(planner, false, "share", folder.toString(), profiles, more);
       assertThat(run.exitCode()).isEqualTo(ExitCode.NOTHING_IN_TIME);
     }
-    assertThat(seconds).containsExactly(30L, 1_000_000L, 7L);
+    assertThat(seconds.stream().distinct()).containsExactly(30L, 1_000_000L, 7L);
   }
 
   private CommandRun share(String... more) {
