@@ -8,6 +8,7 @@ import io.frostlot.plan.Settlement;
 import io.frostlot.program.Glop;
 import io.frostlot.report.SettlementReport;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -68,12 +69,18 @@ final class SettleCommand implements Callable<Integer> {
       return desk.refuse(problems, "Nothing was settled.");
     }
     Settlement settlement = ((SettleBox.Done) outcome).settlement();
+    List<SettlementReport.Booked> booked = new ArrayList<>();
     for (Path file : Usual.given(ledger)) {
-      if (book.of(file).add(settlement, book.day()) instanceof Bookkeeping.Refused refused) {
+      Bookkeeping.Outcome added = book.of(file).add(settlement, book.day());
+      if (added instanceof Bookkeeping.Refused refused) {
         return LedgerOptions.refuse(desk, refused.problems());
       }
+      Bookkeeping.Done done = (Bookkeeping.Done) added;
+      booked.add(
+          new SettlementReport.Booked(
+              String.valueOf(file.getFileName()), done.added(), done.digest()));
     }
-    SettlementReport report = new SettlementReport(settlement);
+    SettlementReport report = new SettlementReport(settlement, booked);
     desk.terminal()
         .out()
         .print(
@@ -82,6 +89,9 @@ final class SettleCommand implements Callable<Integer> {
               case JSON -> SettlementFiles.json(settlement);
               case CSV -> SettlementFiles.csv(settlement);
             });
+    if (usual.format() != Format.TEXT) {
+      booked.forEach(it -> desk.terminal().err().println(SettlementReport.says(it)));
+    }
     return page.write(desk.terminal(), report::html, desk.terminal().printed());
   }
 }

@@ -2,18 +2,39 @@ package io.frostlot.report;
 
 import io.frostlot.plan.Group;
 import io.frostlot.plan.Invoice;
+import io.frostlot.plan.Ledger;
 import io.frostlot.plan.Payment;
 import io.frostlot.plan.Settlement;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
+import java.util.List;
 
 /** A letter about one settled invoice: the new sheet, and what differs from the one as ordered. */
 public final class SettlementReport {
   private final Settlement settlement;
+  private final List<Booked> booked;
   private final Wording wording;
 
-  public SettlementReport(Settlement settlement) {
+  /**
+   * What a ledger has got of it.
+   *
+   * @param added nothing where it has all of it already
+   * @param digest of the ledger's last entry
+   */
+  public record Booked(String file, List<Ledger.Entry> added, String digest) {
+    public Booked {
+      added = List.copyOf(added);
+    }
+  }
+
+  /**
+   * A letter.
+   *
+   * @param booked where it is added to a ledger
+   */
+  public SettlementReport(Settlement settlement, List<Booked> booked) {
     this.settlement = settlement;
+    this.booked = List.copyOf(booked);
     wording = new Wording(settlement.group().first().currency());
   }
 
@@ -65,10 +86,36 @@ public final class SettlementReport {
       page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
     page.say(head.host() + " has paid the supplier, and gets what is paid back.");
+    booked.forEach(it -> booked(it, page));
     page.foot(Cautions.inShort(true));
     settlement.now().sheets().forEach(sheet -> sheet(sheet, page));
     page.heading("When a box comes, and at every meal");
     Cautions.all(true).forEach(page::point);
+  }
+
+  private void booked(Booked it, Page page) {
+    page.heading("In the ledger");
+    for (Ledger.Entry entry : it.added()) {
+      Payment value = entry.value();
+      page.amount(
+          "added, %s: %s gave %s".formatted(entry.kind().id(), value.from(), value.to()),
+          wording.bare(value.amount()));
+    }
+    page.say(says(it));
+  }
+
+  /** Whether something was added, and the digest that the ledger now ends with. */
+  public static String says(Booked it) {
+    String added =
+        it.added().isEmpty()
+            ? "Nothing was added: " + it.file() + " has all of it already."
+            : Wording.count(it.added().size(), "entry was", "entries were")
+                + " added to "
+                + it.file()
+                + ".";
+    return it.digest().isEmpty()
+        ? added
+        : added + " The last entry has the digest " + it.digest() + ".";
   }
 
   private void happened(Page page) {

@@ -68,6 +68,22 @@ class LedgerCommandTest {
         .contains("4,2031-01-06,correction,north 2031-01-05,cy,ann,17.00,EUR,");
   }
 
+  @Test
+  void settling_says_what_was_added_and_the_digest_to_look_for() throws IOException {
+    String first = settle().out().replaceAll("\\s+", " ");
+    List<String> rows = Files.readAllLines(ledger);
+    String digest = rows.get(2).substring(rows.get(2).lastIndexOf(',') + 1);
+    String second = settle().out().replaceAll("\\s+", " ");
+
+    assertThat(first)
+        .contains("added, box: ann gave bo", "added, box: ann gave cy")
+        .contains("2 entries were added to ledger.csv. The last entry has the digest " + digest);
+    assertThat(second)
+        .contains("Nothing was added: ledger.csv has all of it already.")
+        .contains("The last entry has the digest " + digest);
+    assertThat(settle("--format", "json").err()).contains("Nothing was added", digest);
+  }
+
   /** The next box came to bo: ann 12 - 29, bo 12 - 29, cy 17 + 17. */
   @Test
   void hosts_may_change() throws IOException {
@@ -183,17 +199,15 @@ class LedgerCommandTest {
     assertThat(Files.readString(ledger)).isEqualTo(before);
   }
 
-  private CommandRun settle() {
-    return run(
-        "settle",
-        folder.toString(),
-        folder.resolve("invoice.json").toString(),
-        "--ledger",
-        ledger.toString(),
-        "--on",
-        "2031-01-06",
-        "--profiles",
-        folder.resolve("supplier-profiles").toString());
+  private CommandRun settle(String... more) {
+    String invoice = folder.resolve("invoice.json").toString();
+    List<String> arguments =
+        new ArrayList<>(
+            List.of("settle", folder.toString(), invoice, "--ledger", ledger.toString()));
+    arguments.addAll(List.of("--on", "2031-01-06"));
+    arguments.addAll(List.of("--profiles", folder.resolve("supplier-profiles").toString()));
+    arguments.addAll(List.of(more));
+    return run(arguments.toArray(String[]::new));
   }
 
   private CommandRun add(String kind, String from, String to, String amount) {
