@@ -15,10 +15,11 @@ public record Settlement(Group group, Invoice invoice, Account before, Account n
    * Who gets and pays what.
    *
    * @param total to pay, what the supplier pays back taken off
+   * @param lost what pieces cost that were wanted and lost, less what the supplier pays back
    * @param sheets by member, in the group's order
    * @param payments between members, as few as can be
    */
-  public record Account(Money total, List<Sheet> sheets, List<Payment> payments) {
+  public record Account(Money total, Money lost, List<Sheet> sheets, List<Payment> payments) {
     public Account {
       sheets = List.copyOf(sheets);
       payments = List.copyOf(payments);

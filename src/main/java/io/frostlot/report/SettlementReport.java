@@ -7,6 +7,7 @@ import io.frostlot.plan.Payment;
 import io.frostlot.plan.Settlement;
 import io.frostlot.supply.Supplier;
 import io.frostlot.units.Money;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A letter about one settled invoice: the new sheet, and what differs from the one as ordered. */
@@ -75,7 +76,7 @@ public final class SettlementReport {
             + ".");
     page.gap();
     page.amount("invoice", wording.bare(head.total()));
-    if (!settlement.now().total().equals(head.total())) {
+    if (isPaidBack()) {
       page.amount("less what is paid back", wording.bare(settlement.now().total()));
     }
     happened(page);
@@ -85,12 +86,19 @@ public final class SettlementReport {
     for (Payment payment : settlement.now().payments()) {
       page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
-    page.say(head.host() + " has paid the supplier, and gets what is paid back.");
+    page.say(
+        head.host()
+            + " has paid the supplier"
+            + (isPaidBack() ? ", and gets what is paid back." : "."));
     booked.forEach(it -> booked(it, page));
     page.foot(Cautions.inShort(true));
     settlement.now().sheets().forEach(sheet -> sheet(sheet, page));
     page.heading("When a box comes, and at every meal");
     Cautions.all(true).forEach(page::point);
+  }
+
+  private boolean isPaidBack() {
+    return !settlement.now().total().equals(settlement.invoice().head().total());
   }
 
   private void booked(Booked it, Page page) {
@@ -131,6 +139,12 @@ public final class SettlementReport {
             + "; lost pieces are borne by "
             + agreed.loss().says()
             + ".");
+    Money lost = settlement.now().lost();
+    if (!bearsLosses() && !lost.isZero()) {
+      page.amount(
+          "lost pieces, less what is paid back, within what is shared",
+          wording.bare(lost.rounded(digits())));
+    }
   }
 
   private String says(Invoice.Mishap mishap) {
@@ -152,28 +166,60 @@ public final class SettlementReport {
         + ".";
   }
 
+  /** Are lost pieces borne by some alone, not by all like shipping? */
+  private boolean bearsLosses() {
+    return settlement.group().terms().after().loss() != Group.Loss.ALL;
+  }
+
   private static String some(int pieces, Invoice.Bag bag) {
     return pieces + " " + bag.pack().item().name() + " of bag " + bag.number();
   }
 
   private Table pays() {
     boolean changed = !settlement.invoice().mishaps().isEmpty();
-    Table table =
-        Table.of("", ">goods", ">losses", ">shared", ">credit", ">pays", ">as ordered", ">more");
+    List<String> columns =
+        new ArrayList<>(
+            List.of("", ">goods", ">shared", ">credit", ">pays", ">as ordered", ">more"));
+    if (bearsLosses()) {
+      columns.add(2, ">losses");
+    }
+    Table table = Table.of(columns.toArray(String[]::new));
     for (Settlement.Sheet sheet : settlement.now().sheets()) {
       Settlement.Pays pays = sheet.pays();
       Money before = settlement.before().sheet(sheet.member()).pays().total();
-      table.row(
-          sheet.member(),
-          wording.bare(pays.goods()),
-          wording.bare(pays.losses()),
-          wording.bare(pays.shared()),
-          wording.bare(pays.credit()),
-          wording.bare(pays.total()),
-          wording.bare(before),
-          changed ? wording.bare(settlement.more(sheet.member())) : "-");
+      List<String> row = new ArrayList<>();
+      row.add(sheet.member());
+      row.add(wording.bare(pays.goods()));
+      if (bearsLosses()) {
+        row.add(wording.bare(pays.losses()));
+      }
+      row.add(wording.bare(pays.shared()));
+      row.add(wording.bare(pays.credit()));
+      row.add(wording.bare(pays.total()));
+      row.add(wording.bare(before));
+      row.add(changed ? wording.bare(settlement.more(sheet.member())) : "-");
+      table.row(row.toArray(String[]::new));
     }
     return table;
+  }
+
+  /** What the sheet adds up to, on the paper that is handed out. */
+  private void amounts(Settlement.Pays pays, Page page) {
+    page.amount("goods, piece by piece, as far as wanted", wording.bare(pays.goods()));
+    if (!pays.losses().isZero()) {
+      page.amount("lost pieces, less what is paid back", wording.bare(pays.losses()));
+    }
+    page.amount(
+        "share of charges, discounts, price breaks and pieces that nobody wants",
+        wording.bare(pays.shared()));
+    if (!pays.credit().isZero()) {
+      page.amount("credit for the host", wording.bare(pays.credit()));
+    }
+    page.total("pays, " + wording.currency(), wording.bare(pays.total()));
+  }
+
+  private int digits() {
+    return Math.max(0, wording.currency().getDefaultFractionDigits());
   }
 
   private void sheet(Settlement.Sheet sheet, Page page) {
@@ -189,14 +235,14 @@ public final class SettlementReport {
               settlement
                   .invoice()
                   .price(portion.bag().pack(), portion.wanted())
-                  .rounded(Math.max(0, wording.currency().getDefaultFractionDigits()))));
+                  .rounded(digits())));
     }
     if (table.isEmpty()) {
       page.say("Nothing of this order.");
     } else {
       page.table(table);
     }
-    page.total("pays, " + wording.currency(), wording.bare(sheet.pays().total()));
+    amounts(sheet.pays(), page);
     page.sign("Collected and paid");
   }
 }

@@ -27,6 +27,7 @@ final class Aftermath {
   private final List<Invoice.Portion> wanted;
   private List<Invoice.Portion> portions;
   private Money total;
+  private Money lost = Money.ZERO;
 
   Aftermath(Invoice invoice, Group.Afterwards agreed) {
     this.invoice = invoice;
@@ -68,6 +69,11 @@ final class Aftermath {
 
   Money total() {
     return total;
+  }
+
+  /** What wanted pieces cost that were lost, less what is paid back. */
+  Money lost() {
+    return lost;
   }
 
   Set<String> dropped() {
@@ -137,6 +143,7 @@ final class Aftermath {
     }
     portions = after;
     total = total.minus(lost.refund());
+    this.lost = this.lost.plus(value).minus(lost.refund());
   }
 
   private void byPieces(Pack pack, Money net) {

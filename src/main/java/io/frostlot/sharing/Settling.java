@@ -76,7 +76,10 @@ public final class Settling {
     }
     List<Settlement.Sheet> sheets = sheets(invoice, after, pays, crediting(invoice, others, kept));
     return new Settlement.Account(
-        after.total(), sheets, Payments.fewest(group.names(), owes(sheets, invoice, after)));
+        after.total(),
+        after.lost(),
+        sheets,
+        Payments.fewest(group.names(), owes(sheets, invoice, after)));
   }
 
   private double[] shares(Invoice invoice, Aftermath after, List<String> members, Money total) {
