@@ -25,6 +25,7 @@ final class Aftermath {
   private final Set<String> dropped = new LinkedHashSet<>();
   private final Map<String, Money> losses = new HashMap<>();
   private final List<Invoice.Portion> wanted;
+  private final List<Invoice.Portion> charged;
   private List<Invoice.Portion> portions;
   private Money total;
   private Money lost = Money.ZERO;
@@ -36,7 +37,7 @@ final class Aftermath {
     total = invoice.head().total();
     for (Invoice.Mishap mishap : invoice.mishaps()) {
       if (mishap instanceof Invoice.Takes takes) {
-        take(takes);
+        portions = taken(portions, takes);
       } else if (mishap instanceof Invoice.DropsOut out) {
         dropped.add(out.member());
       }
@@ -45,6 +46,7 @@ final class Aftermath {
       dropped.forEach(this::letGo);
     }
     wanted = List.copyOf(portions);
+    charged = agreed.dropOut() == Group.DropOut.KEEPS_SHARE ? List.copyOf(charged()) : wanted;
     for (Invoice.Mishap mishap : invoice.mishaps()) {
       if (mishap instanceof Invoice.Lost lost) {
         lose(lost);
@@ -57,9 +59,9 @@ final class Aftermath {
     return portions;
   }
 
-  /** The same before pieces were lost: charges were paid for these. */
-  List<Invoice.Portion> wanted() {
-    return wanted;
+  /** By what charges are shared: what was wanted before pieces were lost. */
+  List<Invoice.Portion> charges() {
+    return charged;
   }
 
   /** What a member bears for lost pieces by itself. */
@@ -80,11 +82,11 @@ final class Aftermath {
     return dropped;
   }
 
-  private void take(Invoice.Takes takes) {
+  private static List<Invoice.Portion> taken(List<Invoice.Portion> from, Invoice.Takes takes) {
     List<Invoice.Portion> after = new ArrayList<>();
     int had = 0;
     int hadWanted = 0;
-    for (Invoice.Portion portion : portions) {
+    for (Invoice.Portion portion : from) {
       boolean same = portion.bag().equals(takes.bag());
       if (same && portion.member().equals(takes.from())) {
         add(after, portion.less(takes.pieces()));
@@ -98,7 +100,26 @@ final class Aftermath {
     after.add(
         new Invoice.Portion(
             takes.member(), takes.bag(), had + takes.pieces(), hadWanted + takes.pieces()));
-    portions = after;
+    return after;
+  }
+
+  /** Who drops out and keeps its share bears the charges of what others take over from it too. */
+  private List<Invoice.Portion> charged() {
+    List<Invoice.Portion> charged = new ArrayList<>(invoice.portions());
+    for (Invoice.Mishap mishap : invoice.mishaps()) {
+      if (mishap instanceof Invoice.Takes takes
+          && !dropped.contains(takes.from())
+          && has(charged, takes)) {
+        charged = taken(charged, takes);
+      }
+    }
+    return charged;
+  }
+
+  private static boolean has(List<Invoice.Portion> some, Invoice.Takes takes) {
+    return some.stream()
+        .filter(it -> it.member().equals(takes.from()) && it.bag().equals(takes.bag()))
+        .anyMatch(it -> it.pieces() >= takes.pieces());
   }
 
   private static void add(List<Invoice.Portion> to, Invoice.Portion portion) {

@@ -10,11 +10,9 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -51,30 +49,29 @@ public final class Settling {
    */
   private Settlement.Account account(Invoice invoice, Map<String, Money> kept) {
     Aftermath after = new Aftermath(invoice, group.terms().after());
-    List<String> others =
+    List<String> members =
         group.names().stream()
-            .filter(name -> !kept.containsKey(name))
-            .filter(name -> of(after.wanted(), name).anyMatch(p -> p.wanted() > 0))
+            .filter(name -> of(after.charges(), name).anyMatch(p -> p.wanted() > 0))
             .toList();
-    if (others.isEmpty()) {
-      others = kept.isEmpty() ? List.of(invoice.head().host()) : List.copyOf(kept.keySet());
+    if (members.isEmpty()) {
+      members = List.of(invoice.head().host());
     }
     Map<String, Money> pays = new LinkedHashMap<>();
     Money rest = after.total();
     for (String member : group.names()) {
-      Money fixed = kept.getOrDefault(member, beside(invoice, member));
-      Money all = own(invoice, after, member).rounded(decimals).plus(fixed);
-      if (!others.contains(member) && (kept.containsKey(member) || !all.isZero())) {
+      Money all = own(invoice, after, member).rounded(decimals).plus(beside(invoice, member));
+      if (!members.contains(member) && !all.isZero()) {
         pays.put(member, all);
         rest = rest.minus(all);
       }
     }
-    double[] shares = shares(invoice, after, others, rest);
-    List<Money> settled = Rounding.settle(shares, rest, decimals);
-    for (int i = 0; i < others.size(); i++) {
-      pays.put(others.get(i), settled.get(i));
+    List<Burden> burdens = members.stream().map(m -> burden(invoice, after, m)).toList();
+    List<Money> settled = Rounding.settle(shares(invoice, members, burdens, rest), rest, decimals);
+    for (int i = 0; i < members.size(); i++) {
+      pays.put(members.get(i), settled.get(i));
     }
-    List<Settlement.Sheet> sheets = sheets(invoice, after, pays, crediting(invoice, others, kept));
+    keep(kept, invoice, after, pays);
+    List<Settlement.Sheet> sheets = sheets(invoice, after, pays, crediting(invoice, members));
     return new Settlement.Account(
         after.total(),
         after.lost(),
@@ -82,13 +79,38 @@ public final class Settling {
         Payments.fewest(group.names(), owes(sheets, invoice, after)));
   }
 
-  private double[] shares(Invoice invoice, Aftermath after, List<String> members, Money total) {
+  /**
+   * Who dropped out keeps its share of the charges as ordered; what has come to cost other than
+   * that is the others' affair, in equal parts.
+   */
+  private void keep(
+      Map<String, Money> kept, Invoice invoice, Aftermath after, Map<String, Money> pays) {
+    List<String> others = pays.keySet().stream().filter(name -> !kept.containsKey(name)).toList();
+    if (others.isEmpty()) {
+      return;
+    }
+    Money more = Money.ZERO;
+    for (Map.Entry<String, Money> share : kept.entrySet()) {
+      Money now = own(invoice, after, share.getKey()).rounded(decimals).plus(share.getValue());
+      more = more.plus(pays.getOrDefault(share.getKey(), Money.ZERO)).minus(now);
+      pays.put(share.getKey(), now);
+    }
+    double[] equal = new double[others.size()];
+    Arrays.fill(equal, more.toDouble() / equal.length);
+    List<Money> parts = Rounding.settle(equal, more, decimals);
+    for (int i = 0; i < equal.length; i++) {
+      pays.merge(others.get(i), parts.get(i), Money::plus);
+    }
+  }
+
+  private double[] shares(
+      Invoice invoice, List<String> members, List<Burden> burdens, Money total) {
     Game game =
         Game.of(
             members,
             some ->
                 some.size() == members.size() ? Range.exactly(total.toDouble()) : Range.exactly(0));
-    Bill bill = new Bill(game, members.stream().map(m -> burden(invoice, after, m)).toList());
+    Bill bill = new Bill(game, burdens);
     if (!group.terms().needsPlan()) {
       return sharing.of(bill, Way.of(group.terms().way()));
     }
@@ -131,29 +153,27 @@ public final class Settling {
   private static Burden burden(Invoice invoice, Aftermath after, String member) {
     Grams grams = Grams.ZERO;
     Litres litres = Litres.ZERO;
-    for (Invoice.Portion portion : of(after.wanted(), member).toList()) {
+    for (Invoice.Portion portion : of(after.charges(), member).toList()) {
       int pieces = portion.bag().pack().pieces();
       var packed = portion.bag().pack().packed();
       grams = grams.plus(packed.grams().times((double) portion.wanted() / pieces));
       litres = litres.plus(new Litres(packed.litres().microlitres() * portion.wanted() / pieces));
     }
     return new Burden(
-        own(invoice, after, member), goods(invoice, after.wanted(), member), grams, litres);
+        own(invoice, after, member), goods(invoice, after.charges(), member), grams, litres);
   }
 
   /**
    * Who pays the host's credit: all others who have something of the order; nobody where a shop or
    * a show was gone to for one only.
    */
-  private List<String> crediting(Invoice invoice, List<String> others, Map<String, Money> kept) {
+  private List<String> crediting(Invoice invoice, List<String> having) {
     boolean shipped =
         group.keepers().stream()
             .flatMap(keeper -> keeper.scenario().suppliers().stream())
             .anyMatch(it -> it.id().equals(invoice.head().supplier()) && !it.isPickUp());
-    Set<String> having = new HashSet<>(others);
-    having.addAll(kept.keySet());
-    return group.names().stream()
-        .filter(name -> having.contains(name) && !name.equals(invoice.head().host()))
+    return having.stream()
+        .filter(name -> !name.equals(invoice.head().host()))
         .filter(name -> shipped || having.size() > 1)
         .toList();
   }

@@ -99,6 +99,31 @@ class SettleBoxTest {
     assertThat(handedOut(settlement)).isEqualTo(20);
   }
 
+  /**
+   * By an equal base and weight: cy pays 18.75 as ordered, whoever takes over its pieces pays them
+   * besides, and nobody else pays more or less.
+   */
+  @Test
+  void who_drops_out_and_keeps_its_share_changes_nothing_for_those_who_take_nothing()
+      throws IOException {
+    String keeps = "\"dropOut\": \"keeps-share\"";
+
+    assertThat(pays(settle(keeps, CY_OUT))).containsExactly("11.13", "11.12", "18.75", "0");
+    assertThat(pays(settle(keeps, CY_OUT + InvoiceSamples.taken("bo", 10))))
+        .containsExactly("11.13", "21.12", "8.75", "0");
+    assertThat(pays(settle(keeps, CY_OUT + InvoiceSamples.taken("dee", 5))))
+        .containsExactly("11.13", "11.12", "13.75", "5");
+  }
+
+  /** Four of cy's ten are lost, 1.00 paid back; its 7 of charges stay: 40 - 6 - 7 by two. */
+  @Test
+  void who_keeps_its_share_as_ordered_bears_nothing_that_was_lost() throws IOException {
+    String keeps = EQUAL + ", \"dropOut\": \"keeps-share\"";
+
+    assertThat(pays(settle(keeps, CY_OUT + InvoiceSamples.lost(2, 4))))
+        .containsExactly("13.5", "13.5", "13", "0");
+  }
+
   /** Four share 21: 5.25 each; dee takes half of cy's ten. */
   @Test
   void who_joins_late_pays_like_the_others() throws IOException {
