@@ -4,6 +4,8 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.ExplainFinding;
 import io.frostlot.plan.World;
+import io.frostlot.supply.Pack;
+import io.frostlot.supply.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -96,11 +98,20 @@ public record ExplainReport(World world, int width) {
     page.table(table);
   }
 
+  /** Such as "2 x Hopper, 25 a bag, from Hillside". */
+  private String instead(ExplainFinding.Instead row) {
+    Supplier supplier = world.supplier(row.supplier());
+    Pack pack =
+        supplier.sheet().packs().stream()
+            .filter(it -> it.id().equals(row.packId()))
+            .findFirst()
+            .orElseThrow();
+    String bag = pack.pieces() == 1 ? "" : ", " + pack.pieces() + " a bag,";
+    return row.packs() + " x " + pack.item().name() + bag + " from " + supplier.name();
+  }
+
   private void why(ExplainFinding.WhySupplier why, Page page) {
-    String instead =
-        why.instead().stream()
-            .map(row -> "%d x %s from %s".formatted(row.packs(), row.packId(), row.supplier()))
-            .collect(Collectors.joining(", "));
+    String instead = why.instead().stream().map(this::instead).collect(Collectors.joining(", "));
     page.point(
         "%s (%s g) not from %s: %s%s."
             .formatted(
