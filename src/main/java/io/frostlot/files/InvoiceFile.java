@@ -71,7 +71,7 @@ public final class InvoiceFile {
     Invoice.Head head =
         new Invoice.Head(
             json.text("supplier"), json.date("ordered"), json.text("host"), json.money("total"));
-    InvoiceParts parts = new InvoiceParts(group.names(), lines, problems);
+    InvoiceParts parts = new InvoiceParts(group, lines, problems);
     List<Invoice.Portion> portions = sellers.isEmpty() ? List.of() : parts.portions(json);
     List<Invoice.Mishap> mishaps = problems.isEmpty() ? parts.mishaps(json, portions) : List.of();
     return new Invoice(

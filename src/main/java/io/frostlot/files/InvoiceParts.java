@@ -1,5 +1,7 @@
 package io.frostlot.files;
 
+import io.frostlot.plan.Cutting;
+import io.frostlot.plan.Group;
 import io.frostlot.plan.Invoice;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,6 +18,7 @@ final class InvoiceParts {
       "Whoever joins late is first added to the members in group.json, with some pieces wanted.";
 
   private final List<String> members;
+  private final Cutting cutting;
   private final Map<String, Invoice.Line> lines;
   private final Problems problems;
   private final Map<String, Integer> held = new HashMap<>();
@@ -25,8 +28,9 @@ final class InvoiceParts {
    *
    * @param lines of the invoice, by pack id
    */
-  InvoiceParts(List<String> members, Map<String, Invoice.Line> lines, Problems problems) {
-    this.members = members;
+  InvoiceParts(Group group, Map<String, Invoice.Line> lines, Problems problems) {
+    members = group.names();
+    cutting = group.agreement().cutting();
     this.lines = lines;
     this.problems = problems;
   }
@@ -123,6 +127,15 @@ final class InvoiceParts {
     int has = held.getOrDefault(key(json.text("from"), bag.get()), 0);
     if (has < pieces) {
       refuse(json.get("pieces"), "at most the " + has + " that " + json.text("from") + " has");
+      return;
+    }
+    if (pieces < has && !cutting.mayCut(bag.get().pack())) {
+      problems.add(
+          new Problem(
+              json.get("pieces").where(),
+              json.get("pieces").shown(),
+              "all " + has + ": a bag of " + bag.get().pack().id() + " may not be cut",
+              "If you have agreed to cut it, add it to cutting in group.json."));
       return;
     }
     held.merge(key(json.text("from"), bag.get()), -pieces, Integer::sum);

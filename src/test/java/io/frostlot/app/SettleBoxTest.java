@@ -124,6 +124,22 @@ class SettleBoxTest {
         .containsExactly("13.5", "13.5", "13", "0");
   }
 
+  /** Bags of mice are not cut here. */
+  @Test
+  void a_bag_that_may_not_be_cut_changes_hands_whole() throws IOException {
+    write(EQUAL, InvoiceSamples.taken("bo", 5));
+    Path group = folder.resolve("group.json");
+    String text = Files.readString(group);
+    Files.writeString(group, text.replaceAll("\"cutting\": \\[[^\\]]*\\]", "\"cutting\": []"));
+
+    assertThat(problems().toString())
+        .contains("found 5, expected all 10: a bag of Mouse x10 may not be cut")
+        .contains("cutting in group.json");
+    write(EQUAL, InvoiceSamples.taken("bo", 10));
+    Files.writeString(group, text.replaceAll("\"cutting\": \\[[^\\]]*\\]", "\"cutting\": []"));
+    assertThat(pays(settled())).containsExactly("15.5", "25.5", "0", "0");
+  }
+
   /** Four share 21: 5.25 each; dee takes half of cy's ten. */
   @Test
   void who_joins_late_pays_like_the_others() throws IOException {
