@@ -82,7 +82,10 @@ public final class ShareJson {
 
   private void member(JsonLines json, Shared.Sheet sheet) {
     Shared.Pays pays = sheet.account().pays();
+    Shared.Meals meals = shared.partOf(sheet.keeper()).meals(sheet.keeper());
     json.text("name", sheet.keeper())
+        .number("meals", meals.all())
+        .number("mealsMet", meals.met())
         .text("goods", money(pays.goods()))
         .text("shared", money(pays.shared()))
         .text("ownOrders", money(pays.own()))
@@ -103,6 +106,7 @@ public final class ShareJson {
                     .text("item", some.portion().pack().item().name())
                     .number("pieces", some.portion().pieces())
                     .number("wanted", some.wanted())
+                    .number("grams", some.grams().toDecimal())
                     .number("bag", some.portion().bag())
                     .number("packCount", some.portion().pack().pieces())
                     .text("goods", money(some.goods().rounded(decimals))));

@@ -4,6 +4,7 @@ import io.frostlot.units.Grams;
 import io.frostlot.units.Money;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -68,6 +69,21 @@ public record Shared(
           : world.joint().buyers().getOrDefault(order.slot().supplier(), host);
     }
 
+    /** Of the planning days. */
+    public Meals meals(String keeper) {
+      Map<String, Integer> served = plan().served();
+      int all = 0;
+      int met = 0;
+      for (Demand demand : world.demands()) {
+        boolean own = keepers.size() == 1 || world.joint().keeperOf(demand).equals(keeper);
+        if (own && !demand.tail()) {
+          all += demand.meal().count();
+          met += served.getOrDefault(demand.meal().id(), 0);
+        }
+      }
+      return new Meals(met, all);
+    }
+
     /** Does anybody get pieces who has not ordered? If not, it is its buyer's own. */
     public boolean isJoint(Order order) {
       return !List.of(buyer(order)).containsAll(takers(order));
@@ -77,6 +93,14 @@ public record Shared(
     public boolean has(boolean joint) {
       return plan().orders().stream().anyMatch(order -> isJoint(order) == joint);
     }
+  }
+
+  /** How many meals of a keeper's animals the plan meets, needs among them. */
+  public record Meals(int met, int all) {}
+
+  /** The part of the group that a keeper orders with. */
+  public Part partOf(String keeper) {
+    return parts.stream().filter(part -> part.keepers().contains(keeper)).findFirst().orElseThrow();
   }
 
   /** What one keeper collects and pays. */

@@ -17,13 +17,14 @@ record MemberSheet(Shared shared, Wording wording) {
 
   void write(Shared.Sheet sheet, Page page) {
     page.sheet("Sheet of " + sheet.keeper());
-    Table table = Table.of("collect", "item", ">pieces", "from", ">wanted", ">goods");
+    Table table = Table.of("collect", "item", ">pieces", ">", "from", ">wanted", ">goods");
     for (List<Shared.Collected> alike : alike(sheet.collected())) {
       Shared.Collected some = alike.get(0);
       table.row(
           Wording.date(some.day()),
           some.portion().pack().item().name(),
           String.valueOf(some.portion().pieces() * alike.size()),
+          mass(alike),
           from(alike),
           String.valueOf(alike.stream().mapToInt(Shared.Collected::wanted).sum()),
           wording.bare(
@@ -37,6 +38,11 @@ record MemberSheet(Shared shared, Wording wording) {
     } else {
       page.table(table);
     }
+    Shared.Meals meals = shared.partOf(sheet.keeper()).meals(sheet.keeper());
+    page.say(
+        meals.met() == meals.all()
+            ? "All meals of the planning days are met (" + meals.all() + ")."
+            : meals.met() + " of " + meals.all() + " meals of the planning days are met.");
     Shared.Pays pays = sheet.account().pays();
     page.amount("goods, piece by piece, as far as wanted", wording.bare(pays.goods()));
     page.amount(
@@ -91,6 +97,10 @@ record MemberSheet(Shared shared, Wording wording) {
         : "bag " + portion.bag() + " of " + portion.pack().pieces() + ", cut";
   }
 
+  private static String mass(List<Shared.Collected> alike) {
+    return Wording.mass(alike.stream().mapToDouble(some -> some.grams().toDouble()).sum());
+  }
+
   /** What the host hands to whom, order by order. */
   private void packing(Shared.Part part, Page page) {
     for (Order order : part.plan().orders()) {
@@ -117,7 +127,9 @@ record MemberSheet(Shared shared, Wording wording) {
                   + " "
                   + some.portion().pack().item().name()
                   + ", "
-                  + from(alike));
+                  + from(alike)
+                  + ", "
+                  + mass(alike));
         }
       }
     }

@@ -55,7 +55,9 @@ public final class ShareReport {
     for (Payment payment : shared.payments()) {
       page.amount(payment.from() + " pays " + payment.to(), wording.bare(payment.amount()));
     }
-    page.say("The host has paid the supplier.");
+    if (!shared.invoices().isEmpty()) {
+      page.say("The host has paid the supplier.");
+    }
     page.foot(Cautions.inShort(isShipped()));
     for (Shared.Sheet sheet : shared.sheets()) {
       new MemberSheet(shared, wording).write(sheet, page);

@@ -41,8 +41,20 @@ class ShareCommandTest {
     assertThat(run.out())
         .contains("bo pays ann", "15.00", "SHEET OF ANN", "SHEET OF BO", "Collected and paid: ___")
         .contains("nucleolus", "Nobody has a reason to leave")
+        .contains("The host has paid the supplier.", "All meals of the planning days are met (5).")
+        .containsPattern("Mouse +5 +125.g +bag 1 of 10, cut +5 +5.00")
         .contains("Freezing does not kill the germs", "dry ice");
     assertThat(run.out().lines().mapToInt(String::length)).allMatch(length -> length <= 80);
+  }
+
+  /** Nobody collects before the 20th, so each orders alone and pays its own supplier. */
+  @Test
+  void no_host_has_paid_where_nothing_is_ordered_together() throws IOException {
+    new GroupSamples(folder).group(", \"handOvers\": [\"2031-01-20\"]", "ann", "bo");
+
+    assertThat(share().out())
+        .contains("Nothing is ordered together", "Nobody owes anybody anything.")
+        .doesNotContain("has paid the supplier");
   }
 
   @Test
@@ -71,6 +83,9 @@ class ShareCommandTest {
                 .validate(json))
         .isEmpty();
     assertThat(json.at("/members/1/pays").asText()).isEqualTo("15.00");
+    assertThat(json.at("/members/1/collects/0/grams").asInt()).isEqualTo(125);
+    assertThat(json.at("/members/1/meals").asInt()).isEqualTo(5);
+    assertThat(json.at("/members/1/mealsMet").asInt()).isEqualTo(5);
     assertThat(json.at("/warnings")).isEmpty();
   }
 
