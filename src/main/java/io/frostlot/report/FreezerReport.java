@@ -78,7 +78,7 @@ public record FreezerReport(World world, int width) {
     free.stream()
         .limit(MOST_DAYS)
         .forEach(
-            day -> table.row(Wording.day(day.day()), column(day.thatDay()), column(day.lasting())));
+            day -> table.row(Wording.day(day.day()), room(day.thatDay()), room(day.lasting())));
     page.table(table);
     if (free.size() > MOST_DAYS) {
       page.say("And %d later days (--format json or csv).".formatted(free.size() - MOST_DAYS));
@@ -91,6 +91,11 @@ public record FreezerReport(World world, int width) {
   /** In a column all have a decimal. */
   static String column(Litres litres) {
     return Wording.tenths(litres.toDouble());
+  }
+
+  /** Rounded down: that much fits for sure. */
+  private static String room(Litres litres) {
+    return Wording.tenths(litres.microlitres() / 100_000 / 10.0);
   }
 
   /** What to do where there is no plan. */

@@ -3,11 +3,13 @@ package io.frostlot.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Answer;
+import io.frostlot.plan.FreezerFinding;
 import io.frostlot.plan.HandmadePlan;
 import io.frostlot.plan.HandmadeRoom;
 import io.frostlot.plan.Inputs;
 import io.frostlot.plan.Outcome;
 import io.frostlot.plan.Scenario;
+import io.frostlot.plan.Solved;
 import io.frostlot.plan.World;
 import io.frostlot.storage.Freezer;
 import io.frostlot.units.Litres;
@@ -68,5 +70,21 @@ class FreezerUseTest {
         .containsOnlyOnce("Kitchen holds food too.")
         .contains("Salmonella", "sealed, in a closed box", "rules of your place")
         .doesNotContain("Less room");
+  }
+
+  /** 0.57 l beside the plan: a delivery of 0.6 l would not fit. */
+  @Test
+  void what_fits_is_rounded_down() {
+    World world = HandmadeRoom.world();
+    Solved plan =
+        new Solved(world, new Answer.BestFound(HandmadePlan.judged(world), OptionalDouble.empty()));
+    FreezerFinding.Free free =
+        new FreezerFinding.Free(
+            LocalDate.parse("2031-01-15"), new Litres(570_000), new Litres(99_999));
+    assertThat(
+            new FreezerReport(world, 80)
+                .text(new FreezerFinding.Use(plan, List.of(), List.of(free)), false)
+                .replaceAll("[\\s\u00a0]+", " "))
+        .contains("Wed 15 Jan 2031 0.5 0.0");
   }
 }
