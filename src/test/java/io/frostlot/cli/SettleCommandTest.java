@@ -48,10 +48,13 @@ class SettleCommandTest {
   /** Bo's fifteen mice and half of 21: each sheet adds up on its own paper. */
   @Test
   void a_sheet_says_what_it_adds_up_from() {
-    assertThat(settle().out())
-        .containsPattern(
-            "SHEET OF BO(?s:.)*as far as wanted \\.+ 15.00\n"
-                + "(?s:.)*nobody wants \\.+ 10.50\n  pays, EUR \\.+ 25.50\n");
+    String letter = settle().out();
+    String sheet = letter.substring(letter.indexOf("SHEET OF BO"), letter.indexOf("SHEET OF CY"));
+
+    assertThat(sheet)
+        .containsPattern("as far as wanted \\.+ 15.00")
+        .containsPattern("nobody wants \\.+ 10.50")
+        .containsPattern("pays, EUR \\.+ 25.50");
   }
 
   /** Four of ten are lost, 4.00, of which 1.00 is paid back: borne by all like shipping, or not. */
