@@ -115,31 +115,6 @@ class SettleBoxTest {
         .containsExactly("11.13", "11.12", "13.75", "5");
   }
 
-  /** Four of cy's ten are lost, 1.00 paid back; its 7 of charges stay: 40 - 6 - 7 by two. */
-  @Test
-  void who_keeps_its_share_as_ordered_bears_nothing_that_was_lost() throws IOException {
-    String keeps = EQUAL + ", \"dropOut\": \"keeps-share\"";
-
-    assertThat(pays(settle(keeps, CY_OUT + InvoiceSamples.lost(2, 4))))
-        .containsExactly("13.5", "13.5", "13", "0");
-  }
-
-  /** Bags of mice are not cut here. */
-  @Test
-  void a_bag_that_may_not_be_cut_changes_hands_whole() throws IOException {
-    write(EQUAL, InvoiceSamples.taken("bo", 5));
-    Path group = folder.resolve("group.json");
-    String text = Files.readString(group);
-    Files.writeString(group, text.replaceAll("\"cutting\": \\[[^\\]]*\\]", "\"cutting\": []"));
-
-    assertThat(problems().toString())
-        .contains("found 5, expected all 10: a bag of Mouse x10 may not be cut")
-        .contains("cutting in group.json");
-    write(EQUAL, InvoiceSamples.taken("bo", 10));
-    Files.writeString(group, text.replaceAll("\"cutting\": \\[[^\\]]*\\]", "\"cutting\": []"));
-    assertThat(pays(settled())).containsExactly("15.5", "25.5", "0", "0");
-  }
-
   /** Four share 21: 5.25 each; dee takes half of cy's ten. */
   @Test
   void who_joins_late_pays_like_the_others() throws IOException {

@@ -74,6 +74,19 @@ class SettleCommandTest {
         .doesNotContain("within what is");
   }
 
+  /** Four of cy's ten are lost, 1.00 paid back; its 7 of charges stay: 40 - 6 - 7 by two. */
+  @Test
+  void who_keeps_its_share_as_ordered_bears_nothing_that_was_lost() throws IOException {
+    InvoiceSamples samples = new InvoiceSamples(new GroupSamples(folder));
+    samples.group("\"way\": \"equal\", \"dropOut\": \"keeps-share\"");
+    samples.invoice(", \"droppedOut\": [\"cy\"]" + InvoiceSamples.lost(2, 4));
+
+    assertThat(settle().out())
+        .containsPattern("ann +5.00 +8.50 +0.00 +13.50")
+        .containsPattern("bo +5.00 +8.50 +0.00 +13.50")
+        .containsPattern("cy +6.00 +7.00 +0.00 +13.00");
+  }
+
   @Test
   void json_follows_its_schema() throws IOException {
     ObjectMapper mapper = new ObjectMapper();
