@@ -95,7 +95,7 @@ public record FreezerReport(World world, int width) {
 
   /** Rounded down: that much fits for sure. */
   private static String room(Litres litres) {
-    return Wording.tenths(litres.microlitres() / 100_000 / 10.0);
+    return Wording.tenths(Math.floorDiv(litres.microlitres(), 100_000) / 10.0);
   }
 
   /** What to do where there is no plan. */
