@@ -6,6 +6,8 @@ import io.frostlot.units.Money;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What the invoice of each joint order of a shared plan is expected to say, as files that {@link
@@ -25,10 +27,20 @@ public final class InvoiceJson {
     Map<String, String> files = new LinkedHashMap<>();
     InvoiceJson writer = new InvoiceJson(shared);
     for (Invoice invoice : shared.invoices()) {
-      String name = invoice.head().supplier() + "-" + invoice.head().ordered() + ".json";
-      files.put(name, JsonLines.document(json -> writer.write(json, invoice)));
+      String name = invoice.head().supplier() + "-" + invoice.head().ordered();
+      files.put(
+          free(name, files.keySet()), JsonLines.document(json -> writer.write(json, invoice)));
     }
     return files;
+  }
+
+  /** Parts of a group that order apart may order from the same supplier on the same day. */
+  private static String free(String name, Set<String> taken) {
+    return IntStream.iterate(1, n -> n + 1)
+        .mapToObj(n -> name + (n == 1 ? "" : "-" + n) + ".json")
+        .filter(file -> !taken.contains(file))
+        .findFirst()
+        .orElseThrow();
   }
 
   private void write(JsonLines json, Invoice invoice) {

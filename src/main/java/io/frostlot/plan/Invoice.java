@@ -44,9 +44,9 @@ public record Invoice(
    * @param total to pay, as it stands on the invoice
    */
   public record Head(String supplier, LocalDate ordered, String host, Money total) {
-    /** Such as "frostmere 2031-01-12"; no other order has it. */
+    /** Such as "frostmere 2031-01-12 Ash": who else orders there then is another's host. */
     public String box() {
-      return supplier + " " + ordered;
+      return supplier + " " + ordered + " " + host;
     }
   }
 

@@ -125,6 +125,35 @@ class SheetsSettleTest {
         .containsExactly(Money.ZERO, Money.of(7));
   }
 
+  /** As where another part of the group, with a host of its own, orders there on the same day. */
+  @Test
+  void two_boxes_of_one_supplier_and_day_are_two_files_and_two_boxes() throws IOException {
+    Shared one = share("", FIVE, FIVE, FIVE);
+    Invoice first = one.invoices().get(0);
+    Invoice.Head head = first.head();
+    Invoice other =
+        new Invoice(
+            new Invoice.Head(head.supplier(), head.ordered(), "cy", head.total()),
+            first.lines(),
+            first.portions(),
+            first.mishaps(),
+            first.agreed(),
+            first.evened());
+    Shared two =
+        new Shared(
+            one.group(),
+            one.parts(),
+            one.sheets(),
+            one.ways(),
+            one.payments(),
+            List.of(first, other),
+            one.findings());
+
+    assertThat(InvoiceJson.all(two))
+        .containsOnlyKeys("north-2031-01-05.json", "north-2031-01-05-2.json");
+    assertThat(other.head().box()).isNotEqualTo(head.box());
+  }
+
   private static List<String> pays(Shared shared) {
     return shared.sheets().stream().map(sheet -> sheet.account().pays().total().toText(2)).toList();
   }

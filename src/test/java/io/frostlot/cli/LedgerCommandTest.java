@@ -64,8 +64,8 @@ class LedgerCommandTest {
 
     assertThat(Files.readString(ledger))
         .startsWith(first)
-        .contains("3,2031-01-06,correction,north 2031-01-05,ann,bo,13.50,EUR,")
-        .contains("4,2031-01-06,correction,north 2031-01-05,cy,ann,17.00,EUR,");
+        .contains("3,2031-01-06,correction,north 2031-01-05 ann,ann,bo,13.50,EUR,")
+        .contains("4,2031-01-06,correction,north 2031-01-05 ann,cy,ann,17.00,EUR,");
   }
 
   @Test
