@@ -22,6 +22,10 @@ public final class ComparePlans {
   private final Function<Path, MakePlan.Prepared> reader;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Currency> currencies = new ArrayList<>();
+  private final List<Without> without = new ArrayList<>();
+
+  /** A scenario folder for which there is no plan, or none was found. */
+  public record Without(Path folder, MakePlan.Ready ready) {}
 
   /** A side that was read; a plan that has still to be made is made when asked for. */
   private interface Side {
@@ -33,17 +37,16 @@ public final class ComparePlans {
     this.reader = reader;
   }
 
-  /** Empty where a plan was not found, or there are problems. */
-  public Optional<PlanComparison> compare(Path before, Path after) {
-    List<Side> sides = List.of(side(before), side(after));
+  /** Empty where a plan was not found, or there are problems; the first without one ends it. */
+  public Optional<PlanComparison> compare(Path first, Path second) {
+    List<Side> sides = List.of(side(first), side(second));
     if (!problems.isEmpty()) {
       return Optional.empty();
     }
-    Optional<PlanComparison.Named> first = sides.get(0).plan();
-    Optional<PlanComparison.Named> second = sides.get(1).plan();
-    return first.isPresent() && second.isPresent()
-        ? Optional.of(PlanComparison.of(first.get(), second.get()))
-        : Optional.empty();
+    return sides
+        .get(0)
+        .plan()
+        .flatMap(before -> sides.get(1).plan().map(after -> PlanComparison.of(before, after)));
   }
 
   /**
@@ -56,10 +59,11 @@ public final class ComparePlans {
       problems.addAll(refused.problems());
       return Optional.empty();
     }
-    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
+    MakePlan.Ready ready = (MakePlan.Ready) prepared;
+    Inputs inputs = ready.inputs();
     World world = inputs.world();
     currencies.add(world.scenario().currency());
-    Optional<Solved> plan = questions.ask(world, SHARE);
+    Optional<Solved> plan = plan(folder, ready);
     if (plan.isEmpty()) {
       return Optional.empty();
     }
@@ -77,6 +81,11 @@ public final class ComparePlans {
     return List.copyOf(problems);
   }
 
+  /** Whose plan is missing, at most one; what clashes there, if that is so, is in the questions. */
+  public Optional<Without> without() {
+    return without.stream().findFirst();
+  }
+
   /** That of both plans. */
   public Currency currency() {
     return currencies.get(0);
@@ -92,9 +101,19 @@ public final class ComparePlans {
       problems.addAll(refused.problems());
       return Optional::empty;
     }
-    Inputs inputs = ((MakePlan.Ready) prepared).inputs();
-    currencies.add(inputs.world().scenario().currency());
-    return () -> questions.ask(inputs.world(), SHARE).map(solved -> named(folder, inputs, solved));
+    MakePlan.Ready ready = (MakePlan.Ready) prepared;
+    currencies.add(ready.inputs().world().scenario().currency());
+    return () -> plan(folder, ready).map(solved -> named(folder, ready.inputs(), solved));
+  }
+
+  private Optional<Solved> plan(Path folder, MakePlan.Ready ready) {
+    World world = ready.inputs().world();
+    Optional<Solved> plan = questions.ask(world, SHARE);
+    if (plan.isEmpty()) {
+      questions.findClash(world);
+      without.add(new Without(folder, ready));
+    }
+    return plan;
   }
 
   private static PlanComparison.Named named(Path folder, Inputs inputs, Solved solved) {

@@ -1,6 +1,7 @@
 package io.frostlot.app;
 
 import io.frostlot.plan.Difference;
+import io.frostlot.plan.Solved;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -27,6 +28,13 @@ final class Looseness {
   /** Does one allow all that the other does, as far as was stated? */
   boolean isLooser(int one, int other) {
     return looserThan(other).contains(one);
+  }
+
+  /** Is it certain that neither can be better before money, so that a saving can have a sign? */
+  static boolean isSigned(Difference difference, Solved before, Solved after) {
+    return difference.before().standing().sameBeforeMoney(difference.after().standing())
+        && (before.standing().lacksNothing()
+            || (before.answer().bound().isPresent() && after.answer().bound().isPresent()));
   }
 
   /**

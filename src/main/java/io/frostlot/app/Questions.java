@@ -4,7 +4,6 @@ import io.frostlot.plan.Answer;
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.Solved;
-import io.frostlot.plan.Standing;
 import io.frostlot.plan.World;
 import io.frostlot.program.Inquiry;
 import io.frostlot.program.Limits;
@@ -60,9 +59,17 @@ public final class Questions implements AutoCloseable {
     looks = new Looks(watch, this::over);
   }
 
-  /** What clashed where a question without any plan before was impossible. */
+  /** What clashed where a question without any plan before was impossible, or it was asked. */
   public Optional<Answer.Impossible> clash() {
     return clash;
+  }
+
+  /** Looks for what clashes where a world is impossible, which takes up to twenty seconds. */
+  void findClash(World world) {
+    Inquiry inquiry = inquiry(world);
+    if (clash.isEmpty() && inquiry.isImpossible()) {
+      clash = Optional.of(inquiry.clash());
+    }
   }
 
   /** Is time up, or were we asked to stop? */
@@ -166,8 +173,8 @@ public final class Questions implements AutoCloseable {
     if (!over() && length.millis() > 0 && !isDone && !inquiry.isSettled()) {
       asked.add(id(world));
       looks.look(inquiry, length);
-      if (known.isEmpty() && inquiry.isImpossible()) {
-        clash = Optional.of(inquiry.clash());
+      if (known.isEmpty()) {
+        findClash(world);
       }
       inquiry.answer().ifPresent(it -> learn(it.plan().plan()));
     }
@@ -189,17 +196,9 @@ public final class Questions implements AutoCloseable {
    */
   Difference between(Solved before, Solved after, Set<String> away) {
     Difference difference = Difference.besides(away, bounded(before), bounded(after));
-    return isSigned(difference, before, after)
+    return Looseness.isSigned(difference, before, after)
         ? looseness.signed(difference, id(before.world()), id(after.world()))
         : difference;
-  }
-
-  /** Is it certain that neither can be better before money? */
-  private static boolean isSigned(Difference difference, Solved before, Solved after) {
-    Standing standing = before.standing();
-    boolean lacks = standing.unmet() > 0 || standing.shortfall() > 0;
-    return difference.before().standing().sameBeforeMoney(difference.after().standing())
-        && (!lacks || (before.answer().bound().isPresent() && after.answer().bound().isPresent()));
   }
 
   private Solved bounded(Solved solved) {

@@ -99,7 +99,7 @@ final class CompareCommand implements Callable<Integer> {
       return desk.refuse(compare.problems());
     }
     if (comparison.isEmpty()) {
-      return desk.nothingInTime();
+      return compare.without().map(it -> withoutPlan(questions, it)).orElseGet(desk::nothingInTime);
     }
     Terminal terminal = desk.terminal();
     terminal.clearStatus();
@@ -115,5 +115,14 @@ final class CompareCommand implements Callable<Integer> {
             });
     terminal.out().flush();
     return terminal.printed();
+  }
+
+  /** Says which of two it is, since copies of a scenario bear the same name. */
+  private int withoutPlan(Questions questions, ComparePlans.Without without) {
+    desk.terminal().clearStatus();
+    desk.terminal()
+        .err()
+        .println("Nothing is compared: no plan was found for " + without.folder() + ".");
+    return asked.noPlan(desk, questions, without.ready());
   }
 }

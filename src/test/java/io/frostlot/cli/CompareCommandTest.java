@@ -128,6 +128,31 @@ class CompareCommandTest {
     assertThat(json.at("/standings/sameMeals").asBoolean()).isFalse();
   }
 
+  /** A mouse takes a litre: a bag of fifty does not go into three, and every meal must be met. */
+  @Test
+  void where_one_of_two_folders_has_no_plan_its_clash_is_named() throws IOException {
+    new OneMouseShop(
+            "Mouse,mouse,adult,50,50,50,50,50.00\n",
+            new OneMouseShop.Extras(TRIP, ", \"meals\": \"all\""),
+            new OneMouseShop.Keeping(182, 3))
+        .write(folder.resolve("none"));
+    String near = folder.resolve("near").toString();
+    String none = folder.resolve("none").toString();
+
+    for (List<String> sides : List.of(List.of(near, none), List.of(none, near))) {
+      CommandRun run = run("compare", sides.get(0), sides.get(1));
+      assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.IMPOSSIBLE);
+      assertThat(run.out())
+          .contains("No plan can keep all of these at once", "Chest holds 3 l")
+          .doesNotContain("--seconds");
+      assertThat(run.err()).contains("Nothing is compared: no plan was found for " + none + ".");
+    }
+    CommandRun habit = run("compare", none, "--habit", "--format", "json");
+    assertThat(habit.exitCode()).isEqualTo(ExitCode.IMPOSSIBLE);
+    assertThat(new ObjectMapper().readTree(habit.out()).get("status").asText())
+        .isEqualTo("impossible");
+  }
+
   @Test
   void a_plan_does_not_differ_from_itself() throws IOException {
     String plan = planned("near").toString();
