@@ -57,8 +57,8 @@ final class Asked extends Usual {
   int noPlan(Desk desk, Questions questions, MakePlan.Ready ready) {
     return questions
         .clash()
-        .map(clash -> new Printer(desk.terminal(), format()).whole(ready, clash))
-        .orElseGet(desk::nothingInTime);
+        .map(clash -> new Printer(desk, format()).whole(ready, clash))
+        .orElseGet(desk::nothingFound);
   }
 
   /** What was read before counts as time too. */

@@ -94,12 +94,12 @@ final class CompareCommand implements Callable<Integer> {
   private int compared(Questions questions, Function<ComparePlans, Optional<PlanComparison>> how) {
     ComparePlans compare = new ComparePlans(questions, path -> asked.read(desk, path));
     Optional<PlanComparison> comparison =
-        desk.interruption().guard(() -> ExitCode.NOTHING_IN_TIME, () -> how.apply(compare));
+        desk.interruption().guard(desk::nothingFound, () -> how.apply(compare));
     if (!compare.problems().isEmpty()) {
       return desk.refuse(compare.problems());
     }
     if (comparison.isEmpty()) {
-      return compare.without().map(it -> withoutPlan(questions, it)).orElseGet(desk::nothingInTime);
+      return compare.without().map(it -> withoutPlan(questions, it)).orElseGet(desk::nothingFound);
     }
     Terminal terminal = desk.terminal();
     terminal.clearStatus();

@@ -22,10 +22,15 @@ record Desk(Planner planner, Terminal terminal, Interruption interruption) {
     return ExitCode.INPUT_PROBLEMS;
   }
 
-  /** Says that no plan was found; returns the exit code. */
-  int nothingInTime() {
+  /** Says that no plan was found, and what ended the search; returns the exit code. */
+  int nothingFound() {
     terminal.clearStatus();
-    terminal.err().println("No plan was found in the time given; more time (--seconds) may do.");
+    terminal
+        .err()
+        .println(
+            interruption.asked()
+                ? "It was stopped before a plan was found."
+                : "No plan was found in the time given; more time (--seconds) may do.");
     return ExitCode.NOTHING_IN_TIME;
   }
 }

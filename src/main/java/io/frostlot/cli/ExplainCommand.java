@@ -60,12 +60,10 @@ final class ExplainCommand implements Callable<Integer> {
 
   private int explain(Questions questions, MakePlan.Ready ready) {
     desk.interruption()
-        .guard(
-            () -> ExitCode.NOTHING_IN_TIME,
-            () -> questions.ask(ready.inputs().world(), ExplainPlan.ANY));
+        .guard(desk::nothingFound, () -> questions.ask(ready.inputs().world(), ExplainPlan.ANY));
     Optional<Answer.Impossible> clash = questions.clash();
     if (clash.isPresent()) {
-      return new Printer(desk.terminal(), asked.format()).whole(ready, clash.get());
+      return new Printer(desk, asked.format()).whole(ready, clash.get());
     }
     return explain(questions, ready.inputs());
   }
@@ -79,7 +77,7 @@ final class ExplainCommand implements Callable<Integer> {
             report.end(),
             found -> new ExplainJson(inputs).text(found),
             wishes ? ExplainJson::wishes : ExplainJson::csv);
-    return new Findings<>(desk, asked.format(), layout, desk::nothingInTime)
+    return new Findings<>(desk, asked.format(), layout, desk::nothingFound)
         .gather(
             found -> {
               if (wishes) {

@@ -107,7 +107,7 @@ final class PlanCommand implements Callable<Integer> {
     long start = System.nanoTime();
     Progress.Status status = usual.status(desk.terminal());
     Progress watch = new Progress(ready.inputs().world(), desk.interruption()::asked, status);
-    Printer printer = new Printer(desk.terminal(), usual.format(), Usual.given(out), page);
+    Printer printer = new Printer(desk, usual.format(), Usual.given(out), page);
     Answer answer =
         desk.interruption()
             .guard(

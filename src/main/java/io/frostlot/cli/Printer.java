@@ -21,9 +21,13 @@ import java.util.Optional;
  * @param sheets folder for order sheets, at most one; none: one sheet on the output
  * @param page file for the whole letter to print, besides
  */
-record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption page) {
-  Printer(Terminal terminal, Format format) {
-    this(terminal, format, List.of(), new PageOption());
+record Printer(Desk desk, Format format, List<Path> sheets, PageOption page) {
+  Printer(Desk desk, Format format) {
+    this(desk, format, List.of(), new PageOption());
+  }
+
+  private Terminal terminal() {
+    return desk.terminal();
   }
 
   /** Prints an answer that nothing follows, also as a page; returns the exit code. */
@@ -34,11 +38,11 @@ record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption p
   /** Writes the page with all that was looked for besides; returns the exit code. */
   int page(MakePlan.Ready ready, Answer answer, List<SecondLook> looks, int exitCode) {
     return page.write(
-        terminal,
+        terminal(),
         () ->
             answer instanceof Answer.WithPlan found
                 ? report(ready, found).html(looks)
-                : new NoPlanReport(ready.inputs(), answer).html(),
+                : noPlan(ready.inputs(), answer).html(),
         exitCode);
   }
 
@@ -50,31 +54,35 @@ record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption p
    */
   int print(MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
     Optional<Problem> problem = Optional.empty();
-    terminal.clearStatus();
+    terminal().clearStatus();
     switch (format) {
-      case TEXT -> terminal.out().print(text(ready, answer));
-      case JSON -> terminal.out().print(json(ready, answer, looks));
+      case TEXT -> terminal().out().print(text(ready, answer));
+      case JSON -> terminal().out().print(json(ready, answer, looks));
       case CSV -> problem = csv(ready.inputs(), answer);
     }
-    terminal.out().flush();
+    terminal().out().flush();
     if (problem.isPresent()) {
-      terminal.err().println(problem.get());
+      terminal().err().println(problem.get());
       return ExitCode.INPUT_PROBLEMS;
     }
-    return terminal.out().checkError() ? ExitCode.FAULT : exitCode(answer);
+    return terminal().out().checkError() ? ExitCode.FAULT : exitCode(answer);
   }
 
   /** The letter goes on. */
   void goOn(MakePlan.Ready ready, Answer.WithPlan found, SecondLook look) {
-    terminal.clearStatus();
-    terminal.out().print(report(ready, found).text(look, terminal.columns()));
-    terminal.out().flush();
+    terminal().clearStatus();
+    terminal().out().print(report(ready, found).text(look, terminal().columns()));
+    terminal().out().flush();
   }
 
   private String text(MakePlan.Ready ready, Answer answer) {
     return answer instanceof Answer.WithPlan found
-        ? report(ready, found).text(terminal.columns())
-        : new NoPlanReport(ready.inputs(), answer).text(terminal.columns());
+        ? report(ready, found).text(terminal().columns())
+        : noPlan(ready.inputs(), answer).text(terminal().columns());
+  }
+
+  private NoPlanReport noPlan(Inputs inputs, Answer answer) {
+    return new NoPlanReport(inputs, answer, desk.interruption().asked());
   }
 
   private static String json(MakePlan.Ready ready, Answer answer, List<SecondLook> looks) {
@@ -91,11 +99,11 @@ record Printer(Terminal terminal, Format format, List<Path> sheets, PageOption p
 
   private Optional<Problem> csv(Inputs inputs, Answer answer) {
     if (!(answer instanceof Answer.WithPlan found)) {
-      terminal.err().print(new NoPlanReport(inputs, answer).text(terminal.columns()));
+      terminal().err().print(noPlan(inputs, answer).text(terminal().columns()));
       return Optional.empty();
     }
     if (sheets.isEmpty()) {
-      terminal.out().print(OrderSheets.all(inputs.world(), found.plan().plan()));
+      terminal().out().print(OrderSheets.all(inputs.world(), found.plan().plan()));
       return Optional.empty();
     }
     return new OutFolder(sheets.get(0))

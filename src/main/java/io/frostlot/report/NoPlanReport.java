@@ -3,8 +3,12 @@ package io.frostlot.report;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Inputs;
 
-/** Why there is no plan. */
-public record NoPlanReport(Inputs inputs, Answer answer) {
+/**
+ * Why there is no plan.
+ *
+ * @param stopped was it asked to end?
+ */
+public record NoPlanReport(Inputs inputs, Answer answer, boolean stopped) {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
@@ -20,6 +24,8 @@ public record NoPlanReport(Inputs inputs, Answer answer) {
     page.title("Frostlot: no plan for " + inputs.world().scenario().name());
     if (answer instanceof Answer.Impossible impossible) {
       impossible(impossible, page);
+    } else if (stopped) {
+      page.say("It was stopped before a plan was found. That does not mean that there is none.");
     } else {
       page.say(
           "No plan was found in the time given. That does not mean that there is none: give it more"

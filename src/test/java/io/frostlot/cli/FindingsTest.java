@@ -28,7 +28,7 @@ class FindingsTest {
             "end",
             found -> "json of " + found,
             found -> "csv of " + found);
-    return new Findings<>(desk, format, layout, desk::nothingInTime).gather(findings::forEach);
+    return new Findings<>(desk, format, layout, desk::nothingFound).gather(findings::forEach);
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,7 +49,7 @@ class InterruptionTest {
             return arguments[0].equals("empty-handed") ? new Answer.NothingFound() : found;
           };
       Interruption.end(
-          Commands.run(planner, terminal, interruption, "plan", GOOD, "--format", "json"));
+          Commands.run(planner, terminal, interruption, "plan", GOOD, "--format", arguments[1]));
     }
 
     private static void sleep() {
@@ -60,7 +61,30 @@ class InterruptionTest {
     }
   }
 
-  private record Ended(int exitCode, String out) {}
+  /** Looks for findings in vain, as the commands do that plan again and again. */
+  static final class InVain {
+    public static void main(String[] arguments) {
+      Terminal terminal = Terminal.ofProcess(Map.of());
+      Interruption interruption = new Interruption();
+      interruption.install();
+      Desk desk = new Desk(new OnePackPlanner(), terminal, interruption);
+      Findings.Layout<String> layout =
+          new Findings.Layout<>(
+              "head", (found, again) -> found, "end", found -> "json", found -> "csv");
+      Findings<String> findings = new Findings<>(desk, Format.TEXT, layout, desk::nothingFound);
+      Interruption.end(
+          findings.gather(
+              found -> {
+                terminal.err().println("planning");
+                while (arguments[0].equals("deaf") || !interruption.asked()) {
+                  Endless.sleep();
+                }
+              }));
+    }
+  }
+
+  /** What it wrote on standard error is from being asked to end on. */
+  private record Ended(int exitCode, String out, String err) {}
 
   /** Asks a process to end once its standard error holds the word. */
   private static Ended interruptAfter(String word, Class<?> program, String... arguments)
@@ -79,7 +103,8 @@ class InterruptionTest {
     assertThat(line).contains(word);
     process.toHandle().destroy();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    return new Ended(process.waitFor(), out);
+    String rest = err.lines().collect(Collectors.joining("\n"));
+    return new Ended(process.waitFor(), out, rest);
   }
 
   private static String status(Ended ended) throws IOException {
@@ -89,16 +114,29 @@ class InterruptionTest {
   @ParameterizedTest
   @ValueSource(strings = {"obedient", "deaf"})
   void the_best_plan_found_is_printed(String how) throws IOException, InterruptedException {
-    Ended ended = interruptAfter("planning", Endless.class, how);
+    Ended ended = interruptAfter("planning", Endless.class, how, "json");
     assertThat(ended.exitCode()).isZero();
     assertThat(status(ended)).isEqualTo("best-found");
   }
 
   @Test
   void without_a_plan_it_ends_with_four() throws IOException, InterruptedException {
-    Ended ended = interruptAfter("planning", Endless.class, "empty-handed");
+    Ended ended = interruptAfter("planning", Endless.class, "empty-handed", "json");
     assertThat(ended.exitCode()).isEqualTo(4);
     assertThat(status(ended)).isEqualTo("none");
+    assertThat(interruptAfter("planning", Endless.class, "empty-handed", "text").out())
+        .contains("It was stopped before a plan was found.")
+        .doesNotContain("--seconds");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"obedient", "deaf"})
+  void without_findings_it_says_that_it_was_stopped(String how)
+      throws IOException, InterruptedException {
+    Ended ended = interruptAfter("planning", InVain.class, how);
+    assertThat(ended.exitCode()).isEqualTo(4);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err()).isEqualTo("It was stopped before a plan was found.");
   }
 
   /** The demo over ten months: much more than can be proven in a few seconds. */
