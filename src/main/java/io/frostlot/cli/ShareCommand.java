@@ -6,13 +6,12 @@ import io.frostlot.files.OutFolder;
 import io.frostlot.files.Problem;
 import io.frostlot.files.ShareJson;
 import io.frostlot.files.ShareTable;
-import io.frostlot.plan.Answer;
+import io.frostlot.plan.NothingShared;
 import io.frostlot.plan.Shared;
 import io.frostlot.program.Glop;
 import io.frostlot.program.Limits;
 import io.frostlot.report.NoShareReport;
 import io.frostlot.report.ShareReport;
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -119,27 +118,35 @@ final class ShareCommand implements Callable<Integer> {
     Optional<Shared> shared =
         desk.interruption()
             .guard(
-                () -> nothing(watch.leftOff(ready.group())),
+                () -> nothing(watch.leftOff(ready.group()), ready.warnings()),
                 () -> shareBox.share(ready.group(), work, watch));
     desk.terminal().clearStatus();
     return shared
         .map(found -> print(found, ready.warnings()))
-        .orElseGet(() -> nothing(watch.leftOff(ready.group())));
+        .orElseGet(() -> nothing(watch.leftOff(ready.group()), ready.warnings()));
   }
 
-  /** Documents of data have no place for why there are none. */
-  private int nothing(NoShareReport report) {
-    desk.terminal().clearStatus();
-    PrintStream stream =
-        usual.format() == Format.TEXT ? desk.terminal().out() : desk.terminal().err();
-    stream.print(report.text(desk.terminal().columns()));
-    stream.flush();
+  /** A table has no place for why it is empty. */
+  private int nothing(NothingShared nothing, List<String> warnings) {
+    NoShareReport report = new NoShareReport(nothing);
+    Terminal terminal = desk.terminal();
+    terminal.clearStatus();
+    if (usual.format() == Format.CSV) {
+      terminal.err().print(report.text(terminal.columns()));
+    }
+    terminal
+        .out()
+        .print(
+            switch (usual.format()) {
+              case TEXT -> report.text(terminal.columns());
+              case JSON -> ShareJson.text(nothing, warnings);
+              case CSV -> ShareTable.empty();
+            });
+    terminal.out().flush();
     return page.write(
-        desk.terminal(),
+        terminal,
         report::html,
-        report.without().none() instanceof Answer.Impossible
-            ? ExitCode.IMPOSSIBLE
-            : ExitCode.NOTHING_IN_TIME);
+        nothing.isImpossible() ? ExitCode.IMPOSSIBLE : ExitCode.NOTHING_IN_TIME);
   }
 
   private int print(Shared shared, List<String> warnings) {

@@ -3,7 +3,7 @@ package io.frostlot.cli;
 import io.frostlot.app.ShareBox;
 import io.frostlot.plan.Answer;
 import io.frostlot.plan.Group;
-import io.frostlot.report.NoShareReport;
+import io.frostlot.plan.NothingShared;
 import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +16,7 @@ final class ShareProgress implements ShareBox.Progress {
   private final Progress.Status status;
   private final Clock clock = new Clock();
   private String said = "";
-  private volatile NoShareReport.Without without = NoShareReport.Without.NOBODY;
+  private volatile NothingShared.Without without = NothingShared.Without.NOBODY;
 
   ShareProgress(BooleanSupplier stop, Progress.Status status) {
     this.stop = stop;
@@ -49,12 +49,12 @@ final class ShareProgress implements ShareBox.Progress {
 
   @Override
   public void without(String member, Answer none) {
-    without = new NoShareReport.Without(List.of(member), none);
+    without = new NothingShared.Without(List.of(member), none);
   }
 
   /** Where it was left off. */
-  NoShareReport leftOff(Group group) {
-    return new NoShareReport(group.name(), without, stop.getAsBoolean());
+  NothingShared leftOff(Group group) {
+    return new NothingShared(group, without, stop.getAsBoolean());
   }
 
   @Override

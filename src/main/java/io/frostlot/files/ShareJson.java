@@ -1,6 +1,8 @@
 package io.frostlot.files;
 
 import io.frostlot.plan.Books;
+import io.frostlot.plan.Group;
+import io.frostlot.plan.NothingShared;
 import io.frostlot.plan.Order;
 import io.frostlot.plan.Range;
 import io.frostlot.plan.Shared;
@@ -8,7 +10,10 @@ import io.frostlot.units.Money;
 import java.util.List;
 import java.util.Locale;
 
-/** A shared plan as JSON, described by {@code share.schema.json}; money as decimals in quotes. */
+/**
+ * A shared plan, or that there is none, as JSON, described by {@code share.schema.json}; money as
+ * decimals in quotes.
+ */
 public final class ShareJson {
   private final Shared shared;
   private final List<String> warnings;
@@ -29,10 +34,30 @@ public final class ShareJson {
     return JsonLines.document(new ShareJson(shared, warnings)::write);
   }
 
+  /** Where nothing is shared: who has no plan of its own, and what clashes there. */
+  public static String text(NothingShared nothing, List<String> warnings) {
+    return JsonLines.document(
+        json -> {
+          begin(json, nothing.group(), nothing.isImpossible() ? "impossible" : "none");
+          json.text("without", String.join("", nothing.without().member()))
+              .texts("clash", nothing.clash());
+          List.of("parts", "members", "ways", "payments", "tipped", "contentment")
+              .forEach(name -> json.texts(name, List.of()));
+          json.texts("warnings", warnings);
+        });
+  }
+
+  private static void begin(JsonLines json, Group group, String status) {
+    json.text("group", group.name())
+        .text("status", status)
+        .text("currency", group.first().currency().getCurrencyCode())
+        .text("way", group.terms().way());
+  }
+
   private void write(JsonLines json) {
-    json.text("group", shared.group().name())
-        .text("currency", shared.group().first().currency().getCurrencyCode())
-        .text("way", shared.ways().get(0).way())
+    begin(json, shared.group(), "shared");
+    json.text("without", "")
+        .texts("clash", List.of())
         .list("parts", shared.parts(), this::part)
         .list("members", shared.sheets(), this::member)
         .list("ways", shared.ways(), this::way)

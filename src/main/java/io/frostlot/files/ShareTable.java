@@ -25,8 +25,13 @@ public final class ShareTable {
 
   private ShareTable() {}
 
+  /** Nothing is collected. */
+  public static String empty() {
+    return OrderSheets.line(HEADER);
+  }
+
   public static String of(Shared shared) {
-    StringBuilder text = new StringBuilder(OrderSheets.line(HEADER));
+    StringBuilder text = new StringBuilder(empty());
     String currency = shared.group().first().currency().getCurrencyCode();
     int decimals = Math.max(0, shared.group().first().currency().getDefaultFractionDigits());
     for (Shared.Sheet sheet : shared.sheets()) {

@@ -1,30 +1,10 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Answer;
-import java.util.List;
+import io.frostlot.plan.NothingShared;
 
-/**
- * Why there is no joint order.
- *
- * @param group its name
- * @param stopped was it asked to end?
- */
-public record NoShareReport(String group, Without without, boolean stopped) {
-
-  /**
-   * Who has no plan of its own.
-   *
-   * @param member at most one; none where nobody is known to have none
-   * @param none what its planning came to
-   */
-  public record Without(List<String> member, Answer none) {
-    /** Nobody, as far as is known. */
-    public static final Without NOBODY = new Without(List.of(), new Answer.NothingFound());
-
-    public Without {
-      member = List.copyOf(member);
-    }
-  }
+/** Why there is no joint order. */
+public record NoShareReport(NothingShared nothing) {
 
   /** Laid out for so many characters in a line; 72 to 120 are used. */
   public String text(int width) {
@@ -37,9 +17,9 @@ public record NoShareReport(String group, Without without, boolean stopped) {
   }
 
   private void write(Page page) {
-    page.title("Frostlot: no joint order for " + group);
-    without.member().forEach(member -> alone(member, page));
-    if (without.member().isEmpty()) {
+    page.title("Frostlot: no joint order for " + nothing.group().name());
+    nothing.without().member().forEach(member -> alone(member, page));
+    if (nothing.without().member().isEmpty()) {
       page.say("It was stopped before there was one.");
     }
   }
@@ -49,9 +29,9 @@ public record NoShareReport(String group, Without without, boolean stopped) {
         member
             + " has no plan of its own, so that it is not known what ordering together would"
             + " save.");
-    if (without.none() instanceof Answer.Impossible impossible) {
+    if (nothing.without().none() instanceof Answer.Impossible impossible) {
       NoPlanReport.impossible(impossible, page);
-    } else if (stopped) {
+    } else if (nothing.stopped()) {
       page.say("It was stopped before one was found. That does not mean that there is none.");
     } else {
       page.say(

@@ -2,6 +2,10 @@ package io.frostlot.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import io.frostlot.app.GroupSamples;
 import io.frostlot.app.Planner;
 import io.frostlot.plan.Answer;
@@ -77,13 +81,37 @@ class NothingSharedTest {
     assertThat(parsed.all("//h1")).containsExactly("Frostlot: no joint order for Group");
     assertThat(parsed.all("//li")).anyMatch(rule -> rule.contains("Box holds 0.5 l"));
     CommandRun json = share(Engine::solve, "--format", "json");
-    assertThat(json.out()).isEmpty();
-    assertThat(json.err()).contains("bo has no plan of its own");
+    assertThat(json.exitCode()).isEqualTo(ExitCode.IMPOSSIBLE);
+    JsonNode none = valid(json);
+    assertThat(none.get("status").asText()).isEqualTo("impossible");
+    assertThat(none.get("without").asText()).isEqualTo("bo");
+    assertThat(none.get("clash")).anyMatch(rule -> rule.asText().contains("Box holds 0.5 l"));
+    CommandRun csv = share(Engine::solve, "--format", "csv");
+    assertThat(csv.out()).startsWith("member,supplier,order_by,").hasLineCount(1);
+    assertThat(csv.err()).contains("bo has no plan of its own", "Box holds 0.5 l");
+  }
+
+  /** Judged by another implementation of JSON Schema. */
+  private static JsonNode valid(CommandRun json) throws IOException {
+    JsonNode none = new ObjectMapper().readTree(json.out());
+    assertThat(
+            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(
+                    NothingSharedTest.class.getResourceAsStream(
+                        "/io/frostlot/schema/share.schema.json"))
+                .validate(none))
+        .isEmpty();
+    return none;
   }
 
   @Test
-  void a_member_for_whom_nothing_was_found_is_named() {
-    CommandRun run = share((world, limits, watch) -> new Answer.NothingFound());
+  void a_member_for_whom_nothing_was_found_is_named() throws IOException {
+    Planner planner = (world, limits, watch) -> new Answer.NothingFound();
+    JsonNode none = valid(share(planner, "--format", "json"));
+    assertThat(none.get("status").asText()).isEqualTo("none");
+    assertThat(none.get("without").asText()).isIn("ann", "bo");
+    assertThat(none.get("clash")).isEmpty();
+    CommandRun run = share(planner);
     assertThat(run.exitCode()).isEqualTo(ExitCode.NOTHING_IN_TIME);
     assertThat(run.out())
         .containsPattern("(ann|bo) has no plan of its own")

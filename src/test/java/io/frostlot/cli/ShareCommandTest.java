@@ -82,6 +82,7 @@ class ShareCommandTest {
                 .getSchema(schema)
                 .validate(json))
         .isEmpty();
+    assertThat(json.at("/status").asText()).isEqualTo("shared");
     assertThat(json.at("/members/1/pays").asText()).isEqualTo("15.00");
     assertThat(json.at("/members/1/collects/0/grams").asInt()).isEqualTo(125);
     assertThat(json.at("/members/1/meals").asInt()).isEqualTo(5);
