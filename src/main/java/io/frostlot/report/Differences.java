@@ -8,6 +8,7 @@ import io.frostlot.units.Money;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Says what one answer has over another: meals first, money only where they are the same. */
 record Differences(Wording wording) {
@@ -59,9 +60,13 @@ record Differences(Wording wording) {
     return wording.money(money.rounded(decimals));
   }
 
-  /** How meals stand, one against the other. */
-  String meals(Difference difference) {
-    return state(difference.after()) + " instead of " + state(difference.before());
+  /** How meals stand, one against the other; what rules fall short of where only that differs. */
+  private static String meals(Difference difference) {
+    Difference.Side after = difference.after();
+    Difference.Side before = difference.before();
+    return mealsOf(after).equals(mealsOf(before))
+        ? "%s in both; %s instead of %s".formatted(mealsOf(after), rulesOf(after), rulesOf(before))
+        : state(after) + " instead of " + state(before);
   }
 
   boolean isExact(Difference difference) {
@@ -167,14 +172,26 @@ record Differences(Wording wording) {
         : wording.barely(difference.saves().most().getAsDouble());
   }
 
-  /** How meals stand in one answer, and what rules that give way fall short of. */
+  /** How meals stand in one answer, and what rules that give way fall short of, if any do. */
   static String state(Difference.Side side) {
-    List<String> state = new ArrayList<>();
-    add(state, side.standing().unmetMust(), "must-meal unmet", "must-meals unmet");
-    add(state, side.standing().unmetOther(), "other meal unmet", "other meals unmet");
-    side.gaveWay().forEach(it -> state.add(shortBy(it)));
-    add(state, side.lateMeals(), "meal late", "meals late");
-    return state.isEmpty() ? "every meal met on its best day" : String.join(", ", state);
+    return mealsOf(side) + (side.gaveWay().isEmpty() ? "" : ", " + rulesOf(side));
+  }
+
+  private static String mealsOf(Difference.Side side) {
+    List<String> meals = new ArrayList<>();
+    add(meals, side.standing().unmetMust(), "must-meal unmet", "must-meals unmet");
+    add(meals, side.standing().unmetOther(), "other meal unmet", "other meals unmet");
+    if (meals.isEmpty()) {
+      meals.add(side.lateMeals() == 0 ? "every meal met on its best day" : "every meal met");
+    }
+    add(meals, side.lateMeals(), "meal late", "meals late");
+    return String.join(", ", meals);
+  }
+
+  private static String rulesOf(Difference.Side side) {
+    return side.gaveWay().isEmpty()
+        ? "no soft rule short"
+        : side.gaveWay().stream().map(Differences::shortBy).collect(Collectors.joining(", "));
   }
 
   /** Such as "adequacy short by 4 percent". */

@@ -114,8 +114,8 @@ class CompareCommandTest {
     String letter = run("compare", before, after).out().replaceAll("\\s+", " ");
     assertThat(letter)
         .contains(
-            "SOFT RULES AND ORDERS THAT DIFFER - Every meal met on its best day; before: budget"
-                + " short by 100 percent. - Changed:",
+            "SOFT RULES AND ORDERS THAT DIFFER - Every meal met on its best day; before: every meal"
+                + " met on its best day, budget short by 100 percent. - Changed:",
             "Soft rules: not the same in both, so neither is cheaper; the difference in money is no"
                 + " saving.")
         .doesNotContain("THE SAME MEALS");

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.frostlot.plan.Difference;
 import io.frostlot.plan.Interval;
+import io.frostlot.plan.Shortfall;
 import io.frostlot.plan.Standing;
 import io.frostlot.units.Money;
 import java.util.Currency;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class DifferencesTest {
@@ -60,8 +63,39 @@ class DifferencesTest {
         differences.verdict(difference(2, Interval.between(12, 12))).replace(Wording.NO_BREAK, ' ');
     assertThat(verdict)
         .isEqualTo(
-            "2 meals late instead of every meal met on its best day; so money is not compared"
+            "every meal met, 2 meals late instead of every meal met on its best day; so money is not compared"
                 + " (88.00 EUR instead of 100.00 EUR)");
+  }
+
+  private static Difference.Side side(int unmet, int late, String... rules) {
+    List<Shortfall> gaveWay =
+        Stream.of(rules)
+            .map(rule -> new Shortfall(rule, Shortfall.Unit.PERCENT, 4, List.of()))
+            .toList();
+    Standing standing = new Standing(0, unmet, 4L * rules.length, Money.of(88));
+    return new Difference.Side(standing, late, gaveWay);
+  }
+
+  private String verdict(Difference.Side before, Difference.Side after) {
+    Difference difference = new Difference(before, after, Money.of(12), Interval.between(12, 12));
+    return differences.verdict(difference).replace(Wording.NO_BREAK, ' ');
+  }
+
+  /** Meals come first also where only a rule gives way: nothing was said of them there. */
+  @Test
+  void meals_are_told_before_what_rules_fall_short_of() {
+    assertThat(verdict(side(0, 0), side(0, 0, "adequacy")))
+        .isEqualTo(
+            "every meal met on its best day in both; adequacy short by 4 percent instead of no soft"
+                + " rule short; so money is not compared");
+    assertThat(verdict(side(2, 1, "adequacy"), side(2, 1)))
+        .startsWith(
+            "2 other meals unmet, 1 meal late in both; no soft rule short instead of adequacy short"
+                + " by 4 percent;");
+    assertThat(verdict(side(0, 0, "budget"), side(1, 0, "adequacy", "budget")))
+        .startsWith(
+            "1 other meal unmet, adequacy short by 4 percent, budget short by 4 percent instead of"
+                + " every meal met on its best day, budget short by 4 percent;");
   }
 
   @Test
