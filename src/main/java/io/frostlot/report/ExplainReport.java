@@ -20,9 +20,10 @@ public record ExplainReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new TextPage(width);
-    page.title("Frostlot: why the plan for " + world.scenario().name() + " is as it is");
-    return page.toString();
+    return TextPage.of(
+        width,
+        page ->
+            page.title("Frostlot: why the plan for " + world.scenario().name() + " is as it is"));
   }
 
   /**

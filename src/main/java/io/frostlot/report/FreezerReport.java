@@ -23,9 +23,8 @@ public record FreezerReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new TextPage(width);
-    page.title("Frostlot: the freezers of " + world.scenario().name());
-    return page.toString();
+    return TextPage.of(
+        width, page -> page.title("Frostlot: the freezers of " + world.scenario().name()));
   }
 
   /**

@@ -18,9 +18,8 @@ public record SupplierReport(World world, int width) {
 
   /** What is looked at. */
   public String head() {
-    Page page = new TextPage(width);
-    page.title("Frostlot: the suppliers of " + world.scenario().name());
-    return page.toString();
+    return TextPage.of(
+        width, page -> page.title("Frostlot: the suppliers of " + world.scenario().name()));
   }
 
   /**
