@@ -32,8 +32,8 @@ sealed interface Cell {
       case "number" -> new Figure(NumberRange.of(false, constraints));
       case "date" -> new Day();
       case "boolean" -> new YesNo(field.texts("trueValues"), field.texts("falseValues"));
-      case "list" -> new Listed(interval ? new Interval() : Text.of(constraints));
-      default -> interval ? new Interval() : Text.of(constraints);
+      case "list" -> new Listed(interval ? new Interval() : Text.of(field, constraints));
+      default -> interval ? new Interval() : Text.of(field, constraints);
     };
   }
 
@@ -107,13 +107,19 @@ sealed interface Cell {
     }
   }
 
-  record Text(List<String> choices, Pattern pattern, int longest) implements Cell {
+  /**
+   * One line.
+   *
+   * @param title the phrase for what is expected, where there are no choices
+   */
+  record Text(List<String> choices, Pattern pattern, String title, int longest) implements Cell {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cs}]");
 
-    static Text of(Json.Obj constraints) {
+    static Text of(Json.Obj field, Json.Obj constraints) {
       return new Text(
           constraints.has("enum") ? constraints.texts("enum") : List.of(),
           Pattern.compile(constraints.has("pattern") ? constraints.text("pattern") : ".*"),
+          field.has("title") ? field.text("title") : "text",
           constraints.has("maxLength") ? constraints.integer("maxLength") : 100);
     }
 
@@ -128,14 +134,12 @@ sealed interface Cell {
       if (!choices.isEmpty() && !choices.contains(cell)) {
         return new Wrong(expected(), Nearest.hint(cell, choices));
       }
-      return pattern.matcher(cell).matches()
-          ? new Value(cell)
-          : new Wrong("small letters, digits and hyphens", "For example soft-furred-rat.");
+      return pattern.matcher(cell).matches() ? new Value(cell) : new Wrong(expected(), "");
     }
 
     @Override
     public String expected() {
-      return choices.isEmpty() ? "text" : "one of " + String.join(", ", choices);
+      return choices.isEmpty() ? title : "one of " + String.join(", ", choices);
     }
   }
 

@@ -57,7 +57,7 @@ public final class InvoiceFile {
             .filter(supplier -> supplier.id().equals(json.text("supplier")))
             .toList();
     if (sellers.isEmpty()) {
-      refuse(id, "a supplier of a member's scenario");
+      unknown(id);
     }
     sellers.forEach(it -> it.sheet().packs().forEach(pack -> packs.putIfAbsent(pack.id(), pack)));
     Money sum = Money.ZERO;
@@ -73,6 +73,7 @@ public final class InvoiceFile {
             json.text("supplier"), json.date("ordered"), json.text("host"), json.money("total"));
     InvoiceParts parts = new InvoiceParts(group, lines, problems);
     List<Invoice.Portion> portions = sellers.isEmpty() ? List.of() : parts.portions(json);
+    json.objects("lost").forEach(some -> isWhole(some, "refund"));
     List<Invoice.Mishap> mishaps = problems.isEmpty() ? parts.mishaps(json, portions) : List.of();
     return new Invoice(
         head, List.copyOf(lines.values()), portions, mishaps, agreed(json), evened(json));
@@ -103,17 +104,14 @@ public final class InvoiceFile {
   }
 
   private void total(Json.Obj json, Money sum) {
-    int decimals = Math.max(0, group.first().currency().getDefaultFractionDigits());
     Money total = json.money("total");
-    if (!total.rounded(decimals).equals(total)) {
-      refuse(json.get("total"), "an amount of whole minor units");
-    } else if (problems.isEmpty() && !sum.equals(total)) {
+    if (isWhole(json, "total") && problems.isEmpty() && !sum.equals(total)) {
       Json typed = json.get("total");
       problems.add(
           new Problem(
               typed.where(),
               typed.shown(),
-              sum.toText(decimals) + ", the sum of rows and charges",
+              sum.toText(decimals()) + ", the sum of rows and charges",
               "A row that a break or a sale makes cheaper has its own amount."));
     }
   }
@@ -133,8 +131,14 @@ public final class InvoiceFile {
 
   private Map<String, Money> evened(Json.Obj json) {
     Map<String, Money> evened = amounts(json, "evened", "more");
-    if (!evened.values().stream().reduce(Money.ZERO, Money::plus).isZero()) {
-      refuse(json.get("evened"), "amounts that are 0 together");
+    Money sum = evened.values().stream().reduce(Money.ZERO, Money::plus);
+    if (!sum.isZero()) {
+      problems.add(
+          new Problem(
+              json.get("evened").where(),
+              "amounts that come to " + sum.toText(decimals()),
+              "amounts that come to 0",
+              "What some pay more, others pay less."));
     }
     return evened;
   }
@@ -144,11 +148,41 @@ public final class InvoiceFile {
     Map<String, Money> amounts = new HashMap<>();
     for (Json.Obj some : json.objects(list)) {
       member(some.get("member"));
+      isWhole(some, field);
       if (amounts.put(some.text("member"), some.money(field)) != null) {
         refuse(some.get("member"), "each member once");
       }
     }
     return amounts;
+  }
+
+  /** Amounts are settled to the minor unit; says so where one is not. */
+  private boolean isWhole(Json.Obj json, String field) {
+    boolean whole = json.money(field).rounded(decimals()).equals(json.money(field));
+    if (!whole) {
+      refuse(json.get(field), "an amount of whole minor units");
+    }
+    return whole;
+  }
+
+  private int decimals() {
+    return Math.max(0, group.first().currency().getDefaultFractionDigits());
+  }
+
+  private void unknown(Json supplier) {
+    List<String> known =
+        group.keepers().stream()
+            .flatMap(keeper -> keeper.scenario().suppliers().stream())
+            .map(Supplier::id)
+            .distinct()
+            .sorted()
+            .toList();
+    problems.add(
+        new Problem(
+            supplier.where(),
+            supplier.shown(),
+            "a supplier of a member's scenario: " + String.join(", ", known),
+            Nearest.hint(((Json.Text) supplier).value(), known)));
   }
 
   private void member(Json name) {

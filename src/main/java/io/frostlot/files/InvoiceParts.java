@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Who gets what of an invoice, and what happened to it. */
 final class InvoiceParts {
@@ -46,7 +47,6 @@ final class InvoiceParts {
       int wanted = portion.has("wanted") ? portion.integer("wanted") : count;
       if (wanted > count) {
         refuse(portion.get("wanted"), "at most the " + count + " pieces");
-        continue;
       }
       bag(portion)
           .ifPresent(
@@ -55,7 +55,8 @@ final class InvoiceParts {
                   refuse(portion.get("bag"), "one portion of a bag for a member");
                 }
                 pieces.merge(bag, count, Integer::sum);
-                portions.add(new Invoice.Portion(portion.text("member"), bag, count, wanted));
+                int most = Math.min(wanted, count);
+                portions.add(new Invoice.Portion(portion.text("member"), bag, count, most));
               });
     }
     whole(json, pieces);
@@ -94,7 +95,7 @@ final class InvoiceParts {
     for (Json out : json.items("droppedOut")) {
       String member = ((Json.Text) out).value();
       if (!members.contains(member) || member.equals(json.text("host"))) {
-        refuse(out, "a member other than the host");
+        refuse(out, "a member other than the host: " + others(json.text("host")));
       }
       mishaps.add(new Invoice.DropsOut(member));
     }
@@ -103,7 +104,9 @@ final class InvoiceParts {
     for (Json.Obj some : json.objects("lost")) {
       Optional<Invoice.Bag> bag = bag(some);
       int pieces = some.integer("pieces");
-      if (bag.isPresent()
+      if (bag.isPresent() && portions.stream().noneMatch(it -> it.bag().equals(bag.get()))) {
+        refuse(some.get("bag"), "a bag of " + bag.get().pack().id() + " among the portions");
+      } else if (bag.isPresent()
           && lost.merge(bag.get(), pieces, Integer::sum) > bag.get().pack().pieces()) {
         refuse(some.get("pieces"), "no more than the bag holds");
       }
@@ -141,6 +144,10 @@ final class InvoiceParts {
     held.merge(key(json.text("from"), bag.get()), -pieces, Integer::sum);
     held.merge(key(json.text("member"), bag.get()), pieces, Integer::sum);
     mishaps.add(new Invoice.Takes(json.text("member"), json.text("from"), bag.get(), pieces));
+  }
+
+  private String others(String host) {
+    return members.stream().filter(it -> !it.equals(host)).collect(Collectors.joining(", "));
   }
 
   private static String key(String member, Invoice.Bag bag) {

@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 public final class LedgerFile {
   private static final String FIRST = "";
   private static final int DIGITS = 16;
+  private static final String COPY =
+      "Go back to a copy, and put right what is wrong by a further entry.";
   private static final TableSchema SCHEMA = TableSchema.named("ledger");
 
   private LedgerFile() {}
@@ -60,6 +62,8 @@ public final class LedgerFile {
         digests.add(row.text("digest"));
         if (!before.equals(row.text("digest"))) {
           changed(row, problems);
+        } else if (row.integer("entry") != entries.size()) {
+          row.wrong("entry", entries.size() + ", since entries are numbered by row", COPY);
         }
       }
     }
@@ -107,15 +111,15 @@ public final class LedgerFile {
             row.at("digest"),
             Problem.quote(row.text("digest")),
             "the digest of this row and the one before",
-            "This row was changed, or one before it changed, moved or taken out; go back to a"
-                + " copy, and put right what is wrong by a further entry."));
+            "This row was changed, or one before it changed, moved or taken out. " + COPY));
   }
 
   private static void check(Row row, Row first, Problems problems) {
     String code = row.text("currency");
     if (Currencies.of(code).isEmpty()) {
       row.wrong("currency", "an ISO 4217 code of money in use, such as EUR", "");
-    } else if (!code.equals(first.text("currency"))) {
+    } else if (!code.equals(first.text("currency"))
+        && Currencies.of(first.text("currency")).isPresent()) {
       row.wrong("currency", first.text("currency") + " as in the first row", "");
     }
     if (row.text("giver").equals(row.text("receiver"))) {

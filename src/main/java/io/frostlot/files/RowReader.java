@@ -66,7 +66,8 @@ final class RowReader {
     if (outcome instanceof Cell.Wrong wrong) {
       row.wrong(name, wrong.expected(), wrong.hint());
     } else if (field.isUnique() && !seen.get(name).add(cell)) {
-      row.wrong(name, "a " + name + " that no other row has", "");
+      String article = name.matches("[aeiou].*") ? "an " : "a ";
+      row.wrong(name, article + name + " that no other row has", "");
     } else {
       values.put(name, ((Cell.Value) outcome).value());
     }
