@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 final class Places {
   private Places() {}
 
-  /** Lots by place, such as "Chest, use by Tue 15 Jul 2031". */
+  /** Lots by place, such as "Chest, use by Tue 15 Jul 2031", and in each by name. */
   static Map<String, List<Lot>> of(World world, List<Lot> lots) {
     return by(world, lots, Function.identity());
   }
@@ -24,7 +24,8 @@ final class Places {
     return things.stream()
         .sorted(
             Comparator.comparing((T thing) -> lot.apply(thing).firstFreezer())
-                .thenComparing(thing -> lot.apply(thing).useBy()))
+                .thenComparing(thing -> lot.apply(thing).useBy())
+                .thenComparing(thing -> lot.apply(thing).item().name()))
         .collect(
             Collectors.groupingBy(
                 thing -> place(world, lot.apply(thing)), LinkedHashMap::new, Collectors.toList()));
