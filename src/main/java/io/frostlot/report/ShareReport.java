@@ -164,13 +164,17 @@ public final class ShareReport {
             Wording.mass(line.pack().item().grams().mean().toDouble() * line.pieces()));
       }
       page.table(table);
-      page.amount("charges and tax, less discounts", wording.bare(rest(ledger)));
+      page.amount(
+          "charges and tax, less discounts and price breaks", wording.bare(rest(order, ledger)));
       page.total("to pay", wording.bare(ledger.total()));
     }
   }
 
-  private static Money rest(Books.Ledger ledger) {
-    return ledger.allCharges().plus(ledger.tax()).minus(ledger.discount());
+  /** What leads from the list prices shown to what is paid. */
+  private static Money rest(Order order, Books.Ledger ledger) {
+    return order.lines().stream()
+        .map(line -> line.pack().price().times(line.packs()))
+        .reduce(ledger.total(), Money::minus);
   }
 
   private void whoPays(Page page) {
