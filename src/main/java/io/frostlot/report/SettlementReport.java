@@ -77,7 +77,9 @@ public final class SettlementReport {
     page.gap();
     page.amount("invoice", wording.bare(head.total()));
     if (isPaidBack()) {
-      page.amount("less what is paid back", wording.bare(settlement.now().total()));
+      page.amount(
+          "less what is paid back", wording.bare(head.total().minus(settlement.now().total())));
+      page.total("to pay", wording.bare(settlement.now().total()));
     }
     happened(page);
     page.heading("Who pays what");
