@@ -85,6 +85,7 @@ public final class ShareReport {
     page.amount(
         "saved by ordering together",
         between(least(Shared.Account::sureSaving), sum(Shared.Account::saving), wording));
+    new Savings(shared.sheets(), wording).mayBeNone(page);
     shared.parts().forEach(part -> sure(part, page));
   }
 
