@@ -23,6 +23,20 @@ record Savings(List<Shared.Sheet> sheets, Wording wording) {
     }
   }
 
+  /** Who pays more than by its own plan that was found, and so surely more than alone. */
+  void areLosses(Page page) {
+    for (Shared.Sheet sheet : sheets) {
+      Money saving = sheet.account().saving();
+      if (saving.isNegative()) {
+        page.point(
+            sheet.keeper()
+                + " is worse off in the joint order: alone it would be at least "
+                + wording.money(saving.negated())
+                + " less.");
+      }
+    }
+  }
+
   private static boolean isNegative(Optional<Money> amount) {
     return amount.filter(Money::isNegative).isPresent();
   }

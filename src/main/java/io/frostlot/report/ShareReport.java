@@ -195,6 +195,7 @@ public final class ShareReport {
           between(sheet.account().sureSaving(), sheet.account().saving(), wording));
     }
     page.table(table);
+    new Savings(shared.sheets(), wording).areLosses(page);
     if (shared.invoices().stream().anyMatch(it -> !it.evened().isEmpty())) {
       page.say("Members alike in all but their names pay the same, whoever gets which pieces.");
     }

@@ -37,4 +37,13 @@ final class SavingsTest {
     assertThat(mayBeNone(sheet("ann", "110", "100"))).isBlank();
     assertThat(mayBeNone(sheet("ann", "96", "90"))).isBlank();
   }
+
+  @Test
+  void who_surely_pays_more_than_alone_is_named() {
+    List<Shared.Sheet> sheets = List.of(sheet("ann", "110", "100"), sheet("bo", "96", "58.03"));
+
+    assertThat(TextPage.of(80, new Savings(sheets, WORDING)::areLosses))
+        .contains("bo is worse off in the joint order: alone it would be at least 4.00 EUR less.")
+        .doesNotContain("ann");
+  }
 }
