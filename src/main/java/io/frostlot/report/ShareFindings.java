@@ -17,7 +17,7 @@ record ShareFindings(Shared shared, Wording wording) {
   void write(Page page) {
     tipped(page);
     ways(page);
-    shared.findings().contentment().forEach(it -> contentment(it, page));
+    shared.findings().contentment().forEach(it -> new ReasonToLeave(it, wording).write(page));
   }
 
   private void tipped(Page page) {
@@ -97,7 +97,7 @@ record ShareFindings(Shared shared, Wording wording) {
       page.say(
           "With so many members only a sample of the subgroups is planned: the Shapley value is"
               + " known but for its standard error, the nucleolus is not, and whether somebody"
-              + " has a reason to leave is not settled.");
+              + " has a reason to leave is not known.");
     }
     shared.ways().forEach(way -> page.point(way.way() + ": " + way.says() + "."));
   }
@@ -110,25 +110,5 @@ record ShareFindings(Shared shared, Wording wording) {
     return Double.isFinite(amount)
         ? wording.bare(new Money(BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_EVEN)))
         : "?";
-  }
-
-  private void contentment(Shared.Contentment found, Page page) {
-    page.heading("Has anybody a reason to leave");
-    for (List<String> better : found.better()) {
-      page.point(ShareReport.names(better) + ": better off without the others, at these shares.");
-    }
-    if (found.better().isEmpty() && found.unsettled().isEmpty()) {
-      page.say("Nobody has a reason to leave: no member or subgroup pays less by itself.");
-    }
-    for (List<String> unsettled : found.unsettled()) {
-      page.point(ShareReport.names(unsettled) + ": not settled.");
-    }
-    if (!wording.isNothing(found.pain())) {
-      page.say(
-          "No way of sharing leaves everybody content; the least that the worst-off members pay"
-              + " too much is "
-              + wording.atLeast(found.pain())
-              + ", with the shares of the nucleolus.");
-    }
   }
 }
