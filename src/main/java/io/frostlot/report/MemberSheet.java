@@ -91,10 +91,9 @@ record MemberSheet(Shared shared, Wording wording) {
   /** A bag that is cut is told by its number in the order. */
   private static String from(List<Shared.Collected> alike) {
     Division.Portion portion = alike.get(0).portion();
-    String bags = Wording.count(alike.size(), "bag", "bags") + " of " + portion.pack().pieces();
     return portion.isWhole()
-        ? bags
-        : "bag " + portion.bag() + " of " + portion.pack().pieces() + ", cut";
+        ? Wording.count(alike.size(), "bag", "bags") + " of " + portion.pack().pieces()
+        : Wording.bag(portion.bag(), portion.pack().pieces());
   }
 
   private static String mass(List<Shared.Collected> alike) {

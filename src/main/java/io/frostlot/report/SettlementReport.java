@@ -231,7 +231,7 @@ public final class SettlementReport {
       table.row(
           portion.bag().pack().item().name(),
           String.valueOf(portion.pieces()),
-          "bag " + portion.bag().number() + ", of " + portion.bag().pack().pieces(),
+          Wording.bag(portion.bag().number(), portion.bag().pack().pieces()),
           String.valueOf(portion.wanted()),
           wording.bare(
               settlement

@@ -195,4 +195,9 @@ record Wording(Currency currency) {
   static String capital(String words) {
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
+
+  /** A bag by its number in the order, which is not one of how many there are. */
+  static String bag(int number, int pieces) {
+    return "bag " + number + " (of " + pieces + " pieces)";
+  }
 }

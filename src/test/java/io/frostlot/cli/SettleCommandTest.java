@@ -52,6 +52,7 @@ class SettleCommandTest {
     String sheet = letter.substring(letter.indexOf("SHEET OF BO"), letter.indexOf("SHEET OF CY"));
 
     assertThat(sheet)
+        .contains("bag 1 (of 10 pieces)")
         .containsPattern("as far as wanted \\.+ 15.00")
         .containsPattern("nobody wants \\.+ 10.50")
         .containsPattern("pays, EUR \\.+ 25.50");

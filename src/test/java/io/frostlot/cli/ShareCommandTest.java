@@ -42,7 +42,7 @@ class ShareCommandTest {
         .contains("bo pays ann", "15.00", "SHEET OF ANN", "SHEET OF BO", "Collected and paid: ___")
         .contains("nucleolus", "Nobody has a reason to leave")
         .contains("The host has paid the supplier.", "All meals of the planning days are met (5).")
-        .containsPattern("Mouse +5 +125.g +bag 1 of 10, cut +5 +5.00")
+        .containsPattern("Mouse +5 +125.g +bag 1 \\(of 10 pieces\\) +5 +5.00")
         .contains("Freezing does not kill the germs", "dry ice");
     assertThat(run.out().lines().mapToInt(String::length)).allMatch(length -> length <= 80);
   }
