@@ -66,7 +66,9 @@ record MemberSheet(Shared shared, Wording wording) {
         packing(part, page);
       }
     }
-    page.sign("Collected and paid");
+    if (!sheet.collected().isEmpty() || !pays.total().equals(pays.own())) {
+      page.sign("Collected and paid");
+    }
   }
 
   private int digits() {

@@ -147,7 +147,7 @@ public final class ShareReport {
           supplier.name()
               + (supplier.isPickUp() ? ", fetched by " : ", to ")
               + part.buyer(order)
-              + (joint ? ", for " + names(part.takers(order)) : ", for itself"));
+              + (joint ? ", for " + names(part.takers(order)) : ""));
       page.say(
           "order by "
               + Wording.day(order.slot().ordered())
