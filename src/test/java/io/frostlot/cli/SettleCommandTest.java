@@ -65,7 +65,8 @@ class SettleCommandTest {
     samples.invoice(InvoiceSamples.lost(2, 4));
     assertThat(settle().out())
         .containsPattern("within what is\\s+shared \\.+ 3.00")
-        .containsPattern("invoice \\.+ 41.00\\s+less what is paid back \\.+ 1.00\\s+to pay \\.+ 40.00")
+        .containsPattern(
+            "invoice \\.+ 41.00\\s+less what is paid back \\.+ 1.00\\s+to pay \\.+ 40.00")
         .contains("ann has paid the supplier, and gets what is paid back.")
         .doesNotContain("losses");
 

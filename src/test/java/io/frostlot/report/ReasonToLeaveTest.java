@@ -12,8 +12,7 @@ final class ReasonToLeaveTest {
   private static String said(List<List<String>> better, List<List<String>> unsettled) {
     ReasonToLeave reason =
         new ReasonToLeave(
-            new Shared.Contentment(better, unsettled, 0),
-            new Wording(Currency.getInstance("EUR")));
+            new Shared.Contentment(better, unsettled, 0), new Wording(Currency.getInstance("EUR")));
     return TextPage.of(120, reason::write);
   }
 

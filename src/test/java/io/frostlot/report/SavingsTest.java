@@ -18,8 +18,7 @@ final class SavingsTest {
     return new Shared.Sheet(
         keeper,
         List.of(),
-        new Shared.Account(
-            pays, Money.ZERO, Money.of(alone), Optional.of(Money.of(aloneAtLeast))));
+        new Shared.Account(pays, Money.ZERO, Money.of(alone), Optional.of(Money.of(aloneAtLeast))));
   }
 
   private static String mayBeNone(Shared.Sheet... sheets) {
