@@ -17,11 +17,13 @@ import java.util.Set;
  */
 final class Looseness {
   private final Map<Integer, Set<Integer>> looser = new LinkedHashMap<>();
+  private final Map<Integer, Set<Integer>> stricter = new LinkedHashMap<>();
 
   /** One allows all that the other does. */
   void state(int one, int other) {
     if (one != other) {
       looser.computeIfAbsent(other, id -> new LinkedHashSet<>()).add(one);
+      stricter.computeIfAbsent(one, id -> new LinkedHashSet<>()).add(other);
     }
   }
 
@@ -51,10 +53,19 @@ final class Looseness {
 
   /** All that allow what this one does. */
   Set<Integer> looserThan(int one) {
+    return from(one, looser);
+  }
+
+  /** All that allow no more than this one does. */
+  Set<Integer> stricterThan(int one) {
+    return from(one, stricter);
+  }
+
+  private static Set<Integer> from(int one, Map<Integer, Set<Integer>> steps) {
     Set<Integer> reached = new LinkedHashSet<>();
     Deque<Integer> open = new ArrayDeque<>(Set.of(one));
     while (!open.isEmpty()) {
-      for (int next : looser.getOrDefault(open.poll(), Set.of())) {
+      for (int next : steps.getOrDefault(open.poll(), Set.of())) {
         if (next != one && reached.add(next)) {
           open.add(next);
         }

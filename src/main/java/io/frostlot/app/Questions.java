@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Worlds that resemble each other, looked at one after another: every plan found is offered to the
@@ -202,12 +203,7 @@ public final class Questions implements AutoCloseable {
   }
 
   private Solved bounded(Solved solved) {
-    Solved bounded = solved;
-    Optional<Solved> now = answer(solved.world());
-    for (Solved own : now.stream().toList()) {
-      bounded = bounded.atBestAs(own);
-    }
-    return bounded;
+    return answer(solved.world()).map(solved::atBestAs).orElse(solved);
   }
 
   /** Is there nothing left to look for? */
@@ -220,7 +216,7 @@ public final class Questions implements AutoCloseable {
     return 1 - shareLeft() < until && !over() && limits.rounds().isEmpty();
   }
 
-  /** What is known by now. */
+  /** What is known by now; plans of what is stricter count though no time is left to offer them. */
   Optional<Solved> answer(World world) {
     int id = id(world);
     Inquiry inquiry = inquiry(world);
@@ -229,7 +225,12 @@ public final class Questions implements AutoCloseable {
           .filter(inquiries::containsKey)
           .forEach(looser -> inquiry.isNoBetterThan(inquiries.get(looser)));
     }
-    return inquiry.answer().map(it -> new Solved(world, it));
+    Stream<Solved> stricter =
+        looseness.stricterThan(id).stream()
+            .flatMap(it -> Stream.ofNullable(inquiries.get(it)))
+            .flatMap(it -> it.answer().stream())
+            .map(it -> new Solved(world, it));
+    return inquiry.answer().map(it -> stricter.reduce(new Solved(world, it), Solved::orBetter));
   }
 
   private Inquiry inquiry(World world) {
