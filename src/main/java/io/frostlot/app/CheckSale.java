@@ -86,6 +86,7 @@ public final class CheckSale {
     }
     tell(0);
     besides(given);
+    tell(0);
   }
 
   /** Each that is asked for is told, if only that it is not known. */
@@ -125,7 +126,7 @@ public final class CheckSale {
     return CURVES_FROM + (end - CURVES_FROM) * part;
   }
 
-  /** What they are worth, with all plans found so far; told only where it is news. */
+  /** What they are worth, with all that is known so far; told only where it is news. */
   private void tell(double share) {
     Optional<Solved> without = questions.again(base, share);
     Optional<Solved> best = questions.again(with(request.deals()), share);
@@ -139,8 +140,11 @@ public final class CheckSale {
     }
   }
 
-  private static boolean isNews(Difference before, Difference after) {
-    return !before.found().equals(after.found()) || !before.after().equals(after.after());
+  /** Other plans, or a bound that says more of them. */
+  private boolean isNews(Difference before, Difference after) {
+    return !before.found().equals(after.found())
+        || !before.after().equals(after.after())
+        || after.saves().narrows(before.saves(), Math.pow(10, -base.decimals()));
   }
 
   private World with(List<? extends Deal> deals) {

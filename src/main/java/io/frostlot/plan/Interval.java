@@ -83,6 +83,14 @@ public record Interval(OptionalDouble least, OptionalDouble most) {
     return between(Math.max(atLeast, least.orElse(atLeast)), Math.min(atMost, most.orElse(atMost)));
   }
 
+  /** Is either end nearer than it was before, by more than so much money? */
+  public boolean narrows(Interval before, double money) {
+    return least.orElse(Double.NEGATIVE_INFINITY)
+            > before.least.orElse(Double.NEGATIVE_INFINITY) + money
+        || most.orElse(Double.POSITIVE_INFINITY)
+            < before.most.orElse(Double.POSITIVE_INFINITY) - money;
+  }
+
   /** Does zero lie inside, so that nothing can be told? */
   public boolean holdsZero() {
     return least.orElse(-1) <= 0 && most.orElse(1) >= 0;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import io.frostlot.files.DealsFile;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Excess;
+import io.frostlot.plan.Interval;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.World;
 import io.frostlot.program.Limits;
@@ -188,6 +189,20 @@ class CheckSaleTest {
     assertThat(last(found, SaleFinding.Apart.class).alone())
         .extracting(alone -> alone.difference().found())
         .containsExactly(Money.of("13"), Money.of("10.4"));
+  }
+
+  /** At 40 % off a bag that is half thrown away is not worth it: proven, whatever came before. */
+  @Test
+  void the_last_verdict_says_what_is_proven_in_the_end() {
+    String bag = "Mouse bag,mouse,adult,50,50,50,50,50.00\n";
+    World world =
+        new OneMouseShop(OneMouseShop.SINGLES + bag, new OneMouseShop.Keeping(182, 100))
+            .world(folder);
+    List<SaleFinding> found =
+        check(world, firstDay("\"items\": [\"Mouse bag\"], \"percentOff\": 40"), 0, 0);
+
+    assertThat(last(found, SaleFinding.Worth.class).difference().saves())
+        .isEqualTo(Interval.between(0, 0));
   }
 
   @Test
