@@ -58,7 +58,10 @@ record WaitingText(Differences differences) {
     return waiting.expected() > 0
         ? "Wait: at a chance of %s it gains %s on average. %s"
             .formatted(waiting.chance(), amount, even)
-        : "Do not wait: at a chance of %s it gains nothing on average (%s). %s"
-            .formatted(waiting.chance(), amount, even);
+        : "Do not wait: at a chance of %s it %s on average. %s"
+            .formatted(
+                waiting.chance(),
+                waiting.expected() < 0 ? "loses " + amount : "gains nothing",
+                even);
   }
 }

@@ -49,6 +49,13 @@ class WaitingTextTest {
     assertThat(text("3", "-1", 0)).contains("It pays from a chance of 25 % on.");
   }
 
+  /** (0 - 4.70) / 2; 0 / 2. */
+  @Test
+  void what_loses_on_average_is_said_to_lose() {
+    assertThat(text("0", "-4.70", 0)).contains("at a chance of 50 % it loses 2.35 EUR on average.");
+    assertThat(text("0", "0", 0)).contains("at a chance of 50 % it gains nothing on average.");
+  }
+
   @Test
   void what_is_not_proven_is_advice_as_far_as_was_found() {
     assertThat(text("9.80", "-4.70", 20)).contains("As far as was found: Wait:");
