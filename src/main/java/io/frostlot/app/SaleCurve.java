@@ -90,10 +90,26 @@ final class SaleCurve {
       }
     }
     List<Excess> reasons =
-        beyond.isEmpty() ? List.of() : Excess.between(best, beyond.get(0), items(best.world()));
-    boolean sure = best.answer() instanceof Answer.Proven;
+        beyond.isEmpty() ? List.of() : reasons(best, beyond.get(0), items(best.world()));
+    boolean sure =
+        best.answer() instanceof Answer.Proven && (turn == 0 || isKnownToPay(base, best));
     double box = Gap.boxCharge(best.answer().plan()).map(Money::toDouble).orElse(0.0);
     return new SaleFinding.Curve(deal, points, turn, sure, reasons, box);
+  }
+
+  /** That meals suffer only where it is known that they must. */
+  private static List<Excess> reasons(Solved best, Solved beyond, Set<String> items) {
+    boolean known = beyond.answer().bound().isPresent();
+    return Excess.between(best, beyond, items).stream()
+        .filter(reason -> known || reason.kind() != Excess.Kind.MEALS_SUFFER)
+        .toList();
+  }
+
+  /** Or might going without it be as good, if only its best plan were found? */
+  private boolean isKnownToPay(Solved base, Solved best) {
+    Difference difference = questions.between(base, best);
+    return base.answer() instanceof Answer.Proven
+        || (difference.sameMeals() && difference.saves().least().orElse(0) > 0);
   }
 
   /** Points up to the best plan, each known to allow no more than the next. */

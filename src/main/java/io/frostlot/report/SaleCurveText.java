@@ -1,6 +1,7 @@
 package io.frostlot.report;
 
 import io.frostlot.plan.Difference;
+import io.frostlot.plan.Excess;
 import io.frostlot.plan.SaleFinding;
 import io.frostlot.plan.World;
 
@@ -32,10 +33,25 @@ record SaleCurveText(World world, Wording wording) {
         .flatMap(point -> point.difference().stream())
         .flatMap(difference -> differences.unsure(difference, curve.boxCharge()).stream())
         .forEach(page::say);
-    page.say(until(curve) + (curve.reasons().isEmpty() ? "" : " Beyond that:"));
+    page.say(until(curve) + beyond(curve));
     curve
         .reasons()
         .forEach(reason -> page.point(new ExcessWording(world, wording).says(reason) + "."));
+  }
+
+  /** Where the plan with more packs is not proven, the reasons are only those found. */
+  private String beyond(SaleFinding.Curve curve) {
+    boolean meals = curve.reasons().stream().anyMatch(it -> it.kind() == Excess.Kind.MEALS_SUFFER);
+    boolean found =
+        curve.points().stream()
+            .filter(SaleFinding.Point::atLeast)
+            .flatMap(point -> point.difference().stream())
+            .findFirst()
+            .filter(it -> it.sameMeals() ? !new Differences(wording).isExact(it) : !meals)
+            .isPresent();
+    return curve.reasons().isEmpty()
+        ? ""
+        : found ? " Beyond that, as far as was found:" : " Beyond that:";
   }
 
   private void row(SaleFinding.Point point, SaleFinding.Curve curve, Table table) {

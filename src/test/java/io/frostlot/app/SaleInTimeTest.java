@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SaleInTimeTest {
-  private static final Deal DEAL =
+  private static final Deal.OnPacks DEAL =
       new Deal.OnPacks(
           "shop",
           new Sale(
@@ -88,6 +88,33 @@ class SaleInTimeTest {
       assertThat(without.cost()).isLessThan(dear.cost());
       assertThat(questions.answer(given).orElseThrow().cost()).isEqualTo(without.cost());
     }
+  }
+
+  /** The best plan with the sale is proven; without it one might be as good that is not found. */
+  @Test
+  void a_curve_turns_for_sure_only_where_it_is_known_that_the_sale_pays() {
+    World world =
+        new OneMouseShop(OneMouseShop.SINGLES, new OneMouseShop.Keeping(182, 100)).world(folder);
+    try (Questions questions =
+        new Questions(new EnginePlanner(), Limits.ofSeconds(600), Watch.NONE)) {
+      questions.learn(wasteful(world).plan());
+      questions.ask(world, 0);
+      questions.ask(World.of(Deal.in(world.scenario(), List.of(DEAL.atMost(1)))), 1);
+      assertThat(curve(questions, world).turn()).isEqualTo(1);
+      assertThat(curve(questions, world).sure()).isFalse();
+
+      questions.again(world, 1);
+      assertThat(curve(questions, world).sure()).isTrue();
+    }
+  }
+
+  private static SaleFinding.Curve curve(Questions questions, World world) {
+    SaleCurve curve =
+        new SaleCurve(
+            questions,
+            DEAL.atMost(1),
+            (deal, instead) -> World.of(Deal.in(world.scenario(), instead)));
+    return (SaleFinding.Curve) curve.find(0).orElseThrow();
   }
 
   private static Solved wasteful(World world) {

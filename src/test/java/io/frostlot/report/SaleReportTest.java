@@ -8,6 +8,7 @@ import io.frostlot.plan.Books;
 import io.frostlot.plan.Changes;
 import io.frostlot.plan.Deal;
 import io.frostlot.plan.Difference;
+import io.frostlot.plan.Excess;
 import io.frostlot.plan.Outline;
 import io.frostlot.plan.Plan;
 import io.frostlot.plan.SaleFinding;
@@ -107,5 +108,26 @@ class SaleReportTest {
     assertThat(curve(0, false, without, without))
         .contains("No plan was found in which a pack of it is worth taking; whether any is cannot")
         .doesNotContain("No pack of it");
+  }
+
+  /** One more pack costs 10.00 more in the plan found, which is not proven, then is. */
+  @Test
+  void reasons_of_a_plan_that_is_not_proven_are_as_far_as_was_found() {
+    Solved base = solved(100, OptionalDouble.of(100));
+    assertThat(beyond(base, solved(110, NONE)))
+        .contains("Beyond that, as far as was found: - further packs only replace");
+    assertThat(beyond(base, solved(110, OptionalDouble.of(110))))
+        .contains("Beyond that: - further packs only replace");
+  }
+
+  private String beyond(Solved base, Solved more) {
+    List<SaleFinding.Point> points =
+        List.of(
+            new SaleFinding.Point(1, false, List.of(Difference.between(base, base))),
+            new SaleFinding.Point(2, true, List.of(Difference.between(base, more))));
+    Excess reason =
+        new Excess(
+            Excess.Kind.REPLACES_AS_CHEAP, "", world.scenario().planning().from(), Money.ZERO);
+    return text(new SaleFinding.Curve(deal, points, 1, true, List.of(reason), 0));
   }
 }
