@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 final class FreezerCurve {
   private static final double ANY_ROOM = 0.06;
   private static final double POINT = 0.055;
+  private static final double HALVED = 0.1;
   private static final long TENTH = 100_000;
   private static final int BENDS = 2;
 
@@ -72,13 +73,43 @@ final class FreezerCurve {
     return Optional.of(new FreezerFinding.Curve(freezer, curve, enough()));
   }
 
-  /** What the plan for any room takes, which need not be the least that would do. */
-  FreezerFinding.RoomInstead instead(double share) {
+  /**
+   * Where there is no plan with the room that there is: the room that the plan for any room takes,
+   * and then less, halved between what is known to do and what is not; what is not settled then is
+   * looked at once more.
+   *
+   * @param until share of all time to halve it
+   */
+  FreezerFinding.RoomInstead instead(double share, double until) {
     Optional<Solved> any = questions.ask(with(ANY), share);
-    return new FreezerFinding.RoomInstead(
-        freezer,
-        any.map(plan -> shown(peak(plan))).stream().toList(),
-        any.isEmpty() && questions.isSettled(with(ANY)));
+    if (any.isEmpty()) {
+      return new FreezerFinding.RoomInstead(
+          freezer, List.of(), freezer.usable(), questions.isSettled(with(ANY)));
+    }
+    Litres none = freezer.usable();
+    Litres tried = none;
+    Litres enough = shown(peak(any.get()));
+    Optional<Litres> middle = between(tried, enough);
+    while (middle.isPresent() && !questions.over() && 1 - questions.shareLeft() < until) {
+      World world = with(middle.get());
+      questions.looser(with(ANY), world);
+      Optional<Solved> plan = questions.ask(world, HALVED);
+      if (plan.isPresent()) {
+        enough = shown(peak(plan.get()));
+      } else {
+        tried = middle.get();
+        none = questions.isSettled(world) ? tried : none;
+      }
+      middle = between(tried, enough);
+    }
+    if (!tried.equals(none)) {
+      World world = with(tried);
+      double rest = Math.max(0, until - 1 + questions.shareLeft());
+      Optional<Solved> plan = questions.again(world, rest);
+      enough = plan.map(it -> shown(peak(it))).orElse(enough);
+      none = plan.isEmpty() && questions.isSettled(world) ? tried : none;
+    }
+    return new FreezerFinding.RoomInstead(freezer, List.of(enough), none, false);
   }
 
   /** Begun with the plan of the nearest room. */

@@ -43,6 +43,10 @@ public final class SizeFreezers {
       freezer = List.copyOf(freezer);
       lostOn = List.copyOf(lostOn);
     }
+
+    private boolean isMore() {
+      return more.microlitres() > 0;
+    }
   }
 
   /**
@@ -58,7 +62,7 @@ public final class SizeFreezers {
 
   /** Finds out as much as time allows. */
   public void run(Request request) {
-    boolean more = request.more().microlitres() > 0;
+    boolean more = request.isMore();
     FreezerCurve room = new FreezerCurve(questions, base, chosen(request));
     room.prepare();
     Optional<Solved> present = new Present(questions, Solved::plan, this::use).of(base, PRESENT);
@@ -78,7 +82,24 @@ public final class SizeFreezers {
 
   /** Where there is no plan: would there be one with more room in the freezer chosen? */
   public FreezerFinding.RoomInstead roomInstead(Request request) {
-    return new FreezerCurve(questions, base, chosen(request)).instead(PRESENT);
+    double until = request.isMore() ? 1 - REST - MORE : 1 - REST;
+    return new FreezerCurve(questions, base, chosen(request)).instead(PRESENT, until);
+  }
+
+  /** Where there is no plan: would there be one with the further freezer, where it is asked for? */
+  public List<FreezerFinding.MoreInstead> moreInstead(Request request) {
+    if (!request.isMore()) {
+      return List.of();
+    }
+    Freezer more = more(request);
+    World with = with(more);
+    FreezerFinding.Possible plan =
+        questions.ask(with, MORE).isPresent()
+            ? FreezerFinding.Possible.YES
+            : questions.isSettled(with)
+                ? FreezerFinding.Possible.NO
+                : FreezerFinding.Possible.NOT_KNOWN;
+    return List.of(new FreezerFinding.MoreInstead(more, plan));
   }
 
   /** What was asked for does not vanish. */
@@ -137,18 +158,25 @@ public final class SizeFreezers {
     found.accept(new FreezerFinding.Fit(questions.between(best, unlimited.plan()), thrownAway));
   }
 
-  private void oneMore(Request request, Solved best) {
+  private static Freezer more(Request request) {
+    return new Freezer(
+        "one more deep freezer",
+        request.more(),
+        "deep",
+        new Freezer.Life(DEEP_DAYS, Grams.ZERO, DEEP_DAYS),
+        true);
+  }
+
+  private World with(Freezer more) {
     Scenario.Larder larder = base.scenario().larder();
-    Freezer more =
-        new Freezer(
-            "one more deep freezer",
-            request.more(),
-            "deep",
-            new Freezer.Life(DEEP_DAYS, Grams.ZERO, DEEP_DAYS),
-            true);
     List<Freezer> freezers = new ArrayList<>(larder.freezers());
     freezers.add(more);
-    World with = base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
+    return base.withScenario(base.scenario().withLarder(larder.withFreezers(freezers)));
+  }
+
+  private void oneMore(Request request, Solved best) {
+    Freezer more = more(request);
+    World with = with(more);
     questions.looser(with, base);
     LocalDate from = base.scenario().planning().from();
     int days = (int) (base.scenario().planning().to().toEpochDay() - from.toEpochDay()) + 1;

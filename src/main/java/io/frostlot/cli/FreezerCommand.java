@@ -109,10 +109,14 @@ final class FreezerCommand implements Callable<Integer> {
     int exitCode = asked.noPlan(desk, questions, ready);
     if (exitCode == ExitCode.IMPOSSIBLE && asked.format() == Format.TEXT) {
       World world = ready.inputs().world();
-      FreezerFinding.RoomInstead room =
-          new SizeFreezers(questions, world, found -> {}).roomInstead(request());
+      SizeFreezers sizes = new SizeFreezers(questions, world, found -> {});
+      FreezerFinding.RoomInstead room = sizes.roomInstead(request());
       Terminal terminal = desk.terminal();
-      terminal.out().print(new FreezerReport(world, terminal.columns()).doesNotFit(room));
+      terminal
+          .out()
+          .print(
+              new FreezerReport(world, terminal.columns())
+                  .doesNotFit(room, sizes.moreInstead(request())));
       terminal.out().flush();
     }
     return exitCode;

@@ -192,13 +192,24 @@ public sealed interface FreezerFinding {
    * Room in one freezer with which there is a plan, where there is none with the room that there
    * is.
    *
-   * @param enough litres that such a plan fills at most, at most one
+   * @param enough the least litres found that do, at most one
+   * @param none the most litres for which it is certain that there is no plan
    * @param never is it certain that no room in that freezer would do?
    */
-  record RoomInstead(Freezer freezer, List<Litres> enough, boolean never) {
+  record RoomInstead(Freezer freezer, List<Litres> enough, Litres none, boolean never) {
     public RoomInstead {
       enough = List.copyOf(enough);
     }
+  }
+
+  /** One more freezer where there is no plan without it: whether there is one with it. */
+  record MoreInstead(Freezer freezer, Possible plan) {}
+
+  /** Whether there is a plan. */
+  enum Possible {
+    YES,
+    NO,
+    NOT_KNOWN
   }
 
   /** Something that was asked for and for which time did not do. */

@@ -97,31 +97,23 @@ public record FreezerReport(World world, int width) {
     return Wording.tenths(Math.floorDiv(litres.microlitres(), 100_000) / 10.0);
   }
 
-  /** What to do where there is no plan. */
-  public String doesNotFit(FreezerFinding.RoomInstead room) {
-    Page page = new TextPage(width);
-    page.heading("What to do where it does not fit");
-    room.enough()
-        .forEach(
-            litres ->
-                page.point(
-                    "With %s litres in %s, in place of %s, there is a plan; perhaps less would do."
-                        .formatted(
-                            Wording.decimal(litres.toDouble()),
-                            room.freezer().name(),
-                            Wording.decimal(room.freezer().usable().toDouble()))));
-    if (room.never()) {
-      page.point("No room in %s makes a plan possible.".formatted(room.freezer().name()));
-    } else if (room.enough().isEmpty()) {
-      page.point(
-          "Whether more room in %s makes a plan possible is not known in the time; %s."
-              .formatted(room.freezer().name(), Differences.MORE_TIME));
-    }
-    page.point(
-        "With best-effort in place of all (policy.meals) the commands name the meals that cannot be"
-            + " met, and plan the others.");
-    WAYS_OUT.forEach(page::point);
-    return page.toString();
+  /**
+   * What to do where there is no plan.
+   *
+   * @param more what of one more freezer, at most one
+   */
+  public String doesNotFit(FreezerFinding.RoomInstead room, List<FreezerFinding.MoreInstead> more) {
+    return TextPage.of(
+        width,
+        page -> {
+          page.heading("What to do where it does not fit");
+          new NoRoomText(page).write(room);
+          more.forEach(new NoRoomText(page)::write);
+          page.point(
+              "With best-effort in place of all (policy.meals) the commands name the meals that"
+                  + " cannot be met, and plan the others.");
+          WAYS_OUT.forEach(page::point);
+        });
   }
 
   private void fit(FreezerFinding.Fit fit, Page page) {

@@ -110,6 +110,19 @@ class FreezerCommandTest {
         .isEqualTo("impossible");
   }
 
+  /** A bag of six goes into six litres and, being checked whole, into none less. */
+  @Test
+  void where_nothing_fits_it_looks_for_the_least_room_and_names_the_other_freezer() {
+    bagsOf(6);
+    assertThat(freezer("--more-litres", "10").out().replaceAll("\\s+", " "))
+        .contains(
+            "With 6 litres in Chest, in place of 3, there is a plan; with 5.9 there is none.",
+            "With one more deep freezer of 10 litres there is a plan; what it saves cannot be told");
+    assertThat(freezer("--more-litres", "2").out().replaceAll("\\s+", " "))
+        .contains("One more deep freezer of 2 litres makes no plan possible.");
+    assertThat(freezer().out()).doesNotContain("more deep freezer");
+  }
+
   /** The shop sells one mouse that is too heavy for anybody, so room is not what lacks. */
   @Test
   void where_room_does_not_help_it_says_so() {
