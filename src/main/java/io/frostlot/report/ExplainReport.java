@@ -55,6 +55,11 @@ public record ExplainReport(World world, int width) {
                           + differences().verdict(it)
                           + "."));
     } else if (finding instanceof ExplainFinding.WishCost wish) {
+      if (again) {
+        page.gap();
+      } else {
+        page.heading("With each wish and without it");
+      }
       new WishText(world).write(wish, page);
     } else if (finding instanceof ExplainFinding.FedWithout fed) {
       WishText.write(fed, page);

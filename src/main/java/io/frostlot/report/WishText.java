@@ -29,7 +29,6 @@ record WishText(World world) {
   }
 
   void write(ExplainFinding.WishCost wish, Page page) {
-    page.gap();
     page.say(
         "%s (%s%s): %s.%s"
             .formatted(

@@ -143,6 +143,14 @@ class ExplainCommandTest {
   }
 
   @Test
+  void wishes_stand_under_a_heading_of_their_own() {
+    String out = explain(shop("", 4), "--wishes").out();
+    assertThat(out).containsOnlyOnce("WITH EACH WISH AND WITHOUT IT\n");
+    assertThat(out.indexOf("WITH EACH WISH"))
+        .isBetween(out.indexOf("WHAT IS TIGHT"), out.indexOf("(not asked for"));
+  }
+
+  @Test
   void csv_is_what_rules_cost() {
     assertThat(explain(shop("", 1), "--format", "csv").out())
         .startsWith("changed,saves,saves_at_least,saves_at_most\r\n")
