@@ -104,7 +104,7 @@ final class LedgerCommand implements Callable<Integer> {
   private void refuseWithoutKind() {
     if (kind.isEmpty()
         && (options.isDated() || !(giver + receiver + amount + box + note).isEmpty())) {
-      throw options.wrong("--add", kind, "one of " + kinds() + ", beside what else is typed");
+      throw options.wrong("--add", kind, "one of " + kinds() + ", since an entry is described");
     }
   }
 

@@ -154,7 +154,9 @@ class LedgerCommandTest {
     for (String option : List.of("--from", "--to", "--amount", "--box", "--note", "--on")) {
       CommandRun run = run("ledger", ledger.toString(), option, "2031-01-07");
       assertThat(run.exitCode()).as(option).isEqualTo(ExitCode.INPUT_PROBLEMS);
-      assertThat(run.err()).as(option).contains("--add: found nothing, expected one of ");
+      assertThat(run.err())
+          .as(option)
+          .contains("--add: found nothing, expected one of ", ", since an entry is described");
     }
     for (String option : List.of("--on", "--seen")) {
       CommandRun run =
