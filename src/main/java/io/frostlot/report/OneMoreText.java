@@ -14,6 +14,9 @@ record OneMoreText(Wording wording) {
             + " litres");
     Differences differences = new Differences(wording);
     page.say("With it: " + differences.verdict(more.difference()) + ".");
+    page.say(
+        "Reckoned so that prey keeps for %d days there: it can gain where more room alone does not."
+            .formatted(more.freezer().life().days()));
     if (!more.difference().sameMeals()) {
       return;
     }

@@ -63,4 +63,11 @@ class OneMoreTextTest {
         .contains("Whether it ever pays for itself cannot be told yet");
     assertThat(text(Interval.between(0, 1.9))).contains("It never pays for itself.");
   }
+
+  /** Or it seems to contradict that more room of what there is gains nothing. */
+  @Test
+  void how_long_prey_keeps_there_is_said() {
+    assertThat(text(Interval.between(10, 10)))
+        .contains("prey keeps for 182 days there: it can gain where more room alone does not.");
+  }
 }
