@@ -47,29 +47,6 @@ class ShareCommandTest {
     assertThat(run.out().lines().mapToInt(String::length)).allMatch(length -> length <= 80);
   }
 
-  /** Two bags at list price 10.00, from two on at 7.50, and a box at 20.00: 35.00. */
-  @Test
-  void the_amounts_of_an_order_add_up_to_what_is_paid() throws IOException {
-    GroupSamples samples = new GroupSamples(folder);
-    samples.member("ann", "mouse,20,30,10,2031-01-10");
-    samples.member("bo", "mouse,20,30,10,2031-01-10");
-    Path profile = folder.resolve("supplier-profiles/north/profile.json");
-    String breaks =
-        """
-        {"breaks": [{"item": "Mouse", "packCount": 10,
-                     "steps": [{"fromPacks": 2, "price": "7.50"}]}],
-        """;
-    Files.writeString(profile, Files.readString(profile).replaceFirst("\\{", breaks));
-
-    CommandRun run = share();
-
-    assertThat(run.out())
-        .as(run.err())
-        .containsPattern("2 x Mouse, 10 a bag +list 10.00")
-        .containsPattern("charges and tax, less discounts and price breaks \\.+ 15.00\n")
-        .containsPattern("to pay \\.+ 35.00\n");
-  }
-
   /** Nobody collects before the 20th, so each orders alone and pays its own supplier. */
   @Test
   void no_host_has_paid_where_nothing_is_ordered_together() throws IOException {
