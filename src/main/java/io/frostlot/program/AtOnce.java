@@ -79,6 +79,7 @@ final class AtOnce {
     }
     List<Feeding> feedings = AmongAlike.of(days.mouths().served());
     return ways.apply(days.orders()).stream()
+        .distinct()
         .map(orders -> new Plan(orders, days.lots(), feedings, days.discards()))
         .flatMap(plan -> Engine.judge(world, plan).stream());
   }

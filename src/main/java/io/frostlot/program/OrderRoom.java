@@ -31,7 +31,7 @@ final class OrderRoom {
   /** Most packs of a row that have room on the day they come; any number where nothing follows. */
   static long most(World world, Slot slot, Pack pack) {
     return follows(world)
-        ? room(world, slot).microlitres() / Math.max(1, litres(pack).microlitres())
+        ? room(world, slot).microlitres() / Math.max(1, pack.room().microlitres())
         : Long.MAX_VALUE;
   }
 
@@ -50,7 +50,7 @@ final class OrderRoom {
       Linear litres = new Linear();
       order
           .packs()
-          .forEach((pack, decision) -> litres.plus(litres(pack).toDouble(), decision.count()));
+          .forEach((pack, decision) -> litres.plus(pack.room().toDouble(), decision.count()));
       if (program.most(litres) > room) {
         program.model().atMost(ID, litres.plus(-room, order.open()), 0);
       }
@@ -60,12 +60,6 @@ final class OrderRoom {
   private static Litres room(World world, Slot slot) {
     return world.scenario().larder().freezers().stream()
         .map(it -> it.usableOn(slot.arrivesEarliest()))
-        .reduce(Litres.ZERO, Litres::plus);
-  }
-
-  private static Litres litres(Pack pack) {
-    return pack.parts().stream()
-        .map(part -> part.item().litres().times(part.pieces()))
         .reduce(Litres.ZERO, Litres::plus);
   }
 }
