@@ -75,6 +75,14 @@ public record GroupSamples(Path folder) {
         """);
   }
 
+  /** Ann and bo, who each want five mice from the usual suppliers. */
+  public void twoKeepers() throws IOException {
+    suppliers();
+    member("ann", "mouse,20,30,5,2031-01-10");
+    member("bo", "mouse,20,30,5,2031-01-10");
+    group("", "ann", "bo");
+  }
+
   /**
    * The group file; everybody may be host, mice may be cut into portions of five.
    *

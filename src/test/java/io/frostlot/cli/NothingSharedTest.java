@@ -26,11 +26,7 @@ class NothingSharedTest {
 
   @BeforeEach
   void twoKeepers() throws IOException {
-    GroupSamples samples = new GroupSamples(folder);
-    samples.suppliers();
-    samples.member("ann", "mouse,20,30,5,2031-01-10");
-    samples.member("bo", "mouse,20,30,5,2031-01-10");
-    samples.group("", "ann", "bo");
+    new GroupSamples(folder).twoKeepers();
   }
 
   private CommandRun share(Planner planner, String... more) {

@@ -112,11 +112,7 @@ class PageOptionTest {
 
   /** Two members, of whom one has a name with a sign that is markup. */
   private List<String> share() throws IOException {
-    GroupSamples samples = new GroupSamples(folder);
-    samples.suppliers();
-    samples.member("ann", "mouse,20,30,5,2031-01-10");
-    samples.member("bo", "mouse,20,30,5,2031-01-10");
-    samples.group("", "ann", "bo");
+    new GroupSamples(folder).twoKeepers();
     Path group = folder.resolve("group.json");
     Files.writeString(
         group,
